@@ -1,0 +1,69 @@
+import { describe, expect, test } from 'vitest';
+import {
+  LIKELIHOOD_WORDS,
+  likelihoodOf,
+  nearestLikelihoodWord,
+  PRIOR_WORDS,
+  weightOf,
+} from '../../src/diagnosis/words.ts';
+import { published } from './published.ts';
+
+const scales = published.proposedScales;
+
+describe('frequency words', () => {
+  // Our own scale as proposed with the worked examples, its sources named there; YAML writes a space for the hyphen.
+  test('likelihood words carry the proposed numbers', () => {
+    for (const [word, value] of Object.entries(scales.likelihoodWords)) {
+      const written = word === 'half' ? 'half the time' : word.replace('-', ' ');
+      expect(LIKELIHOOD_WORDS, word).toHaveProperty([written], value);
+    }
+    expect(Object.keys(LIKELIHOOD_WORDS)).toHaveLength(Object.keys(scales.likelihoodWords).length);
+  });
+
+  test('a word and its opposite add up to one', () => {
+    const opposites = [
+      ['always', 'never'],
+      ['nearly always', 'hardly ever'],
+      ['usually', 'seldom'],
+      ['often', 'sometimes'],
+      ['half the time', 'half the time'],
+      ['must', 'cannot'],
+    ] as const;
+    for (const [one, other] of opposites) expect(likelihoodOf(one) + likelihoodOf(other)).toBeCloseTo(1, 12);
+  });
+
+  test('prior weights fall in steps of three', () => {
+    expect(Object.values(PRIOR_WORDS).map((weight) => weight.toFixed(6))).toEqual(
+      Object.values(scales.priorWeights).map((weight) => weight.toFixed(6)),
+    );
+    expect(weightOf('commonest') / weightOf('very rare')).toBeCloseTo(81, 9);
+  });
+
+  // Rohrmann, Verbal qualifiers for rating scales (data 2000): measured means, rescaled from 0..10 to 0..1.
+  test('words shared with Rohrmann stay within .03 of his means', () => {
+    const rohrmann = published.entry('scale-frequency-rohrmann').expected;
+    for (const word of ['never', 'seldom', 'sometimes', 'often', 'always'] as const)
+      expect(Math.abs(likelihoodOf(word) - Number(rohrmann[word])), word).toBeLessThanOrEqual(0.03);
+    expect(likelihoodOf('usually')).toBe(rohrmann['very often']);
+  });
+
+  // Mosteller and Youtz 1990: a modifier leaves half the distance to the nearer end.
+  test('each stronger word halves the distance to certain', () => {
+    const rule = published.entry('scale-modifier-rule');
+    expect(Math.abs(likelihoodOf('usually') - Number(rule.expected['very often']))).toBeLessThanOrEqual(
+      rule.tolerance,
+    );
+    expect(Math.abs(likelihoodOf('nearly always') - Number(rule.expected.doubly))).toBeLessThanOrEqual(
+      rule.tolerance + 1e-12,
+    );
+  });
+
+  test('numbers pass through and find their nearest word', () => {
+    expect(likelihoodOf(0.4)).toBe(0.4);
+    expect(weightOf(5)).toBe(5);
+    expect(nearestLikelihoodWord(0.4)).toBe('sometimes');
+    expect(nearestLikelihoodWord(0.001)).toBe('never');
+    expect(nearestLikelihoodWord(0)).toBe('cannot');
+    expect(nearestLikelihoodWord(1)).toBe('must');
+  });
+});
