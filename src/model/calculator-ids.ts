@@ -1,17 +1,17 @@
 /** The calculators a record can ask for. Each is declared in src/calculators/<id>.ts. */
 export const CALCULATOR_IDS = [
-	"mixture",
-	"correct-mixture",
-	"fill-account",
-	"level",
-	"boil-margin",
-	"pressure-decay",
-	"bench-test",
-	"sensor",
-	"voltage-drop",
-	"torque",
-	"heat-balance",
-	"estimate",
+  'mixture',
+  'correct-mixture',
+  'fill-account',
+  'level',
+  'boil-margin',
+  'pressure-decay',
+  'bench-test',
+  'sensor',
+  'voltage-drop',
+  'torque',
+  'heat-balance',
+  'estimate',
 ] as const;
 
 export type CalculatorId = (typeof CALCULATOR_IDS)[number];

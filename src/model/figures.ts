@@ -3,169 +3,169 @@
  * `general` is the range shown, labelled as such, when the chosen vehicle has no figure or none is chosen;
  * `plausible` is what the shelf check lets through. Both are common practice, no source, unless a source is named.
  */
-import type { Dimension } from "./units.ts";
+import type { Dimension } from './units.ts';
 
 export interface FigureKind {
-	/** What it is, as a label. */
-	label: string;
-	dimension: Dimension;
-	/** Usual range over cars and light vans, as a person writes it. */
-	general: string;
-	/** Lowest and highest value that can be meant, as a person writes it. */
-	plausible: [string, string];
+  /** What it is, as a label. */
+  label: string;
+  dimension: Dimension;
+  /** Usual range over cars and light vans, as a person writes it. */
+  general: string;
+  /** Lowest and highest value that can be meant, as a person writes it. */
+  plausible: [string, string];
 }
 
 export const FIGURES = {
-	"thermostat.opens": {
-		label: "Thermostat starts to open",
-		dimension: "temperature",
-		general: "82 to 92 °C",
-		plausible: ["65 °C", "112 °C"],
-	},
-	"thermostat.fully-open": {
-		label: "Thermostat fully open",
-		dimension: "temperature",
-		general: "95 to 108 °C",
-		plausible: ["75 °C", "130 °C"],
-	},
-	"thermostat.opens-energised": {
-		label: "Thermostat opens with its heater energised",
-		dimension: "temperature",
-		general: "75 to 90 °C",
-		plausible: ["60 °C", "105 °C"],
-	},
-	"running.cruise": {
-		label: "Coolant at steady cruise",
-		dimension: "temperature",
-		general: "85 to 98 °C",
-		plausible: ["70 °C", "115 °C"],
-	},
-	"running.low-limit": {
-		label: "Too low at steady cruise, warm engine",
-		dimension: "temperature",
-		general: "74 to 80 °C",
-		plausible: ["55 °C", "100 °C"],
-	},
-	"warm-up.time": {
-		label: "Cold start to thermostat opening, mixed driving at 20 °C",
-		dimension: "time",
-		general: "5 to 12 min",
-		plausible: ["2 min", "40 min"],
-	},
-	"fan.on": {
-		label: "Fan starts",
-		dimension: "temperature",
-		general: "95 to 102 °C",
-		plausible: ["75 °C", "118 °C"],
-	},
-	"fan.off": {
-		label: "Fan stops",
-		dimension: "temperature",
-		general: "90 to 97 °C",
-		plausible: ["70 °C", "115 °C"],
-	},
-	"fan.fast": {
-		label: "Fan at full speed",
-		dimension: "temperature",
-		general: "101 to 110 °C",
-		plausible: ["85 °C", "125 °C"],
-	},
-	"fan.current": {
-		label: "Fan motor current at full speed",
-		dimension: "current",
-		general: "10 to 30 A",
-		plausible: ["3 A", "80 A"],
-	},
-	"fan.fuse": {
-		label: "Fan fuse",
-		dimension: "current",
-		general: "20 to 50 A",
-		plausible: ["10 A", "100 A"],
-	},
-	"warning.lamp": {
-		label: "Temperature warning",
-		dimension: "temperature",
-		general: "112 to 120 °C",
-		plausible: ["95 °C", "135 °C"],
-	},
-	"cap.opens": {
-		label: "Cap opens, gauge pressure",
-		dimension: "pressure",
-		general: "0.9 to 1.5 bar",
-		plausible: ["0.2 bar", "2.4 bar"],
-	},
-	"cap.vacuum-opens": {
-		label: "Cap vacuum valve opens, below atmospheric",
-		dimension: "pressure",
-		general: "0.02 to 0.1 bar",
-		plausible: ["0.005 bar", "0.25 bar"],
-	},
-	"coolant.capacity": {
-		label: "Whole cooling system",
-		dimension: "volume",
-		general: "4 to 9 l",
-		plausible: ["2 l", "30 l"],
-	},
-	"coolant.drain": {
-		label: "Comes out at a radiator drain",
-		dimension: "volume",
-		general: "3 to 6 l",
-		plausible: ["1 l", "25 l"],
-	},
-	"coolant.mixture": {
-		label: "Concentrate by volume",
-		dimension: "share",
-		general: "45 to 55 %",
-		plausible: ["30 %", "70 %"],
-	},
-	"coolant.air-space": {
-		label: "Air above the cold mark",
-		dimension: "volume",
-		general: "0.4 to 1 l",
-		plausible: ["0.1 l", "4 l"],
-	},
-	"vent.heater": {
-		label: "Heater outlet air, hot, blower on second speed",
-		dimension: "temperature",
-		general: "50 to 65 °C",
-		plausible: ["35 °C", "85 °C"],
-	},
-	"sensor.at-20": {
-		label: "Coolant sensor at 20 °C",
-		dimension: "resistance",
-		general: "2 to 3 kΩ",
-		plausible: ["0.2 kΩ", "60 kΩ"],
-	},
-	"sensor.at-80": {
-		label: "Coolant sensor at 80 °C",
-		dimension: "resistance",
-		general: "0.25 to 0.4 kΩ",
-		plausible: ["0.02 kΩ", "10 kΩ"],
-	},
-	"sensor.at-100": {
-		label: "Coolant sensor at 100 °C",
-		dimension: "resistance",
-		general: "0.15 to 0.22 kΩ",
-		plausible: ["0.01 kΩ", "6 kΩ"],
-	},
-	"idle.speed": {
-		label: "Idle speed, warm",
-		dimension: "rotation",
-		general: "650 to 900 rpm",
-		plausible: ["400 rpm", "1300 rpm"],
-	},
-	"belt.deflection": {
-		label: "Belt deflection by thumb, longest run",
-		dimension: "length",
-		general: "5 to 12 mm",
-		plausible: ["1 mm", "30 mm"],
-	},
-	"freeze.protected": {
-		label: "Protected down to",
-		dimension: "temperature",
-		general: "−37 to −30 °C",
-		plausible: ["−70 °C", "0 °C"],
-	},
+  'thermostat.opens': {
+    label: 'Thermostat starts to open',
+    dimension: 'temperature',
+    general: '82 to 92 °C',
+    plausible: ['65 °C', '112 °C'],
+  },
+  'thermostat.fully-open': {
+    label: 'Thermostat fully open',
+    dimension: 'temperature',
+    general: '95 to 108 °C',
+    plausible: ['75 °C', '130 °C'],
+  },
+  'thermostat.opens-energised': {
+    label: 'Thermostat opens with its heater energised',
+    dimension: 'temperature',
+    general: '75 to 90 °C',
+    plausible: ['60 °C', '105 °C'],
+  },
+  'running.cruise': {
+    label: 'Coolant at steady cruise',
+    dimension: 'temperature',
+    general: '85 to 98 °C',
+    plausible: ['70 °C', '115 °C'],
+  },
+  'running.low-limit': {
+    label: 'Too low at steady cruise, warm engine',
+    dimension: 'temperature',
+    general: '74 to 80 °C',
+    plausible: ['55 °C', '100 °C'],
+  },
+  'warm-up.time': {
+    label: 'Cold start to thermostat opening, mixed driving at 20 °C',
+    dimension: 'time',
+    general: '5 to 12 min',
+    plausible: ['2 min', '40 min'],
+  },
+  'fan.on': {
+    label: 'Fan starts',
+    dimension: 'temperature',
+    general: '95 to 102 °C',
+    plausible: ['75 °C', '118 °C'],
+  },
+  'fan.off': {
+    label: 'Fan stops',
+    dimension: 'temperature',
+    general: '90 to 97 °C',
+    plausible: ['70 °C', '115 °C'],
+  },
+  'fan.fast': {
+    label: 'Fan at full speed',
+    dimension: 'temperature',
+    general: '101 to 110 °C',
+    plausible: ['85 °C', '125 °C'],
+  },
+  'fan.current': {
+    label: 'Fan motor current at full speed',
+    dimension: 'current',
+    general: '10 to 30 A',
+    plausible: ['3 A', '80 A'],
+  },
+  'fan.fuse': {
+    label: 'Fan fuse',
+    dimension: 'current',
+    general: '20 to 50 A',
+    plausible: ['10 A', '100 A'],
+  },
+  'warning.lamp': {
+    label: 'Temperature warning',
+    dimension: 'temperature',
+    general: '112 to 120 °C',
+    plausible: ['95 °C', '135 °C'],
+  },
+  'cap.opens': {
+    label: 'Cap opens, gauge pressure',
+    dimension: 'pressure',
+    general: '0.9 to 1.5 bar',
+    plausible: ['0.2 bar', '2.4 bar'],
+  },
+  'cap.vacuum-opens': {
+    label: 'Cap vacuum valve opens, below atmospheric',
+    dimension: 'pressure',
+    general: '0.02 to 0.1 bar',
+    plausible: ['0.005 bar', '0.25 bar'],
+  },
+  'coolant.capacity': {
+    label: 'Whole cooling system',
+    dimension: 'volume',
+    general: '4 to 9 l',
+    plausible: ['2 l', '30 l'],
+  },
+  'coolant.drain': {
+    label: 'Comes out at a radiator drain',
+    dimension: 'volume',
+    general: '3 to 6 l',
+    plausible: ['1 l', '25 l'],
+  },
+  'coolant.mixture': {
+    label: 'Concentrate by volume',
+    dimension: 'share',
+    general: '45 to 55 %',
+    plausible: ['30 %', '70 %'],
+  },
+  'coolant.air-space': {
+    label: 'Air above the cold mark',
+    dimension: 'volume',
+    general: '0.4 to 1 l',
+    plausible: ['0.1 l', '4 l'],
+  },
+  'vent.heater': {
+    label: 'Heater outlet air, hot, blower on second speed',
+    dimension: 'temperature',
+    general: '50 to 65 °C',
+    plausible: ['35 °C', '85 °C'],
+  },
+  'sensor.at-20': {
+    label: 'Coolant sensor at 20 °C',
+    dimension: 'resistance',
+    general: '2 to 3 kΩ',
+    plausible: ['0.2 kΩ', '60 kΩ'],
+  },
+  'sensor.at-80': {
+    label: 'Coolant sensor at 80 °C',
+    dimension: 'resistance',
+    general: '0.25 to 0.4 kΩ',
+    plausible: ['0.02 kΩ', '10 kΩ'],
+  },
+  'sensor.at-100': {
+    label: 'Coolant sensor at 100 °C',
+    dimension: 'resistance',
+    general: '0.15 to 0.22 kΩ',
+    plausible: ['0.01 kΩ', '6 kΩ'],
+  },
+  'idle.speed': {
+    label: 'Idle speed, warm',
+    dimension: 'rotation',
+    general: '650 to 900 rpm',
+    plausible: ['400 rpm', '1300 rpm'],
+  },
+  'belt.deflection': {
+    label: 'Belt deflection by thumb, longest run',
+    dimension: 'length',
+    general: '5 to 12 mm',
+    plausible: ['1 mm', '30 mm'],
+  },
+  'freeze.protected': {
+    label: 'Protected down to',
+    dimension: 'temperature',
+    general: '−37 to −30 °C',
+    plausible: ['−70 °C', '0 °C'],
+  },
 } as const satisfies Record<string, FigureKind>;
 
 export type FigurePath = keyof typeof FIGURES;
@@ -177,58 +177,58 @@ export const FIGURE_PATHS = Object.keys(FIGURES) as FigurePath[];
  * there; common practice, no source. A text quotes one as `{torque.thermostat-housing}`.
  */
 export const JOINTS = {
-	"thermostat-housing": {
-		label: "Thermostat or water-outlet housing",
-		bolt: "M6",
-		usual: "8 to 12 N·m",
-	},
-	"water-pump": {
-		label: "Water pump to block",
-		bolt: "M6 or M8",
-		usual: "9 to 25 N·m",
-	},
-	"pump-pulley": { label: "Pump pulley", bolt: "M6", usual: "8 to 12 N·m" },
-	"coolant-sensor": {
-		label: "Coolant temperature sensor",
-		bolt: "M12",
-		usual: "12 to 22 N·m",
-	},
-	"drain-plug-block": {
-		label: "Drain plug, block",
-		bolt: "M14",
-		usual: "20 to 40 N·m",
-	},
-	"drain-plug-radiator": {
-		label: "Drain plug, radiator",
-		bolt: "plastic",
-		usual: "1 to 3 N·m",
-	},
-	"bleed-screw": {
-		label: "Bleed screw",
-		bolt: "M8 or M10",
-		usual: "3 to 10 N·m",
-	},
-	"fan-shroud": {
-		label: "Fan shroud to radiator",
-		bolt: "M6",
-		usual: "4 to 10 N·m",
-	},
-	"expansion-tank": { label: "Header tank", bolt: "M6", usual: "4 to 10 N·m" },
-	"heater-hose-union": {
-		label: "Heater pipe flange",
-		bolt: "M6",
-		usual: "8 to 12 N·m",
-	},
-	"belt-tensioner": {
-		label: "Belt tensioner",
-		bolt: "M8 or M10",
-		usual: "20 to 50 N·m",
-	},
-	"fan-clutch": {
-		label: "Viscous clutch to hub",
-		bolt: "M6 or M8",
-		usual: "8 to 25 N·m",
-	},
+  'thermostat-housing': {
+    label: 'Thermostat or water-outlet housing',
+    bolt: 'M6',
+    usual: '8 to 12 N·m',
+  },
+  'water-pump': {
+    label: 'Water pump to block',
+    bolt: 'M6 or M8',
+    usual: '9 to 25 N·m',
+  },
+  'pump-pulley': { label: 'Pump pulley', bolt: 'M6', usual: '8 to 12 N·m' },
+  'coolant-sensor': {
+    label: 'Coolant temperature sensor',
+    bolt: 'M12',
+    usual: '12 to 22 N·m',
+  },
+  'drain-plug-block': {
+    label: 'Drain plug, block',
+    bolt: 'M14',
+    usual: '20 to 40 N·m',
+  },
+  'drain-plug-radiator': {
+    label: 'Drain plug, radiator',
+    bolt: 'plastic',
+    usual: '1 to 3 N·m',
+  },
+  'bleed-screw': {
+    label: 'Bleed screw',
+    bolt: 'M8 or M10',
+    usual: '3 to 10 N·m',
+  },
+  'fan-shroud': {
+    label: 'Fan shroud to radiator',
+    bolt: 'M6',
+    usual: '4 to 10 N·m',
+  },
+  'expansion-tank': { label: 'Header tank', bolt: 'M6', usual: '4 to 10 N·m' },
+  'heater-hose-union': {
+    label: 'Heater pipe flange',
+    bolt: 'M6',
+    usual: '8 to 12 N·m',
+  },
+  'belt-tensioner': {
+    label: 'Belt tensioner',
+    bolt: 'M8 or M10',
+    usual: '20 to 50 N·m',
+  },
+  'fan-clutch': {
+    label: 'Viscous clutch to hub',
+    bolt: 'M6 or M8',
+    usual: '8 to 25 N·m',
+  },
 } as const;
 
 export type Joint = keyof typeof JOINTS;
@@ -239,17 +239,14 @@ export const JOINT_NAMES = Object.keys(JOINTS) as Joint[];
 export const FIGURE_REFERENCE = /\{([^{}\n]*)\}/g;
 
 export function isFigurePath(path: string): path is FigurePath {
-	return path in FIGURES;
+  return path in FIGURES;
 }
 
 /** The joint a reference such as `torque.water-pump` names, or undefined. */
 export function jointOf(path: string): Joint | undefined {
-	const name = path.startsWith("torque.") ? path.slice("torque.".length) : "";
-	return name in JOINTS ? (name as Joint) : undefined;
+  const name = path.startsWith('torque.') ? path.slice('torque.'.length) : '';
+  return name in JOINTS ? (name as Joint) : undefined;
 }
 
 /** Everything a text may put in braces. */
-export const REFERABLE_PATHS: string[] = [
-	...FIGURE_PATHS,
-	...JOINT_NAMES.map((joint) => `torque.${joint}`),
-];
+export const REFERABLE_PATHS: string[] = [...FIGURE_PATHS, ...JOINT_NAMES.map((joint) => `torque.${joint}`)];

@@ -1,16 +1,16 @@
 /** The kinds of record on the shelf: the folder in content/ that holds each, and what people call it. */
 export const KINDS = {
-	symptom: { folder: "symptoms", one: "symptom", many: "Symptoms" },
-	cause: { folder: "causes", one: "cause", many: "Causes" },
-	test: { folder: "tests", one: "test", many: "Tests" },
-	tree: { folder: "trees", one: "tree", many: "Trees" },
-	procedure: { folder: "procedures", one: "procedure", many: "Procedures" },
-	tool: { folder: "tools", one: "tool", many: "Tools" },
-	code: { folder: "codes", one: "trouble code", many: "Trouble codes" },
-	coolant: { folder: "coolants", one: "coolant", many: "Coolants" },
-	caution: { folder: "cautions", one: "caution", many: "Cautions" },
-	vehicle: { folder: "vehicles", one: "vehicle", many: "Vehicles" },
-	note: { folder: "notes", one: "shop note", many: "Shop notes" },
+  symptom: { folder: 'symptoms', one: 'symptom', many: 'Symptoms' },
+  cause: { folder: 'causes', one: 'cause', many: 'Causes' },
+  test: { folder: 'tests', one: 'test', many: 'Tests' },
+  tree: { folder: 'trees', one: 'tree', many: 'Trees' },
+  procedure: { folder: 'procedures', one: 'procedure', many: 'Procedures' },
+  tool: { folder: 'tools', one: 'tool', many: 'Tools' },
+  code: { folder: 'codes', one: 'trouble code', many: 'Trouble codes' },
+  coolant: { folder: 'coolants', one: 'coolant', many: 'Coolants' },
+  caution: { folder: 'cautions', one: 'caution', many: 'Cautions' },
+  vehicle: { folder: 'vehicles', one: 'vehicle', many: 'Vehicles' },
+  note: { folder: 'notes', one: 'shop note', many: 'Shop notes' },
 } as const;
 
 export type Kind = keyof typeof KINDS;
@@ -18,4 +18,4 @@ export type Kind = keyof typeof KINDS;
 export const KIND_NAMES = Object.keys(KINDS) as Kind[];
 
 /** The id that stands in causes and ends for a fault the symptom does not list. No record has it. */
-export const SOMETHING_ELSE = "something-else";
+export const SOMETHING_ELSE = 'something-else';

@@ -1,44 +1,35 @@
-import { z } from "zod";
-import { CALCULATOR_IDS } from "./calculator-ids.ts";
-import { JOINT_NAMES, type Joint } from "./figures.ts";
-import { layoutConditionSchema } from "./layout.ts";
-import { commonFields } from "./record.ts";
-import { lineSchema, minutesSchema, reference, textSchema } from "./scalars.ts";
+import { z } from 'zod';
+import { CALCULATOR_IDS } from './calculator-ids.ts';
+import { JOINT_NAMES, type Joint } from './figures.ts';
+import { layoutConditionSchema } from './layout.ts';
+import { commonFields } from './record.ts';
+import { lineSchema, minutesSchema, reference, textSchema } from './scalars.ts';
 
 export const procedureStepSchema = z.strictObject({
-	do: textSchema.describe("One action."),
-	why: textSchema.optional().describe("What goes wrong without it."),
-	check: textSchema.optional().describe("How one knows it is done."),
-	torque: z
-		.enum(JOINT_NAMES as [Joint, ...Joint[]])
-		.optional()
-		.describe("The joint tightened here; the figure is the vehicle’s."),
-	caution: reference("caution").optional().describe("Shown before the action."),
-	calculator: z
-		.enum(CALCULATOR_IDS)
-		.optional()
-		.describe("Opened at this step."),
-	layout: layoutConditionSchema.optional(),
+  do: textSchema.describe('One action.'),
+  why: textSchema.optional().describe('What goes wrong without it.'),
+  check: textSchema.optional().describe('How one knows it is done.'),
+  torque: z
+    .enum(JOINT_NAMES as [Joint, ...Joint[]])
+    .optional()
+    .describe('The joint tightened here; the figure is the vehicle’s.'),
+  caution: reference('caution').optional().describe('Shown before the action.'),
+  calculator: z.enum(CALCULATOR_IDS).optional().describe('Opened at this step.'),
+  layout: layoutConditionSchema.optional(),
 });
 
 export const procedureSchema = z.strictObject({
-	...commonFields,
-	summary: textSchema.describe("What it does and when it is the right one."),
-	minutes: minutesSchema,
-	layout: layoutConditionSchema.optional(),
-	cautions: z.array(reference("caution")),
-	tools: z.array(reference("tool")),
-	parts: z.array(lineSchema).describe("Parts and seals; [] when none."),
-	consumables: z.array(lineSchema),
-	steps: z.array(procedureStepSchema).min(2),
-	finish: z
-		.array(textSchema)
-		.min(1)
-		.describe("Checks before it counts as done."),
-	"followed-by": z
-		.array(reference("procedure"))
-		.default([])
-		.describe("Procedures that follow, in order."),
+  ...commonFields,
+  summary: textSchema.describe('What it does and when it is the right one.'),
+  minutes: minutesSchema,
+  layout: layoutConditionSchema.optional(),
+  cautions: z.array(reference('caution')),
+  tools: z.array(reference('tool')),
+  parts: z.array(lineSchema).describe('Parts and seals; [] when none.'),
+  consumables: z.array(lineSchema),
+  steps: z.array(procedureStepSchema).min(2),
+  finish: z.array(textSchema).min(1).describe('Checks before it counts as done.'),
+  'followed-by': z.array(reference('procedure')).default([]).describe('Procedures that follow, in order.'),
 });
 
 export type Procedure = z.infer<typeof procedureSchema>;

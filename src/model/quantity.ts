@@ -2,36 +2,32 @@
  * Quantities as people write them: `87 °C`, `1.4 bar`, `96 to 98 °C`, `88 ± 2 °C`, `2.5 kΩ`.
  * Kept in SI inside, with the unit and the decimals as written so that they can be shown the same way.
  */
-import { type Dimension, findUnit, toSI, type Unit, unitsOf } from "./units.ts";
+import { type Dimension, findUnit, toSI, type Unit, unitsOf } from './units.ts';
 
 export interface Quantity {
-	dimension: Dimension;
-	/** SI. Equal for a single value; the two ends of a range otherwise. */
-	low: number;
-	high: number;
-	/** Symbol of the unit as written. */
-	unit: string;
-	/** Decimals as written. */
-	decimals: number;
+  dimension: Dimension;
+  /** SI. Equal for a single value; the two ends of a range otherwise. */
+  low: number;
+  high: number;
+  /** Symbol of the unit as written. */
+  unit: string;
+  /** Decimals as written. */
+  decimals: number;
 }
 
 /** Why a text is not a quantity. `rule` is the id the shelf check reports. */
 export interface QuantityFault {
-	rule: "unreadable-quantity" | "wrong-unit";
-	/** What is wrong, a sentence. */
-	found: string;
-	/** What would be right. */
-	expected: string;
+  rule: 'unreadable-quantity' | 'wrong-unit';
+  /** What is wrong, a sentence. */
+  found: string;
+  /** What would be right. */
+  expected: string;
 }
 
-export type QuantityResult =
-	| { ok: true; quantity: Quantity }
-	| { ok: false; fault: QuantityFault };
+export type QuantityResult = { ok: true; quantity: Quantity } | { ok: false; fault: QuantityFault };
 
-const NUMBER = "[-+−]?(?:\\d+(?:\\.\\d+)?|\\.\\d+)";
-const FORM = new RegExp(
-	`^(${NUMBER})\\s*(?:(to|–|—|±|\\+/-)\\s*(${NUMBER}))?\\s*(\\D.*)?$`,
-);
+const NUMBER = '[-+−]?(?:\\d+(?:\\.\\d+)?|\\.\\d+)';
+const FORM = new RegExp(`^(${NUMBER})\\s*(?:(to|–|—|±|\\+/-)\\s*(${NUMBER}))?\\s*(\\D.*)?$`);
 
 /**
  * Read one quantity of a known dimension.
@@ -39,141 +35,120 @@ const FORM = new RegExp(
  * @param dimension what the place asks for
  * @param assume unit to take when none is written (typed input); without it a missing unit is a fault
  */
-export function readQuantity(
-	text: string,
-	dimension: Dimension,
-	assume?: string,
-): QuantityResult {
-	const usual = assume ?? unitsOf(dimension)[0]?.symbol ?? "";
-	const example = exampleOf(dimension);
-	const trimmed = text.trim();
-	const unreadable = (found: string, expected: string): QuantityResult => ({
-		ok: false,
-		fault: { rule: "unreadable-quantity", found, expected },
-	});
-	if (trimmed === "")
-		return unreadable(
-			"Nothing is written here.",
-			`a number with its unit, such as ${example}`,
-		);
-	if (/\d,\d/.test(trimmed)) {
-		return unreadable(
-			`"${trimmed}" has a comma in the number.`,
-			`a point for decimals: ${trimmed.replace(/(\d),(\d)/g, "$1.$2")}`,
-		);
-	}
-	if (/(^|[^\d.])0\d/.test(trimmed)) {
-		return unreadable(
-			`"${trimmed}" starts a number with a zero.`,
-			`the number without it, such as ${trimmed.replace(/(^|[^\d.])0+(\d)/g, "$1$2")}`,
-		);
-	}
-	const match = FORM.exec(trimmed);
-	if (!match?.[1])
-		return unreadable(
-			`"${trimmed}" is not a number with a unit.`,
-			`for example ${example}`,
-		);
-	const [, first, link, second, name] = match;
-	let unit: Unit | undefined;
-	if (name === undefined) {
-		if (assume === undefined && dimension !== "plain") {
-			return {
-				ok: false,
-				fault: {
-					rule: "wrong-unit",
-					found: `"${trimmed}" has no unit.`,
-					expected: `the unit behind it, such as ${example}`,
-				},
-			};
-		}
-		unit = findUnit(usual);
-	} else {
-		unit = findUnit(name);
-	}
-	if (!unit) {
-		return {
-			ok: false,
-			fault: {
-				rule: "wrong-unit",
-				found: `"${(name ?? "").trim()}" is not a unit known here.`,
-				expected: `one of ${unitsOf(dimension)
-					.map((each) => each.symbol)
-					.join(", ")}`,
-			},
-		};
-	}
-	if (unit.dimension !== dimension) {
-		return {
-			ok: false,
-			fault: {
-				rule: "wrong-unit",
-				found: `"${trimmed}" is ${article(unit.dimension)}, and this place takes ${article(dimension)}.`,
-				expected: `one of ${unitsOf(dimension)
-					.map((each) => each.symbol)
-					.join(", ")}, such as ${example}`,
-			},
-		};
-	}
-	const a = toNumber(first);
-	const b = second === undefined ? undefined : toNumber(second);
-	let [low, high] = [a, a];
-	if (b !== undefined)
-		[low, high] =
-			link === "±" || link === "+/-"
-				? [a - Math.abs(b), a + Math.abs(b)]
-				: [a, b];
-	if (low > high)
-		return unreadable(`"${trimmed}" runs downwards.`, "the smaller end first");
-	const decimals = Math.max(
-		...[first, second ?? ""].map((each) => each.split(".")[1]?.length ?? 0),
-	);
-	return {
-		ok: true,
-		quantity: {
-			dimension,
-			low: toSI(low, unit),
-			high: toSI(high, unit),
-			unit: unit.symbol,
-			decimals,
-		},
-	};
+export function readQuantity(text: string, dimension: Dimension, assume?: string): QuantityResult {
+  const usual = assume ?? unitsOf(dimension)[0]?.symbol ?? '';
+  const example = exampleOf(dimension);
+  const trimmed = text.trim();
+  const unreadable = (found: string, expected: string): QuantityResult => ({
+    ok: false,
+    fault: { rule: 'unreadable-quantity', found, expected },
+  });
+  if (trimmed === '')
+    return unreadable('Nothing is written here.', `a number with its unit, such as ${example}`);
+  if (/\d,\d/.test(trimmed)) {
+    return unreadable(
+      `"${trimmed}" has a comma in the number.`,
+      `a point for decimals: ${trimmed.replace(/(\d),(\d)/g, '$1.$2')}`,
+    );
+  }
+  if (/(^|[^\d.])0\d/.test(trimmed)) {
+    return unreadable(
+      `"${trimmed}" starts a number with a zero.`,
+      `the number without it, such as ${trimmed.replace(/(^|[^\d.])0+(\d)/g, '$1$2')}`,
+    );
+  }
+  const match = FORM.exec(trimmed);
+  if (!match?.[1]) return unreadable(`"${trimmed}" is not a number with a unit.`, `for example ${example}`);
+  const [, first, link, second, name] = match;
+  let unit: Unit | undefined;
+  if (name === undefined) {
+    if (assume === undefined && dimension !== 'plain') {
+      return {
+        ok: false,
+        fault: {
+          rule: 'wrong-unit',
+          found: `"${trimmed}" has no unit.`,
+          expected: `the unit behind it, such as ${example}`,
+        },
+      };
+    }
+    unit = findUnit(usual);
+  } else {
+    unit = findUnit(name);
+  }
+  if (!unit) {
+    return {
+      ok: false,
+      fault: {
+        rule: 'wrong-unit',
+        found: `"${(name ?? '').trim()}" is not a unit known here.`,
+        expected: `one of ${unitsOf(dimension)
+          .map((each) => each.symbol)
+          .join(', ')}`,
+      },
+    };
+  }
+  if (unit.dimension !== dimension) {
+    return {
+      ok: false,
+      fault: {
+        rule: 'wrong-unit',
+        found: `"${trimmed}" is ${article(unit.dimension)}, and this place takes ${article(dimension)}.`,
+        expected: `one of ${unitsOf(dimension)
+          .map((each) => each.symbol)
+          .join(', ')}, such as ${example}`,
+      },
+    };
+  }
+  const a = toNumber(first);
+  const b = second === undefined ? undefined : toNumber(second);
+  let [low, high] = [a, a];
+  if (b !== undefined)
+    [low, high] = link === '±' || link === '+/-' ? [a - Math.abs(b), a + Math.abs(b)] : [a, b];
+  if (low > high) return unreadable(`"${trimmed}" runs downwards.`, 'the smaller end first');
+  const decimals = Math.max(...[first, second ?? ''].map((each) => each.split('.')[1]?.length ?? 0));
+  return {
+    ok: true,
+    quantity: {
+      dimension,
+      low: toSI(low, unit),
+      high: toSI(high, unit),
+      unit: unit.symbol,
+      decimals,
+    },
+  };
 }
 
 function toNumber(text: string): number {
-	return Number(text.replace("−", "-").replace("+", ""));
+  return Number(text.replace('−', '-').replace('+', ''));
 }
 
 /** How a quantity of this dimension is usually written, for messages. */
 export function exampleOf(dimension: Dimension): string {
-	return EXAMPLES[dimension];
+  return EXAMPLES[dimension];
 }
 
 const EXAMPLES: Record<Dimension, string> = {
-	temperature: "87 °C",
-	"temperature difference": "8 K",
-	pressure: "1.4 bar",
-	torque: "10 N·m",
-	volume: "4.6 l",
-	length: "8 mm",
-	area: "4 mm²",
-	resistance: "2.5 kΩ",
-	voltage: "0.1 V",
-	current: "30 A",
-	power: "12 W",
-	time: "15 min",
-	flow: "60 l/min",
-	speed: "90 km/h",
-	rotation: "2000 rpm",
-	share: "50 %",
-	mass: "6.4 kg",
-	plain: "3",
+  temperature: '87 °C',
+  'temperature difference': '8 K',
+  pressure: '1.4 bar',
+  torque: '10 N·m',
+  volume: '4.6 l',
+  length: '8 mm',
+  area: '4 mm²',
+  resistance: '2.5 kΩ',
+  voltage: '0.1 V',
+  current: '30 A',
+  power: '12 W',
+  time: '15 min',
+  flow: '60 l/min',
+  speed: '90 km/h',
+  rotation: '2000 rpm',
+  share: '50 %',
+  mass: '6.4 kg',
+  plain: '3',
 };
 
 function article(dimension: Dimension): string {
-	return dimension === "area"
-		? "an area"
-		: dimension === "plain"
-			? "a plain number"
-			: `a ${dimension}`;
+  return dimension === 'area' ? 'an area' : dimension === 'plain' ? 'a plain number' : `a ${dimension}`;
 }

@@ -1,124 +1,109 @@
 /** Small parts that records share: ids, texts, dates, quantities, references. */
-import { z } from "zod";
-import type { Kind } from "./kinds.ts";
-import { exampleOf, type Quantity, readQuantity } from "./quantity.ts";
-import { quantityText } from "./show-quantity.ts";
-import type { Dimension } from "./units.ts";
+import { z } from 'zod';
+import type { Kind } from './kinds.ts';
+import { exampleOf, type Quantity, readQuantity } from './quantity.ts';
+import { quantityText } from './show-quantity.ts';
+import type { Dimension } from './units.ts';
 
 /** What the shelf check needs to know about a schema beyond its type. */
 export interface SchemaMeta {
-	/** The string names a record of this kind. */
-	references?: Kind;
-	/** The string is Markdown shown to people; it may quote figures in braces. */
-	text?: boolean;
+  /** The string names a record of this kind. */
+  references?: Kind;
+  /** The string is Markdown shown to people; it may quote figures in braces. */
+  text?: boolean;
 }
 
 export const ID_FORM = /^[a-z0-9]+(?:-[a-z0-9]+)*$/;
 
 export const idSchema = z.string().regex(ID_FORM, {
-	message:
-		"An id is lower-case trade words joined by hyphens, such as thermostat-stuck-open.",
+  message: 'An id is lower-case trade words joined by hyphens, such as thermostat-stuck-open.',
 });
 
 /** Markdown for people, without HTML. May quote figures of the vehicle in braces, such as {thermostat.opens}. */
 export const textSchema = z
-	.string()
-	.trim()
-	.min(1, { message: "Nothing is written here." })
-	.meta({ text: true });
+  .string()
+  .trim()
+  .min(1, { message: 'Nothing is written here.' })
+  .meta({ text: true });
 
 /** A short line: a title or a label. */
 export const lineSchema = z
-	.string()
-	.trim()
-	.min(1, { message: "Nothing is written here." })
-	.max(140, {
-		message:
-			"This is a line, at most 140 characters; longer text belongs in another field.",
-	})
-	.regex(/^[^\n]*$/, { message: "This is one line: no line breaks." })
-	.meta({ text: true });
+  .string()
+  .trim()
+  .min(1, { message: 'Nothing is written here.' })
+  .max(140, {
+    message: 'This is a line, at most 140 characters; longer text belongs in another field.',
+  })
+  .regex(/^[^\n]*$/, { message: 'This is one line: no line breaks.' })
+  .meta({ text: true });
 
 /** The id of a record of another kind. */
 export function reference<K extends Kind>(kind: K) {
-	return idSchema.meta({ references: kind });
+  return idSchema.meta({ references: kind });
 }
 
 /** A day, such as 2026-11-25. */
 export const dateSchema = z.string().superRefine((value, context) => {
-	const match = /^(\d{4})-(\d{2})-(\d{2})$/.exec(value);
-	const day = match ? new Date(`${value}T00:00:00Z`) : undefined;
-	// Date rolls 31 June over to 1 July: compare what comes back.
-	if (
-		!day ||
-		Number.isNaN(day.getTime()) ||
-		day.toISOString().slice(0, 10) !== value
-	) {
-		context.addIssue({
-			code: "custom",
-			message: `"${value}" is not a day of the calendar.`,
-			params: {
-				rule: "bad-date",
-				expected: "year-month-day, such as 2026-11-25",
-			},
-		});
-	}
+  const match = /^(\d{4})-(\d{2})-(\d{2})$/.exec(value);
+  const day = match ? new Date(`${value}T00:00:00Z`) : undefined;
+  // Date rolls 31 June over to 1 July: compare what comes back.
+  if (!day || Number.isNaN(day.getTime()) || day.toISOString().slice(0, 10) !== value) {
+    context.addIssue({
+      code: 'custom',
+      message: `"${value}" is not a day of the calendar.`,
+      params: {
+        rule: 'bad-date',
+        expected: 'year-month-day, such as 2026-11-25',
+      },
+    });
+  }
 });
 
 /**
  * A quantity of one dimension, parsed from text.
  * @param plausible lowest and highest value that can be meant, written as quantities
  */
-export function quantitySchema(
-	dimension: Dimension,
-	plausible?: readonly [string, string],
-) {
-	const limits = plausible?.map((each) => parsed(each, dimension));
-	return z
-		.string()
-		.transform((value, context): Quantity => {
-			const result = readQuantity(value, dimension);
-			if (!result.ok) {
-				const { rule, found, expected } = result.fault;
-				context.addIssue({
-					code: "custom",
-					message: found,
-					params: { rule, expected },
-				});
-				return z.NEVER;
-			}
-			const [lowest, highest] = limits ?? [];
-			if (
-				lowest &&
-				highest &&
-				(result.quantity.low < lowest.low ||
-					result.quantity.high > highest.high)
-			) {
-				context.addIssue({
-					code: "custom",
-					message: `${value} cannot be meant here.`,
-					params: {
-						rule: "implausible-quantity",
-						expected: `${quantityText(lowest)} to ${quantityText(highest)}`,
-					},
-				});
-				return z.NEVER;
-			}
-			return result.quantity;
-		})
-		.meta({ examples: [exampleOf(dimension)] });
+export function quantitySchema(dimension: Dimension, plausible?: readonly [string, string]) {
+  const limits = plausible?.map((each) => parsed(each, dimension));
+  return z
+    .string()
+    .transform((value, context): Quantity => {
+      const result = readQuantity(value, dimension);
+      if (!result.ok) {
+        const { rule, found, expected } = result.fault;
+        context.addIssue({
+          code: 'custom',
+          message: found,
+          params: { rule, expected },
+        });
+        return z.NEVER;
+      }
+      const [lowest, highest] = limits ?? [];
+      if (lowest && highest && (result.quantity.low < lowest.low || result.quantity.high > highest.high)) {
+        context.addIssue({
+          code: 'custom',
+          message: `${value} cannot be meant here.`,
+          params: {
+            rule: 'implausible-quantity',
+            expected: `${quantityText(lowest)} to ${quantityText(highest)}`,
+          },
+        });
+        return z.NEVER;
+      }
+      return result.quantity;
+    })
+    .meta({ examples: [exampleOf(dimension)] });
 }
 
 /** A quantity known to be right: from the project's own tables. */
 export function parsed(text: string, dimension: Dimension): Quantity {
-	const result = readQuantity(text, dimension);
-	if (!result.ok)
-		throw new Error(`${result.fault.found} Expected ${result.fault.expected}`);
-	return result.quantity;
+  const result = readQuantity(text, dimension);
+  if (!result.ok) throw new Error(`${result.fault.found} Expected ${result.fault.expected}`);
+  return result.quantity;
 }
 
 export const minutesSchema = z
-	.number()
-	.positive({ message: "Minutes are more than nothing." })
-	.max(600, { message: "More than ten hours cannot be meant here." })
-	.describe("Minutes of work for someone who has done it before.");
+  .number()
+  .positive({ message: 'Minutes are more than nothing.' })
+  .max(600, { message: 'More than ten hours cannot be meant here.' })
+  .describe('Minutes of work for someone who has done it before.');

@@ -1,30 +1,19 @@
-import { z } from "zod";
-import { lineSchema, textSchema } from "./scalars.ts";
+import { z } from 'zod';
+import { lineSchema, textSchema } from './scalars.ts';
 
 /** content/shop.yaml: the workshop itself. */
 export const shopSchema = z.strictObject({
-	name: lineSchema,
-	invented: z.boolean().describe("true for the demonstration workshop."),
-	units: z
-		.enum(["metric", "US"])
-		.describe("Units shown until the reader chooses."),
-	currency: z
-		.string()
-		.regex(/^[A-Z]{3}$/, {
-			message: "Three letters of ISO 4217, such as EUR.",
-		}),
-	"labour-rate": z.number().positive().describe("Per hour, in the currency."),
-	repository: z
-		.url()
-		.optional()
-		.describe("Address of the repository, for edit and note links."),
-	"review-every": z
-		.int()
-		.min(1)
-		.max(120)
-		.describe("Months after which a record is due for review."),
-	hours: lineSchema.optional().describe("Printed on the sheets."),
-	"sheet-footer": textSchema.describe("Last line of printed sheets."),
+  name: lineSchema,
+  invented: z.boolean().describe('true for the demonstration workshop.'),
+  units: z.enum(['metric', 'US']).describe('Units shown until the reader chooses.'),
+  currency: z.string().regex(/^[A-Z]{3}$/, {
+    message: 'Three letters of ISO 4217, such as EUR.',
+  }),
+  'labour-rate': z.number().positive().describe('Per hour, in the currency.'),
+  repository: z.url().optional().describe('Address of the repository, for edit and note links.'),
+  'review-every': z.int().min(1).max(120).describe('Months after which a record is due for review.'),
+  hours: lineSchema.optional().describe('Printed on the sheets.'),
+  'sheet-footer': textSchema.describe('Last line of printed sheets.'),
 });
 
 export type Shop = z.infer<typeof shopSchema>;

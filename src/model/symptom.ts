@@ -1,74 +1,59 @@
-import { z } from "zod";
-import { priorSchema } from "./frequency.ts";
-import { commonFields } from "./record.ts";
-import { lineSchema, minutesSchema, reference, textSchema } from "./scalars.ts";
+import { z } from 'zod';
+import { priorSchema } from './frequency.ts';
+import { commonFields } from './record.ts';
+import { lineSchema, minutesSchema, reference, textSchema } from './scalars.ts';
 
 /** Symptoms are grouped by what is noticed; the order is the order of the front page. */
 export const SYMPTOM_GROUPS = {
-	gauge: "Gauge and temperature",
-	heater: "Heater",
-	level: "Coolant level and leaks",
-	hoses: "Hoses and pressure",
-	"smell-steam-fluids": "Smell, steam, fluids",
-	"fans-electrics": "Fans and electrics",
-	noise: "Noise",
-	codes: "Trouble code alone",
-	comeback: "Comeback",
+  gauge: 'Gauge and temperature',
+  heater: 'Heater',
+  level: 'Coolant level and leaks',
+  hoses: 'Hoses and pressure',
+  'smell-steam-fluids': 'Smell, steam, fluids',
+  'fans-electrics': 'Fans and electrics',
+  noise: 'Noise',
+  codes: 'Trouble code alone',
+  comeback: 'Comeback',
 } as const;
 
 export type SymptomGroup = keyof typeof SYMPTOM_GROUPS;
 
-export const MAY_DRIVE = ["yes", "short and watched", "no, stop"] as const;
+export const MAY_DRIVE = ['yes', 'short and watched', 'no, stop'] as const;
 
 export const symptomSchema = z.strictObject({
-	...commonFields,
-	group: z.enum(
-		Object.keys(SYMPTOM_GROUPS) as [SymptomGroup, ...SymptomGroup[]],
-	),
-	summary: textSchema.describe(
-		"What it is and how it shows, two or three sentences for the bay.",
-	),
-	said: z
-		.array(lineSchema)
-		.min(3)
-		.describe("What customers say, in their words; three or more phrasings."),
-	drive: z
-		.strictObject({
-			may: z.enum(MAY_DRIVE),
-			because: textSchema.describe("The reason, and what ends the permission."),
-		})
-		.describe("May it be driven in."),
-	ask: z
-		.array(
-			z.strictObject({
-				question: textSchema,
-				tells: textSchema.describe("What the answer points to."),
-			}),
-		)
-		.min(2)
-		.describe("Questions for the counter, the most telling first."),
-	verify: reference("procedure").describe(
-		"How the bay makes sure the complaint is real.",
-	),
-	codes: z
-		.array(reference("code"))
-		.describe("Trouble codes that go with it; [] when none do."),
-	causes: z
-		.record(reference("cause"), priorSchema)
-		.describe("Candidate causes and how often each is behind this complaint."),
-	"something-else": z
-		.number()
-		.min(0.03)
-		.max(0.5)
-		.optional()
-		.describe("Share of causes not listed; 0.06 if not given."),
-	"pass-on": minutesSchema.describe(
-		"Minutes it costs to hand the car over when nothing here settles it.",
-	),
-	tree: reference("tree"),
-	related: z
-		.array(reference("symptom"))
-		.describe("Symptoms easily taken for this one; [] when none."),
+  ...commonFields,
+  group: z.enum(Object.keys(SYMPTOM_GROUPS) as [SymptomGroup, ...SymptomGroup[]]),
+  summary: textSchema.describe('What it is and how it shows, two or three sentences for the bay.'),
+  said: z.array(lineSchema).min(3).describe('What customers say, in their words; three or more phrasings.'),
+  drive: z
+    .strictObject({
+      may: z.enum(MAY_DRIVE),
+      because: textSchema.describe('The reason, and what ends the permission.'),
+    })
+    .describe('May it be driven in.'),
+  ask: z
+    .array(
+      z.strictObject({
+        question: textSchema,
+        tells: textSchema.describe('What the answer points to.'),
+      }),
+    )
+    .min(2)
+    .describe('Questions for the counter, the most telling first.'),
+  verify: reference('procedure').describe('How the bay makes sure the complaint is real.'),
+  codes: z.array(reference('code')).describe('Trouble codes that go with it; [] when none do.'),
+  causes: z
+    .record(reference('cause'), priorSchema)
+    .describe('Candidate causes and how often each is behind this complaint.'),
+  'something-else': z
+    .number()
+    .min(0.03)
+    .max(0.5)
+    .optional()
+    .describe('Share of causes not listed; 0.06 if not given.'),
+  'pass-on': minutesSchema.describe('Minutes it costs to hand the car over when nothing here settles it.'),
+  tree: reference('tree'),
+  related: z.array(reference('symptom')).describe('Symptoms easily taken for this one; [] when none.'),
 });
 
 export type Symptom = z.infer<typeof symptomSchema>;

@@ -1,72 +1,46 @@
-import { z } from "zod";
-import { CALCULATOR_IDS } from "./calculator-ids.ts";
-import { likelihoodSchema } from "./frequency.ts";
-import { layoutConditionSchema } from "./layout.ts";
-import { commonFields, misleadsSchema } from "./record.ts";
-import {
-	idSchema,
-	lineSchema,
-	minutesSchema,
-	reference,
-	textSchema,
-} from "./scalars.ts";
-import { stepSchema } from "./step.ts";
+import { z } from 'zod';
+import { CALCULATOR_IDS } from './calculator-ids.ts';
+import { likelihoodSchema } from './frequency.ts';
+import { layoutConditionSchema } from './layout.ts';
+import { commonFields, misleadsSchema } from './record.ts';
+import { idSchema, lineSchema, minutesSchema, reference, textSchema } from './scalars.ts';
+import { stepSchema } from './step.ts';
 
 /** State the engine must be in for a test; the planner counts the minutes of getting there. */
-export const ENGINE_STATES = ["cold", "warm", "any"] as const;
-export const PLACES = ["bay", "road", "lift"] as const;
+export const ENGINE_STATES = ['cold', 'warm', 'any'] as const;
+export const PLACES = ['bay', 'road', 'lift'] as const;
 
 export const testSchema = z.strictObject({
-	...commonFields,
-	settles: textSchema.describe("What question the reading answers."),
-	question: lineSchema.describe(
-		"The question of the walk, answered by one of the outcomes.",
-	),
-	minutes: minutesSchema,
-	engine: z
-		.enum(ENGINE_STATES)
-		.describe("Engine at the start of the test: cold, warm or any."),
-	place: z.enum(PLACES).default("bay"),
-	layout: layoutConditionSchema.optional(),
-	tools: z
-		.array(reference("tool"))
-		.describe("Tools it cannot be done without; [] for eyes and hands."),
-	cautions: z
-		.array(reference("caution"))
-		.describe("What can hurt someone; [] when nothing can."),
-	steps: z.array(stepSchema).min(1),
-	outcomes: z
-		.record(
-			idSchema,
-			z.strictObject({
-				reading: textSchema.describe(
-					"What is seen or read, with the figure that separates it.",
-				),
-				label: lineSchema.describe("The answer as a short line for a button."),
-			}),
-		)
-		.refine((value) => Object.keys(value).length >= 2, {
-			message: "A test has two outcomes or more.",
-		}),
-	evidence: z
-		.record(reference("cause"), z.record(idSchema, likelihoodSchema))
-		.describe(
-			"Per cause: how often each outcome is seen when that cause is at work.",
-		),
-	otherwise: z
-		.record(idSchema, likelihoodSchema)
-		.describe(
-			"The same for every cause not named in evidence, and for something else.",
-		),
-	misleads: misleadsSchema,
-	repeats: z
-		.array(reference("test"))
-		.default([])
-		.describe("Tests that would be fooled by the same thing."),
-	calculators: z
-		.array(z.enum(CALCULATOR_IDS))
-		.default([])
-		.describe("Calculators shown with the test."),
+  ...commonFields,
+  settles: textSchema.describe('What question the reading answers.'),
+  question: lineSchema.describe('The question of the walk, answered by one of the outcomes.'),
+  minutes: minutesSchema,
+  engine: z.enum(ENGINE_STATES).describe('Engine at the start of the test: cold, warm or any.'),
+  place: z.enum(PLACES).default('bay'),
+  layout: layoutConditionSchema.optional(),
+  tools: z.array(reference('tool')).describe('Tools it cannot be done without; [] for eyes and hands.'),
+  cautions: z.array(reference('caution')).describe('What can hurt someone; [] when nothing can.'),
+  steps: z.array(stepSchema).min(1),
+  outcomes: z
+    .record(
+      idSchema,
+      z.strictObject({
+        reading: textSchema.describe('What is seen or read, with the figure that separates it.'),
+        label: lineSchema.describe('The answer as a short line for a button.'),
+      }),
+    )
+    .refine((value) => Object.keys(value).length >= 2, {
+      message: 'A test has two outcomes or more.',
+    }),
+  evidence: z
+    .record(reference('cause'), z.record(idSchema, likelihoodSchema))
+    .describe('Per cause: how often each outcome is seen when that cause is at work.'),
+  otherwise: z
+    .record(idSchema, likelihoodSchema)
+    .describe('The same for every cause not named in evidence, and for something else.'),
+  misleads: misleadsSchema,
+  repeats: z.array(reference('test')).default([]).describe('Tests that would be fooled by the same thing.'),
+  calculators: z.array(z.enum(CALCULATOR_IDS)).default([]).describe('Calculators shown with the test.'),
 });
 
 export type Test = z.infer<typeof testSchema>;

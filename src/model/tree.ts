@@ -1,86 +1,64 @@
-import { z } from "zod";
-import { SOMETHING_ELSE } from "./kinds.ts";
-import { LAYOUT_FEATURES, type LayoutFeature } from "./layout.ts";
-import { commonFields } from "./record.ts";
-import { idSchema, reference, textSchema } from "./scalars.ts";
+import { z } from 'zod';
+import { SOMETHING_ELSE } from './kinds.ts';
+import { LAYOUT_FEATURES, type LayoutFeature } from './layout.ts';
+import { commonFields } from './record.ts';
+import { idSchema, reference, textSchema } from './scalars.ts';
 
 const because = textSchema
-	.optional()
-	.describe(
-		"Why this step stands here though another order would cost fewer minutes: safety, courtesy, the customer.",
-	);
+  .optional()
+  .describe(
+    'Why this step stands here though another order would cost fewer minutes: safety, courtesy, the customer.',
+  );
 
-const branches = z
-	.record(z.string(), idSchema)
-	.describe("Per outcome: the next step or end.");
+const branches = z.record(z.string(), idSchema).describe('Per outcome: the next step or end.');
 
 /** What one step can be. Exactly one of test, layout, prove and tree is given. */
 const treeStepSchema = z
-	.strictObject({
-		test: reference("test")
-			.optional()
-			.describe("Do this test; `on` says where each outcome leads."),
-		layout: z
-			.enum(LAYOUT_FEATURES as [LayoutFeature, ...LayoutFeature[]])
-			.optional()
-			.describe(
-				"Branch on the vehicle’s layout; `on` has a way for each value.",
-			),
-		prove: reference("cause")
-			.optional()
-			.describe(
-				"Prove this cause now; `otherwise` says where it leads if it is not that.",
-			),
-		tree: reference("tree").optional().describe("Go on in another tree."),
-		on: branches.optional(),
-		otherwise: idSchema.optional(),
-		because,
-	})
-	.refine(
-		(step) =>
-			[step.test, step.layout, step.prove, step.tree].filter(
-				(each) => each !== undefined,
-			).length === 1,
-		{
-			message: "A step is exactly one of: test, layout, prove, tree.",
-		},
-	)
-	.refine(
-		(step) =>
-			(step.test === undefined && step.layout === undefined) ===
-			(step.on === undefined),
-		{
-			message: "A test or layout step has `on`; other steps do not.",
-		},
-	)
-	.refine(
-		(step) => (step.prove === undefined) === (step.otherwise === undefined),
-		{
-			message: "A prove step has `otherwise`; other steps do not.",
-		},
-	);
+  .strictObject({
+    test: reference('test').optional().describe('Do this test; `on` says where each outcome leads.'),
+    layout: z
+      .enum(LAYOUT_FEATURES as [LayoutFeature, ...LayoutFeature[]])
+      .optional()
+      .describe('Branch on the vehicle’s layout; `on` has a way for each value.'),
+    prove: reference('cause')
+      .optional()
+      .describe('Prove this cause now; `otherwise` says where it leads if it is not that.'),
+    tree: reference('tree').optional().describe('Go on in another tree.'),
+    on: branches.optional(),
+    otherwise: idSchema.optional(),
+    because,
+  })
+  .refine(
+    (step) =>
+      [step.test, step.layout, step.prove, step.tree].filter((each) => each !== undefined).length === 1,
+    {
+      message: 'A step is exactly one of: test, layout, prove, tree.',
+    },
+  )
+  .refine((step) => (step.test === undefined && step.layout === undefined) === (step.on === undefined), {
+    message: 'A test or layout step has `on`; other steps do not.',
+  })
+  .refine((step) => (step.prove === undefined) === (step.otherwise === undefined), {
+    message: 'A prove step has `otherwise`; other steps do not.',
+  });
 
 export const treeSchema = z.strictObject({
-	...commonFields,
-	symptom: reference("symptom"),
-	start: idSchema.describe("The step the walk begins with."),
-	steps: z.record(idSchema, treeStepSchema),
-	ends: z.record(
-		idSchema,
-		z.strictObject({
-			causes: z
-				.array(reference("cause"))
-				.min(1)
-				.describe(
-					`Causes to prove, in this order; ${SOMETHING_ELSE} where the walk must pass the car on.`,
-				),
-			says: textSchema.describe(
-				"What the answers add up to, one or two sentences.",
-			),
-		}),
-	),
-	because,
+  ...commonFields,
+  symptom: reference('symptom'),
+  start: idSchema.describe('The step the walk begins with.'),
+  steps: z.record(idSchema, treeStepSchema),
+  ends: z.record(
+    idSchema,
+    z.strictObject({
+      causes: z
+        .array(reference('cause'))
+        .min(1)
+        .describe(`Causes to prove, in this order; ${SOMETHING_ELSE} where the walk must pass the car on.`),
+      says: textSchema.describe('What the answers add up to, one or two sentences.'),
+    }),
+  ),
+  because,
 });
 
 export type Tree = z.infer<typeof treeSchema>;
-export type TreeStep = Tree["steps"][string];
+export type TreeStep = Tree['steps'][string];
