@@ -1,0 +1,198 @@
+/** Files in, shelf and findings out: everything but the disk. */
+import { KIND_NAMES, type Kind } from '../model/kinds.ts';
+import { movedSchema } from '../model/record.ts';
+import { type RecordOf, SCHEMAS } from '../model/schemas.ts';
+import { type Shop, shopSchema } from '../model/shop.ts';
+import type { Draft, DraftShelf } from './draft.ts';
+import { fieldFaults } from './field-fault.ts';
+import { type Fault, type Finding, inOrder } from './finding.ts';
+import { Places } from './place.ts';
+import { type ReadText, readText } from './read-text.ts';
+import type { FileRule, RecordRule, Rule, ShelfRule, TextRule } from './rule.ts';
+import { RULES } from './rules/index.ts';
+import { isPlainObject, referencesIn } from './schema-tree.ts';
+import { type Entry, emptyRecords, type Records, type Shelf } from './shelf.ts';
+import { type RawFile, type SourceFile, sourceFile } from './source-file.ts';
+
+export interface Checked {
+  shelf: Shelf;
+  findings: Finding[];
+  /** Record files looked at. */
+  count: number;
+  /** Texts by file, as read: what mends are made on. */
+  texts: ReadonlyMap<string, string>;
+}
+
+/**
+ * Reads and checks a whole shelf. All findings of all files come at once; a rule that breaks becomes a finding.
+ * @param shelfName how the shelf's folder is shown to people, such as content
+ * @param raw files of the shelf, in any order
+ */
+export function checkFiles(
+  shelfName: string,
+  raw: readonly RawFile[],
+  rules: readonly Rule[] = RULES,
+): Checked {
+  const files = new Map<string, SourceFile>();
+  for (const each of [...raw].sort((a, b) => (a.path < b.path ? -1 : 1))) {
+    const source = sourceFile(shelfName, each);
+    files.set(source.file, source);
+  }
+  const run = new Run(files, rules);
+  const draft = draftShelf(run, shelfName);
+  for (const rule of run.rulesOn('shelf')) run.apply(rule, () => rule.check(draft), shelfFile(shelfName));
+  const shelf: Shelf = {
+    shop: draft.shop ?? NO_SHOP,
+    records: draft.records,
+    moved: draft.moved.map(({ kind, id, to }) => ({ kind, id, to })),
+    guides: [...draft.guides],
+  };
+  const texts = new Map([...files].map(([file, { text }]) => [file, text]));
+  return { shelf, findings: inOrder(run.findings), count: draft.drafts.length, texts };
+}
+
+/** Stands in while content/shop.yaml cannot be read; a finding then says so. */
+const NO_SHOP: Shop = {
+  name: '',
+  invented: true,
+  units: 'metric',
+  currency: 'EUR',
+  'labour-rate': 1,
+  'review-every': 12,
+  'sheet-footer': '',
+};
+
+function shelfFile(shelfName: string): string {
+  return shelfName === '' ? 'shop.yaml' : `${shelfName}/shop.yaml`;
+}
+
+/** Runs rules and turns their faults into findings. */
+class Run {
+  readonly files: ReadonlyMap<string, SourceFile>;
+  readonly findings: Finding[] = [];
+  readonly #rules: readonly Rule[];
+  readonly #places: Places;
+
+  constructor(files: ReadonlyMap<string, SourceFile>, rules: readonly Rule[]) {
+    this.files = files;
+    this.#rules = rules;
+    this.#places = new Places(files);
+  }
+
+  rulesOn(stage: 'file'): FileRule[];
+  rulesOn(stage: 'text'): TextRule[];
+  rulesOn(stage: 'record'): RecordRule[];
+  rulesOn(stage: 'shelf'): ShelfRule[];
+  rulesOn(stage: Rule['on']): Rule[] {
+    return this.#rules.filter((rule) => rule.on === stage);
+  }
+
+  /** @returns how many faults the rule found */
+  apply(rule: Rule, check: () => Fault[], file: string): number {
+    let faults: Fault[];
+    try {
+      faults = check();
+    } catch (error) {
+      this.findings.push({
+        rule: 'rule-broke',
+        level: 'error',
+        place: this.#places.placeOf({ file, start: 0, end: 0 }),
+        found: `The rule "${rule.id}" broke down here and has checked nothing: ${String(error)}.`,
+        byHand: `mend src/library/rules/${rule.id}.ts; the record may be right`,
+      });
+      return 1;
+    }
+    for (const fault of faults) this.findings.push(this.#finding(rule, fault));
+    return faults.length;
+  }
+
+  #finding(rule: Rule, { at, found, expected, byHand, replaceBy, edits }: Fault): Finding {
+    const mend =
+      edits ?? (replaceBy === undefined ? undefined : [{ ...this.#places.spanOf(at), text: replaceBy }]);
+    return {
+      rule: rule.id,
+      level: rule.level,
+      place: this.#places.placeOf(at),
+      found,
+      ...(expected !== undefined && { expected }),
+      ...(byHand !== undefined && { byHand }),
+      ...(mend && { mend }),
+    };
+  }
+}
+
+function draftShelf(run: Run, shelfName: string): DraftShelf {
+  const records = emptyRecords();
+  const ids = Object.fromEntries(KIND_NAMES.map((kind) => [kind, new Set<string>()])) as {
+    [K in Kind]: Set<string>;
+  };
+  const drafts: Draft[] = [];
+  const moved: { kind: Kind; id: string; to: string; file: string }[] = [];
+  const guides: string[] = [];
+  let shop: Shop | undefined;
+  let whole = true;
+  for (const source of run.files.values()) {
+    const { role, file } = source;
+    if (role.is === 'record') ids[role.kind].add(role.id);
+    if (role.is === 'guide') guides.push(role.id);
+    const ended = applyAll(run, run.rulesOn('file'), source, file);
+    if (role.is === 'guide' || role.is === 'unexpected') continue;
+    const read = ended ? undefined : readSoundly(run, source);
+    if (!read) {
+      whole = false;
+      continue;
+    }
+    const value: unknown = read.document.toJS();
+    if (role.is === 'record' && isPlainObject(value) && 'moved-to' in value) {
+      const { success, data } = movedSchema.safeParse(value);
+      if (success) {
+        moved.push({ kind: role.kind, id: role.id, to: data['moved-to'], file });
+        ids[role.kind].delete(role.id);
+        continue;
+      }
+    }
+    const draft: Draft =
+      role.is === 'shop'
+        ? { kind: 'shop', id: 'shop', file, raw: value, faults: [], references: [] }
+        : { kind: role.kind, id: role.id, file, raw: value, faults: [], references: [] };
+    const schema = role.is === 'shop' ? shopSchema : SCHEMAS[role.kind];
+    draft.references = referencesIn(schema, value);
+    const parsed = schema.safeParse(value);
+    if (!parsed.success) {
+      draft.faults = fieldFaults(schema, value, parsed.error.issues);
+      whole = false;
+    } else if (role.is === 'shop') shop = parsed.data as Shop;
+    else put(records, role.kind, role.id, file, parsed.data);
+    drafts.push(draft);
+    for (const rule of run.rulesOn('record')) run.apply(rule, () => rule.check(draft), file);
+  }
+  return { files: run.files, drafts, records, moved, guides, ids, whole, shelfName, ...(shop && { shop }) };
+}
+
+/** @returns whether a fault was found after which nothing more can be said about the file */
+function applyAll(run: Run, rules: readonly FileRule[], source: SourceFile, file: string): boolean {
+  let ended = false;
+  for (const rule of rules) {
+    const count = run.apply(rule, () => rule.check(source), file);
+    if (count > 0 && rule.ends) {
+      ended = true;
+      break;
+    }
+  }
+  return ended;
+}
+
+function readSoundly(run: Run, source: SourceFile): ReadText | undefined {
+  const read = readText(source);
+  for (const rule of run.rulesOn('text')) {
+    const count = run.apply(rule, () => rule.check(read), source.file);
+    if (count > 0 && rule.ends) return undefined;
+  }
+  return read;
+}
+
+function put<K extends Kind>(records: Records, kind: K, id: string, file: string, data: unknown): void {
+  const shelfOfKind: Map<string, Entry<K>> = records[kind];
+  // The first file of an id stays; the other is reported.
+  if (!shelfOfKind.has(id)) shelfOfKind.set(id, { kind, id, file, data: data as RecordOf<K> });
+}

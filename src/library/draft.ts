@@ -1,0 +1,40 @@
+/** The shelf while it is being checked: every file that could be read, right or not. */
+import { KIND_NAMES, type Kind } from '../model/kinds.ts';
+import type { Shop } from '../model/shop.ts';
+import type { FieldFault } from './field-fault.ts';
+import type { FoundReference } from './schema-tree.ts';
+import type { Entry, Records, Shelf } from './shelf.ts';
+import type { SourceFile } from './source-file.ts';
+
+/** One record file that YAML could read. */
+export interface Draft {
+  /** `shop` for content/shop.yaml, which is no record but is checked like one. */
+  kind: Kind | 'shop';
+  id: string;
+  file: string;
+  /** What stands in the file, before the schema. */
+  raw: unknown;
+  faults: FieldFault[];
+  references: FoundReference[];
+}
+
+export interface DraftShelf {
+  /** How the folder of the shelf is shown to people. */
+  shelfName: string;
+  files: ReadonlyMap<string, SourceFile>;
+  drafts: readonly Draft[];
+  /** Records that fit their schema. */
+  records: Records;
+  shop?: Shop;
+  moved: readonly (Shelf['moved'][number] & { file: string })[];
+  guides: readonly string[];
+  /** Every id that has a file, whether the file is right or not. */
+  ids: { readonly [K in Kind]: ReadonlySet<string> };
+  /** Every file could be read and fits its schema, so that what is not there is truly missing. */
+  whole: boolean;
+}
+
+/** All records of all kinds that fit their schema. */
+export function entriesOf(records: Records): Entry<Kind>[] {
+  return KIND_NAMES.flatMap((kind) => [...records[kind].values()] as Entry<Kind>[]);
+}

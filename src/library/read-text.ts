@@ -1,0 +1,15 @@
+import { type Document, parseDocument, type YAMLError } from 'yaml';
+import type { SourceFile } from './source-file.ts';
+
+/** A file as YAML sees it. */
+export interface ReadText {
+  source: SourceFile;
+  document: Document.Parsed;
+  errors: readonly YAMLError[];
+}
+
+export function readText(source: SourceFile): ReadText {
+  // prettyErrors would look up a line for each error, and logLevel would print: both are done here, once, in the end.
+  const document = parseDocument(source.text, { prettyErrors: false, logLevel: 'silent' });
+  return { source, document, errors: document.errors };
+}

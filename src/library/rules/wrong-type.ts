@@ -1,0 +1,39 @@
+import type { RecordRule } from '../rule.ts';
+import { valueAt } from '../schema-tree.ts';
+
+export const wrongType: RecordRule = {
+  id: 'wrong-type',
+  level: 'error',
+  on: 'record',
+  check: ({ file, raw, faults }) =>
+    faults.flatMap((fault) => {
+      if (fault.is !== 'type') return [];
+      const value = valueAt(raw, fault.path);
+      const isPlain = typeof value === 'number' || typeof value === 'boolean';
+      const quoted = isPlain && fault.wanted.startsWith('a text');
+      return [
+        {
+          at: { file, path: fault.path },
+          found: `Here stands ${kindOfValue(value)}.`,
+          expected: `This place takes ${fault.wanted}.`,
+          ...(quoted
+            ? { byHand: `put it in quotes: "${String(value)}"`, replaceBy: `"${String(value)}"` }
+            : { byHand: 'write it that way' }),
+        },
+      ];
+    }),
+};
+
+function kindOfValue(value: unknown): string {
+  if (Array.isArray(value)) return 'a list';
+  switch (typeof value) {
+    case 'number':
+      return `the number ${value}`;
+    case 'boolean':
+      return String(value);
+    case 'string':
+      return 'a text';
+    default:
+      return 'a group of fields';
+  }
+}

@@ -1,0 +1,39 @@
+/** The knowledge base, read and checked. */
+import type { Kind } from '../model/kinds.ts';
+import type { RecordOf } from '../model/schemas.ts';
+import type { Shop } from '../model/shop.ts';
+
+export interface Entry<K extends Kind> {
+  kind: K;
+  id: string;
+  /** As a person would open it: content/tests/x.yaml. */
+  file: string;
+  data: RecordOf<K>;
+}
+
+export type Records = { [K in Kind]: Map<string, Entry<K>> };
+
+export interface Shelf {
+  shop: Shop;
+  records: Records;
+  /** Records that were renamed or merged: their address redirects. */
+  moved: { kind: Kind; id: string; to: string }[];
+  /** Ids of the guides in content/guides/. */
+  guides: string[];
+}
+
+export function emptyRecords(): Records {
+  return {
+    symptom: new Map(),
+    cause: new Map(),
+    test: new Map(),
+    tree: new Map(),
+    procedure: new Map(),
+    tool: new Map(),
+    code: new Map(),
+    coolant: new Map(),
+    caution: new Map(),
+    vehicle: new Map(),
+    note: new Map(),
+  };
+}

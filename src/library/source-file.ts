@@ -1,0 +1,58 @@
+/** A file of the shelf: its bytes as text, and where on the shelf it belongs. */
+import { KIND_NAMES, KINDS, type Kind } from '../model/kinds.ts';
+
+/** A file as it comes from the disk, or from a test. */
+export interface RawFile {
+  /** Path within the shelf, with forward slashes: tests/hose-warm-up.yaml. */
+  path: string;
+  bytes: Uint8Array;
+}
+
+/** What a file is by its place on the shelf. */
+export type Role =
+  | { is: 'record'; kind: Kind; id: string }
+  | { is: 'shop' }
+  | { is: 'guide'; id: string }
+  | { is: 'unexpected' };
+
+export interface SourceFile {
+  /** As shown to people: content/tests/hose-warm-up.yaml. */
+  file: string;
+  path: string;
+  role: Role;
+  text: string;
+  /** False when the bytes are not UTF-8; the text then has replacement characters. */
+  utf8: boolean;
+}
+
+const strictDecoder = new TextDecoder('utf-8', { fatal: true, ignoreBOM: true });
+const lossyDecoder = new TextDecoder('utf-8', { ignoreBOM: true });
+
+/** @param shelf how the shelf's folder is shown to people */
+export function sourceFile(shelf: string, { path, bytes }: RawFile): SourceFile {
+  const file = shelf === '' ? path : `${shelf}/${path}`;
+  const role = roleOf(path);
+  try {
+    return { file, path, role, text: strictDecoder.decode(bytes), utf8: true };
+  } catch {
+    return { file, path, role, text: lossyDecoder.decode(bytes), utf8: false };
+  }
+}
+
+const FOLDER_TO_KIND = new Map<string, Kind>(KIND_NAMES.map((kind) => [KINDS[kind].folder, kind]));
+
+/** What stands at a path: the folder is the kind, the file name the id; notes lie in a folder per year. */
+export function roleOf(path: string): Role {
+  if (path === 'shop.yaml') return { is: 'shop' };
+  const parts = path.split('/');
+  const name = parts.at(-1) ?? '';
+  const [folder = ''] = parts;
+  if (folder === 'guides' && parts.length === 2 && name.endsWith('.mdx'))
+    return { is: 'guide', id: name.slice(0, -'.mdx'.length) };
+  const kind = FOLDER_TO_KIND.get(folder);
+  const id = /^(.+)\.ya?ml$/.exec(name)?.[1];
+  if (kind === undefined || id === undefined) return { is: 'unexpected' };
+  const depthIsRight =
+    kind === 'note' ? parts.length === 3 && /^\d{4}$/.test(parts[1] ?? '') : parts.length === 2;
+  return depthIsRight ? { is: 'record', kind, id } : { is: 'unexpected' };
+}
