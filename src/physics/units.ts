@@ -27,6 +27,8 @@ export type MassFraction = Si<'mass fraction'>;
 export type VolumeFraction = Si<'volume fraction'>;
 /** Volume, m3. */
 export type CubicMetre = Si<'volume'>;
+/** Difference of two volumes, m3. */
+export type CubicMetreDifference = Si<'volume difference'>;
 /** Length or altitude, m. */
 export type Metre = Si<'length'>;
 /** Area, m2. */
@@ -39,6 +41,8 @@ export type NewtonMetre = Si<'torque'>;
 export type Second = Si<'time'>;
 /** Power, W. */
 export type Watt = Si<'power'>;
+/** Heat, J. */
+export type Joule = Si<'heat'>;
 /** Volume flow, m3/s. */
 export type CubicMetrePerSecond = Si<'volume flow'>;
 /** Electric resistance, ohm. */
@@ -119,6 +123,11 @@ export function toLitres(value: CubicMetre): number {
 }
 
 /** @throws OutOfRange when not finite */
+export function cubicMetreDifference(value: number): CubicMetreDifference {
+  return within('volume difference', value, -Infinity, Infinity, 'm3') as CubicMetreDifference;
+}
+
+/** @throws OutOfRange when not finite */
 export function metre(value: number): Metre {
   return within('length', value, -Infinity, Infinity, 'm') as Metre;
 }
@@ -146,6 +155,11 @@ export function second(value: number): Second {
 /** @throws OutOfRange below zero or when not finite */
 export function watt(value: number): Watt {
   return within('power', value, 0, Infinity, 'W') as Watt;
+}
+
+/** @throws OutOfRange when not finite */
+export function joule(value: number): Joule {
+  return within('heat', value, -Infinity, Infinity, 'J') as Joule;
 }
 
 /** @throws OutOfRange below zero or when not finite */
