@@ -16,6 +16,10 @@ export const testSchema = z.strictObject({
   question: lineSchema.describe('The question of the walk, answered by one of the outcomes.'),
   minutes: minutesSchema,
   engine: z.enum(ENGINE_STATES).describe('Engine at the start of the test: cold, warm or any.'),
+  leaves: z
+    .enum(['cold', 'warm'])
+    .optional()
+    .describe('Engine after the test, when it differs: warm for a warm-up watched from cold.'),
   place: z.enum(PLACES).default('bay'),
   layout: layoutConditionSchema.optional(),
   tools: z.array(reference('tool')).describe('Tools it cannot be done without; [] for eyes and hands.'),

@@ -1,0 +1,92 @@
+/** From records to what the diagnosis engine computes with: one complaint on one layout. */
+import { completeMatrix } from '../diagnosis/likelihood.ts';
+import {
+  type Model,
+  type ModelCause,
+  type ModelTest,
+  shareOfSomethingElse,
+  USUAL_CHANGE_OVER,
+} from '../diagnosis/model.ts';
+import { weightOf } from '../diagnosis/words.ts';
+import { type KnownLayout, layoutAllows } from '../model/layout.ts';
+import type { Symptom } from '../model/symptom.ts';
+import type { Test } from '../model/test.ts';
+import type { Records } from './shelf.ts';
+
+/**
+ * The model of a complaint: the candidate causes this layout can have, and every test of the shelf that can be
+ * done on it and tells them apart.
+ * @param known what is known of the vehicle's layout; {} keeps everything any vehicle can have
+ * @throws when a record is missing or contradicts itself: the shelf check reports that first
+ */
+export function modelOf(records: Records, symptomId: string, known: KnownLayout): Model {
+  const symptom = need(records.symptom.get(symptomId), `symptom "${symptomId}"`).data;
+  const causes = candidateCauses(records, symptom, known);
+  const ids = causes.map((cause) => cause.id);
+  const usable = [...records.test.values()].filter(
+    ({ data }) => layoutAllows(data.layout, known) && ids.some((id) => Object.hasOwn(data.evidence, id)),
+  );
+  const groups = groupsOf(usable);
+  return {
+    causes,
+    somethingElse: shareOfSomethingElse(symptom['something-else']),
+    passOnMinutes: symptom['pass-on'],
+    tests: usable.map(({ id, data }) => modelTest(id, data, ids, groups.get(id))),
+    changeOver: USUAL_CHANGE_OVER,
+  };
+}
+
+function candidateCauses(records: Records, symptom: Symptom, known: KnownLayout): ModelCause[] {
+  return Object.entries(symptom.causes).flatMap(([id, prior]) => {
+    const { layout, confirm } = need(records.cause.get(id), `cause "${id}"`).data;
+    if (!layoutAllows(layout, known)) return [];
+    const test = confirm?.test === undefined ? undefined : records.test.get(confirm.test)?.data;
+    const engine = test && test.engine !== 'any' ? test.engine : undefined;
+    const minutes = need(confirm?.minutes ?? test?.minutes, `proof of cause "${id}"`);
+    return [{ id, weight: weightOf(prior), proveMinutes: minutes, ...(engine && { proveEngine: engine }) }];
+  });
+}
+
+function modelTest(id: string, test: Test, causes: readonly string[], group: string | undefined): ModelTest {
+  const outcomes = Object.keys(test.outcomes);
+  const completed = completeMatrix(outcomes, causes, test.evidence, test.otherwise);
+  if (!completed.ok) throw new Error(`The evidence of test "${id}" contradicts itself.`);
+  return {
+    id,
+    minutes: test.minutes,
+    outcomes,
+    likelihood: completed.likelihood,
+    ...(test.engine !== 'any' && { engine: test.engine }),
+    ...(test.leaves && { leaves: test.leaves }),
+    ...(test.place !== 'bay' && { place: test.place }),
+    ...(group !== undefined && { group }),
+  };
+}
+
+/**
+ * Tests that repeat each other, directly or through a third, share a group named after its first test.
+ * @returns group by test id; tests that repeat nothing have none
+ */
+function groupsOf(tests: readonly { id: string; data: Test }[]): Map<string, string> {
+  const parent = new Map<string, string>(tests.map(({ id }) => [id, id]));
+  const rootOf = (id: string): string => {
+    const above = parent.get(id) ?? id;
+    return above === id ? id : rootOf(above);
+  };
+  for (const { id, data } of tests)
+    for (const other of data.repeats) {
+      if (!parent.has(other)) continue;
+      const [first = id, second = other] = [rootOf(id), rootOf(other)].sort();
+      parent.set(second, first);
+    }
+  const sizes = new Map<string, number>();
+  for (const { id } of tests) sizes.set(rootOf(id), (sizes.get(rootOf(id)) ?? 0) + 1);
+  return new Map(
+    tests.map(({ id }) => [id, rootOf(id)] as const).filter(([, root]) => (sizes.get(root) ?? 0) > 1),
+  );
+}
+
+function need<T>(value: T | undefined, what: string): T {
+  if (value === undefined) throw new Error(`The shelf has no ${what}.`);
+  return value;
+}
