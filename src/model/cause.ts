@@ -1,5 +1,5 @@
 import { z } from 'zod';
-import { layoutConditionSchema } from './layout.ts';
+import { layoutConditionSchema } from './layout-schema.ts';
 import { commonFields } from './record.ts';
 import { idSchema, lineSchema, minutesSchema, reference, textSchema } from './scalars.ts';
 

@@ -1,5 +1,4 @@
 /** How a vehicle's cooling circuit is laid out: it decides what a test means (see the guide on layouts). */
-import { z } from 'zod';
 
 /** Every feature of a layout and what it can be. The order is the order of the page. */
 export const LAYOUT = {
@@ -45,46 +44,10 @@ export const LAYOUT_LABELS: Record<LayoutFeature, string> = {
 };
 
 /** The layout of one vehicle: every feature stated. */
-export const layoutSchema = z.strictObject({
-  power: z.enum(LAYOUT.power),
-  thermostat: z.enum(LAYOUT.thermostat),
-  'thermostat-kind': z.enum(LAYOUT['thermostat-kind']),
-  heater: z.enum(LAYOUT.heater),
-  reservoir: z.enum(LAYOUT.reservoir),
-  fan: z.enum(LAYOUT.fan),
-  'fan-switched-by': z.enum(LAYOUT['fan-switched-by']),
-  pump: z.enum(LAYOUT.pump),
-  radiator: z.enum(LAYOUT.radiator),
-  turbo: z.enum(LAYOUT.turbo),
-  'egr-cooler': z.enum(LAYOUT['egr-cooler']),
-  'oil-cooler': z.enum(LAYOUT['oil-cooler']),
-  'transmission-cooler': z.enum(LAYOUT['transmission-cooler']),
-});
-
-export type Layout = z.infer<typeof layoutSchema>;
+export type Layout = { [F in LayoutFeature]: (typeof LAYOUT)[F][number] };
 
 /** A condition: the record holds only for vehicles whose layout has one of these values in each named feature. */
-export const layoutConditionSchema = z
-  .strictObject({
-    power: z.array(z.enum(LAYOUT.power)).min(1).optional(),
-    thermostat: z.array(z.enum(LAYOUT.thermostat)).min(1).optional(),
-    'thermostat-kind': z.array(z.enum(LAYOUT['thermostat-kind'])).min(1).optional(),
-    heater: z.array(z.enum(LAYOUT.heater)).min(1).optional(),
-    reservoir: z.array(z.enum(LAYOUT.reservoir)).min(1).optional(),
-    fan: z.array(z.enum(LAYOUT.fan)).min(1).optional(),
-    'fan-switched-by': z.array(z.enum(LAYOUT['fan-switched-by'])).min(1).optional(),
-    pump: z.array(z.enum(LAYOUT.pump)).min(1).optional(),
-    radiator: z.array(z.enum(LAYOUT.radiator)).min(1).optional(),
-    turbo: z.array(z.enum(LAYOUT.turbo)).min(1).optional(),
-    'egr-cooler': z.array(z.enum(LAYOUT['egr-cooler'])).min(1).optional(),
-    'oil-cooler': z.array(z.enum(LAYOUT['oil-cooler'])).min(1).optional(),
-    'transmission-cooler': z.array(z.enum(LAYOUT['transmission-cooler'])).min(1).optional(),
-  })
-  .describe(
-    'Holds only for vehicles with one of these values in each feature named, such as { thermostat: [inlet side] }.',
-  );
-
-export type LayoutCondition = z.infer<typeof layoutConditionSchema>;
+export type LayoutCondition = { [F in LayoutFeature]?: (typeof LAYOUT)[F][number][] | undefined };
 
 /** What is known of a layout: a whole one, a part answered in the walk, or nothing. */
 export type KnownLayout = Partial<Record<LayoutFeature, string>>;

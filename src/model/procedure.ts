@@ -1,7 +1,7 @@
 import { z } from 'zod';
 import { CALCULATOR_IDS } from './calculator-ids.ts';
 import { JOINT_NAMES, type Joint } from './figures.ts';
-import { layoutConditionSchema } from './layout.ts';
+import { layoutConditionSchema } from './layout-schema.ts';
 import { commonFields } from './record.ts';
 import { lineSchema, minutesSchema, reference, textSchema } from './scalars.ts';
 

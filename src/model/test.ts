@@ -1,7 +1,7 @@
 import { z } from 'zod';
 import { CALCULATOR_IDS } from './calculator-ids.ts';
 import { likelihoodSchema } from './frequency.ts';
-import { layoutConditionSchema } from './layout.ts';
+import { layoutConditionSchema } from './layout-schema.ts';
 import { commonFields, misleadsSchema } from './record.ts';
 import { idSchema, lineSchema, minutesSchema, reference, textSchema } from './scalars.ts';
 import { stepSchema } from './step.ts';

@@ -1,6 +1,6 @@
 import { z } from 'zod';
 import { FIGURES, type FigurePath, JOINT_NAMES, type Joint } from './figures.ts';
-import { layoutSchema } from './layout.ts';
+import { layoutSchema } from './layout-schema.ts';
 import { commonFields } from './record.ts';
 import { dateSchema, lineSchema, quantitySchema, textSchema } from './scalars.ts';
 
