@@ -12,7 +12,7 @@ export interface Budget {
 }
 
 /** About a tenth of a second a symptom: for checking the whole shelf while writing. */
-export const QUICK_BUDGET: Budget = { exactStates: 3_000, policyStates: 60, boundStates: 10_000 };
+export const QUICK_BUDGET: Budget = { exactStates: 3_000, policyStates: 100, boundStates: 15_000 };
 
 /** A few seconds a symptom: for a published comparison. */
 export const THOROUGH_BUDGET: Budget = {

@@ -1,0 +1,102 @@
+import type { Contradiction } from './contradiction.ts';
+import { SOMETHING_ELSE } from './model.ts';
+import type { Considered, NextStep, Split } from './next-step.ts';
+
+/** Looks up what to call things; ids serve when a title is missing. */
+export interface Titles {
+  cause(id: string): string;
+  /** What is seen, as a clause: "the hose warms early". */
+  outcome(test: string, outcome: string): string;
+}
+
+/** Words for why an action comes next; the parts are clauses of one sentence, in order. */
+export interface Reason {
+  sentence: string;
+  parts: string[];
+}
+
+/**
+ * Why an action is worth doing now, in words: "splits thermostat stuck open from sensor reads low; 4 of 5 of
+ * these cars: the hose warms early; 6 minutes".
+ * @param split from `splitOf`, for a test
+ */
+export function reasonFor(considered: Considered, step: NextStep, titles: Titles, split?: Split): Reason {
+  const parts = partsFor(considered, step, titles, split);
+  const sentence = `${parts.join('; ')}.`;
+  return { sentence: sentence.charAt(0).toUpperCase() + sentence.slice(1), parts };
+}
+
+function partsFor(
+  considered: Considered,
+  step: NextStep,
+  titles: Titles,
+  split: Split | undefined,
+): string[] {
+  const { action } = considered;
+  if (action.kind === 'pass-on')
+    return [
+      'no likely cause is left that is quicker to prove than passing the car on',
+      inMinutes(considered.own),
+    ];
+  const parts: string[] = [];
+  if (action.kind === 'prove') {
+    const share = step.ranked.find((one) => one.cause === action.cause)?.share ?? 0;
+    parts.push(`fits ${ofCars(share)} of these cars`, 'settles it either way');
+  } else if (split !== undefined) {
+    if (split.separates !== undefined) {
+      const [one, other] = split.separates;
+      parts.push(`splits ${causeTitle(one, titles)} from ${causeTitle(other, titles)}`);
+    }
+    const likeliest = [...split.outcomes].sort((a, b) => b.chance - a.chance)[0];
+    if (likeliest !== undefined)
+      parts.push(
+        `${ofCars(likeliest.chance)} of these cars: ${titles.outcome(split.test, likeliest.outcome)}`,
+      );
+  }
+  parts.push(timeOf(considered));
+  return parts;
+}
+
+function timeOf(considered: Considered): string {
+  const total = inMinutes(considered.own);
+  return considered.gettingReady > 0.5
+    ? `${total}, ${Math.round(considered.gettingReady)} of them getting the car ready`
+    : total;
+}
+
+/** What fights, in words. */
+export function describeContradiction(found: Contradiction, titles: Titles): string {
+  const [one, other] = found.pair.map((finding) => `“${titles.outcome(finding.test, finding.outcome)}”`);
+  const fight = `${one} and ${other} do not go together.`;
+  if (found.best === undefined) return `${fight} No cause shows both: check these two again.`;
+  const times = Math.max(10, Math.round(found.times / 10) * 10);
+  return `${fight} Even ${causeTitle(found.best, titles)}, the best fit, shows this about ${times} times less often than its usual picture. Check these two again, or think of two faults at once.`;
+}
+
+function causeTitle(id: string, titles: Titles): string {
+  return id === SOMETHING_ELSE ? 'something else' : titles.cause(id);
+}
+
+/** Minutes as a person says them: whole, at least 1 unless nothing. */
+export function inMinutes(minutes: number): string {
+  const rounded = minutes > 0 ? Math.max(1, Math.round(minutes)) : 0;
+  return rounded === 1 ? '1 minute' : `${rounded} minutes`;
+}
+
+const FRACTIONS: readonly [number, number][] = [1, 2, 3, 4, 5, 10, 20].flatMap((of) =>
+  Array.from({ length: of - 1 }, (_, less): [number, number] => [less + 1, of]),
+);
+
+/** A share as a technician says it: "4 of 5", "1 of 20", "nearly all", "hardly any". */
+export function ofCars(share: number): string {
+  if (share > 0.97) return 'nearly all';
+  if (share < 0.03) return 'hardly any';
+  let nearest: [number, number] = [1, 2];
+  for (const [some, of] of FRACTIONS) {
+    // The small denominators come first and are kept while they are near enough.
+    if (of > 10 && share > 0.08 && share < 0.92) break;
+    const gain = Math.abs(nearest[0] / nearest[1] - share) - Math.abs(some / of - share);
+    if (gain > 0.02) nearest = [some, of];
+  }
+  return `${nearest[0]} of ${nearest[1]}`;
+}
