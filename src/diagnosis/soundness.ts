@@ -1,0 +1,231 @@
+import { type NumberedAction, named } from './actions.ts';
+import { item } from './arrays.ts';
+import { type BestFound, bestFound } from './best-policy.ts';
+import { type Budget, QUICK_BUDGET } from './budget.ts';
+import type { CompiledModel } from './compiled.ts';
+import { Lookahead } from './lookahead.ts';
+import { type LowerBound, lowerBound } from './lower-bound.ts';
+import type { Action, Situation } from './model.ts';
+import { proofOrder } from './proof-order.ts';
+import { sumOf } from './state.ts';
+import { nextOf, type Step, stepOf, type Tree, type TreeFault } from './tree.ts';
+import { type EndReport, type StepReport, type TreeReport, treeCost } from './tree-cost.ts';
+
+/** A tree dearer than this many times the best found wants another order or a reason. */
+export const DEAR = 1.25;
+
+/** Share the causes named at an end must hold together. */
+export const NAMED_SHARE = 0.6;
+
+/** The step whose change saves most, and what to do there instead. */
+export interface Move {
+  step: string;
+  instead: Action;
+  /** Expected minutes saved over all jobs, looked two steps ahead. */
+  saves: number;
+}
+
+export type SoundnessFinding =
+  | { rule: 'worse-than-no-tests'; level: 'error'; minutes: number; withoutTests: number }
+  | {
+      rule: 'dearer-than-best-found';
+      level: 'warning';
+      minutes: number;
+      best: number;
+      ratio: number;
+      move: Move | undefined;
+    }
+  | {
+      rule: 'end-leads-with-unlikely-cause';
+      level: 'error';
+      step: string;
+      leads: string;
+      share: number;
+      likelier: string;
+      itsShare: number;
+    }
+  | { rule: 'end-names-too-little'; level: 'error'; step: string; share: number }
+  | {
+      rule: 'test-changes-nothing';
+      level: 'error';
+      step: string;
+      test: string;
+      because: 'same-way' | 'answered-before';
+    }
+  | { rule: 'step-never-reached'; level: 'error'; step: string };
+
+/** An authored tree beside what is possible. */
+export interface TreeJudgement {
+  report: TreeReport;
+  /** Best found, the tree itself counting as found. */
+  best: BestFound;
+  bound: LowerBound;
+  /** Expected minutes of proving by chance per minute with no tests at all. */
+  withoutTests: number;
+  /** Tree over best found, 1 or more. */
+  ratio: number;
+  findings: SoundnessFinding[];
+}
+
+export type Judgement = { ok: true; judgement: TreeJudgement } | { ok: false; faults: TreeFault[] };
+
+export interface JudgeOptions {
+  situation?: Situation;
+  budget?: Budget;
+  /** The author has written why the order is what it is: no warning about its price. */
+  hasReason?: boolean;
+}
+
+/**
+ * Judges an authored tree: costs it, searches for something better, and lists what is unsound.
+ * @throws Error when bound ≤ best found ≤ tree does not hold: that would be a fault of the arithmetic
+ */
+export function judgeTree(compiled: CompiledModel, tree: Tree, options: JudgeOptions = {}): Judgement {
+  const { situation = { evidence: [] }, budget = QUICK_BUDGET, hasReason = false } = options;
+  const cost = treeCost(compiled, tree, situation);
+  if (!cost.ok) return cost;
+  const { report } = cost;
+  const searched = bestFound(compiled, situation, budget);
+  const best: BestFound =
+    report.expectedMinutes < searched.minutes
+      ? { ...searched, minutes: report.expectedMinutes, kind: 'policy', first: firstOf(tree) }
+      : searched;
+  const bound = lowerBound(compiled, situation, budget);
+  assertOrder(bound, searched, report);
+  const withoutTests = proofOrder(compiled, situation).minutes;
+  const ratio = best.minutes > 0 ? report.expectedMinutes / best.minutes : 1;
+  const findings: SoundnessFinding[] = [
+    ...priceFindings(compiled, tree, report, { best: best.minutes, withoutTests, ratio, hasReason }),
+    ...report.ends.flatMap((end) => endFindings(tree, end)),
+    ...report.steps.flatMap((step) => stepFindings(tree, step)),
+  ];
+  return { ok: true, judgement: { report, best, bound, withoutTests, ratio, findings } };
+}
+
+function firstOf(tree: Tree): Action {
+  const step = stepOf(tree, tree.start);
+  if (step?.kind === 'test') return { kind: 'test', test: step.test };
+  const cause = step?.kind === 'prove' ? step.cause : step?.causes[0];
+  return cause === undefined ? { kind: 'pass-on' } : { kind: 'prove', cause };
+}
+
+/** Bound ≤ tree and bound ≤ best found. A tree that repeats a group plays by other rules than the planner's. */
+function assertOrder(bound: LowerBound, best: BestFound, report: TreeReport): void {
+  const least = report.repeats ? best.minutes : Math.min(best.minutes, report.expectedMinutes);
+  const rounding = 1e-9 * Math.max(1, least);
+  if (bound.minutes > least + rounding)
+    throw new Error(`The lower bound ${bound.minutes} is above a plan of ${least} minutes.`);
+  if (best.kind === 'exact' && least < best.minutes - rounding)
+    throw new Error(`The tree of ${least} minutes is below the exact optimum ${best.minutes}.`);
+}
+
+interface Prices {
+  best: number;
+  withoutTests: number;
+  ratio: number;
+  hasReason: boolean;
+}
+
+function priceFindings(
+  compiled: CompiledModel,
+  tree: Tree,
+  report: TreeReport,
+  prices: Prices,
+): SoundnessFinding[] {
+  const minutes = report.expectedMinutes;
+  const { best, withoutTests, ratio, hasReason } = prices;
+  const findings: SoundnessFinding[] = [];
+  if (minutes > withoutTests * (1 + 1e-9))
+    findings.push({ rule: 'worse-than-no-tests', level: 'error', minutes, withoutTests });
+  if (ratio > DEAR && !hasReason)
+    findings.push({
+      rule: 'dearer-than-best-found',
+      level: 'warning',
+      minutes,
+      best,
+      ratio,
+      move: bestMove(compiled, tree, report),
+    });
+  return findings;
+}
+
+/**
+ * The step at which doing something else saves most: chance of coming there × (value of its act − value of the
+ * best act), both two steps ahead on the likeliest way. What later steps waste is booked there, not here.
+ */
+export function bestMove(compiled: CompiledModel, tree: Tree, report: TreeReport): Move | undefined {
+  const lookahead = new Lookahead(compiled, {
+    tests: Number.POSITIVE_INFINITY,
+    proofs: Number.POSITIVE_INFINITY,
+  });
+  let move: Move | undefined;
+  for (const { step: id, reach, state } of report.steps) {
+    const step = stepOf(tree, id);
+    if (step === undefined || state === undefined) continue;
+    const valued = lookahead.value(state);
+    const best = item(valued, 0);
+    const own = valued.find(({ action }) => isActOf(compiled, step, action));
+    if (own === undefined) continue;
+    const saves = (reach * (own.cost - best.cost)) / sumOf(state.weights);
+    if (saves > 1e-9 && saves > (move?.saves ?? 0))
+      move = { step: id, instead: named(compiled, best.action), saves };
+  }
+  return move;
+}
+
+function isActOf(compiled: CompiledModel, step: Step, action: NumberedAction): boolean {
+  const act = named(compiled, action);
+  if (step.kind === 'test') return act.kind === 'test' && act.test === step.test;
+  const cause = step.kind === 'prove' ? step.cause : step.causes[0];
+  if (cause === undefined) return act.kind === 'pass-on';
+  return act.kind === 'prove' && act.cause === cause;
+}
+
+/** An end that names no cause passes on and claims nothing. */
+function endFindings(tree: Tree, end: EndReport): SoundnessFinding[] {
+  const step = stepOf(tree, end.step);
+  if (step?.kind !== 'end' || end.reach === 0) return [];
+  const leads = step.causes[0];
+  if (leads === undefined) return [];
+  const findings: SoundnessFinding[] = [];
+  const [likeliest] = end.ranked;
+  const share = end.ranked.find((one) => one.cause === leads)?.share ?? 0;
+  if (likeliest !== undefined && likeliest.share > share + 1e-9)
+    findings.push({
+      rule: 'end-leads-with-unlikely-cause',
+      level: 'error',
+      step: end.step,
+      leads,
+      share,
+      likelier: likeliest.cause,
+      itsShare: likeliest.share,
+    });
+  if (end.named < NAMED_SHARE - 1e-9)
+    findings.push({ rule: 'end-names-too-little', level: 'error', step: end.step, share: end.named });
+  return findings;
+}
+
+function stepFindings(tree: Tree, report: StepReport): SoundnessFinding[] {
+  const step = stepOf(tree, report.step);
+  if (step === undefined) return [];
+  if (report.reach === 0) return [{ rule: 'step-never-reached', level: 'error', step: report.step }];
+  if (step.kind !== 'test') return [];
+  const nothing = (because: 'same-way' | 'answered-before'): SoundnessFinding[] => [
+    { rule: 'test-changes-nothing', level: 'error', step: report.step, test: step.test, because },
+  ];
+  if (report.newReach === 0) return nothing('answered-before');
+  const [first, ...others] = nextOf(step).map((next) => shapeOf(tree, next));
+  return others.every((other) => other === first) ? nothing('same-way') : [];
+}
+
+/** What is done from a step on, written out: two steps with equal shape are the same to the one who walks. */
+function shapeOf(tree: Tree, id: string): string {
+  const step = stepOf(tree, id);
+  if (step === undefined) return id;
+  if (step.kind === 'end') return JSON.stringify(step.causes);
+  if (step.kind === 'prove') return JSON.stringify([step.cause, shapeOf(tree, step.otherwise)]);
+  const ways = Object.entries(step.on)
+    .sort(([a], [b]) => (a < b ? -1 : 1))
+    .map(([outcome, next]) => [outcome, shapeOf(tree, next)]);
+  return JSON.stringify([step.test, ways]);
+}
