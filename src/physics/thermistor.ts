@@ -25,7 +25,7 @@ const HOTTEST = fromCelsius(200);
 /** Resistances a hand meter can tell from a short and from an open wire, ohm. */
 const RESISTANCE_LIMITS = [1, 10e6] as const;
 /** A formula is carried on this far beyond the outer points it was made from, K. */
-const CARRIED_ON = 50;
+const CARRIED_ON = 60;
 /** Relative rounding of exp and ln, with room. */
 const ROUNDING = 1e-9;
 /** Points nearer than this say more about the meter than about the sensor, K. */
@@ -56,7 +56,7 @@ export function curveFromTable(table: readonly SensorPoint[]): SensorCurve {
  * Curve through three points by the Steinhart-Hart equation, 1/T = A + B ln R + C (ln R)^3.
  *
  * Steinhart and Hart, Deep-Sea Research 15 (1968) 497. Within 0.15 K of a sensor maker's table between its outer points;
- * carried on 50 K beyond them.
+ * carried on 60 K beyond them.
  * @param three points at least 5 K apart, any order
  * @throws OutOfRange on the points, also when they bend so that no sensor fits
  */
