@@ -55,7 +55,9 @@ describe('the outside figures as a whole', () => {
     const files = readdirSync(DATA);
     expect(files.every((name) => name.endsWith('.json'))).toBe(true);
     for (const name of files) {
-      const { tables } = JSON.parse(readFileSync(new URL(name, DATA), 'utf8')) as { tables: PublishedTable[] };
+      const { tables } = JSON.parse(readFileSync(new URL(name, DATA), 'utf8')) as {
+        tables: PublishedTable[];
+      };
       expect(tables.length).toBeGreaterThan(0);
       for (const { id } of tables) expect(comparisons.some((c) => c.table === id)).toBe(true);
     }

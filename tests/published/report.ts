@@ -26,9 +26,16 @@ export function reportText(lines: readonly TrustLine[]): string {
   ]);
   const widths = head.map((title, i) => Math.max(title.length, ...rows.map((row) => row[i]?.length ?? 0)));
   const total = lines.reduce((sum, { n }) => sum + n, 0);
-  const notes = lines.filter(({ explained }) => explained).map((line) => `* ${line.quantity}: ${line.explained}`);
+  const notes = lines
+    .filter(({ explained }) => explained)
+    .map((line) => `* ${line.quantity}: ${line.explained}`);
   return [
-    ...[head, ...rows].map((row) => row.map((cell, i) => cell.padEnd(widths[i] ?? 0)).join('  ').trimEnd()),
+    ...[head, ...rows].map((row) =>
+      row
+        .map((cell, i) => cell.padEnd(widths[i] ?? 0))
+        .join('  ')
+        .trimEnd(),
+    ),
     '',
     `${total} outside figures over ${new Set(lines.map(({ quantity }) => quantity)).size} quantities.`,
     ...notes,

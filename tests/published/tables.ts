@@ -59,19 +59,23 @@ export const TABLES: readonly PublishedTable[] = readdirSync(DATA)
 
 /** Rows of a table by column name. */
 export function rowsOf(table: PublishedTable): readonly Row[] {
-  return table.rows.map((cells) => Object.fromEntries(table.columns.map((name, i) => [name, cells[i] ?? null])));
+  return table.rows.map((cells) =>
+    Object.fromEntries(table.columns.map((name, i) => [name, cells[i] ?? null])),
+  );
 }
 
 /** A cell that must be a number. */
 export function number(row: Row, column: string): number {
   const cell = row[column];
-  if (typeof cell !== 'number') throw new Error(`column "${column}" holds ${JSON.stringify(cell)}, not a number`);
+  if (typeof cell !== 'number')
+    throw new Error(`column "${column}" holds ${JSON.stringify(cell)}, not a number`);
   return cell;
 }
 
 /** A cell that must be a text. */
 export function text(row: Row, column: string): string {
   const cell = row[column];
-  if (typeof cell !== 'string') throw new Error(`column "${column}" holds ${JSON.stringify(cell)}, not a text`);
+  if (typeof cell !== 'string')
+    throw new Error(`column "${column}" holds ${JSON.stringify(cell)}, not a text`);
   return cell;
 }

@@ -21,10 +21,7 @@ export const CIRCUITS: OursByTable = {
   },
   'cable-drop': {
     V: (row) =>
-      voltageDrop(
-        ampere(25),
-        cableResistance(metre(3), squareMetre(4e-6), fromCelsius(number(row, '°C'))),
-      ),
+      voltageDrop(ampere(25), cableResistance(metre(3), squareMetre(4e-6), fromCelsius(number(row, '°C')))),
   },
   joint: { W: (row) => badJoint(row).heat, mohm: (row) => badJoint(row).resistance * 1000 },
   'fuse-current': {

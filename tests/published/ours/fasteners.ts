@@ -35,10 +35,7 @@ const load =
 
 const vdi: Readonly<Record<string, Ours>> = Object.fromEntries(
   (['8.8', '10.9', '12.9'] as const).flatMap((propertyClass): [string, Ours][] => [
-    [
-      `F ${propertyClass}`,
-      (row) => assemblyPreload(threadOf(row), propertyClass, number(row, 'mu')) / 1000,
-    ],
+    [`F ${propertyClass}`, (row) => assemblyPreload(threadOf(row), propertyClass, number(row, 'mu')) / 1000],
     [`M ${propertyClass}`, (row) => tighteningTorque(threadOf(row), propertyClass, number(row, 'mu'))],
   ]),
 );
@@ -110,8 +107,9 @@ export const FASTENERS: OursByTable = {
         (number(row, 'angle') * Math.PI) / 180,
       ),
   },
-  'torque-units': { 'N·m': (row) => TORQUE_UNITS[text(row, 'unit') as TorqueUnit] },
+  'torque-units': { N·m: (row) => TORQUE_UNITS[text(row, 'unit') as TorqueUnit] },
   'strip-load': {
-    kN: (row) => strippingLoad(threadNamed('M6'), metre(number(row, 'engagement mm') / 1000), 'aluminium') / 1000,
+    kN: (row) =>
+      strippingLoad(threadNamed('M6'), metre(number(row, 'engagement mm') / 1000), 'aluminium') / 1000,
   },
 };

@@ -6,8 +6,8 @@ import {
   fromCelsius,
   fromLitres,
   gaugePascal,
-  squareMetre,
   STANDARD_ATMOSPHERE,
+  squareMetre,
   volumeFraction,
 } from '../../../src/physics/units.ts';
 import type { Ours, OursByTable } from '../compare.ts';

@@ -25,7 +25,8 @@ const insideByVolume =
   (row, published) =>
     nearest(freezingRangeByVolume(glycol, volumeFraction(number(row, 'volume fraction'))), published);
 
-const insideHalf: Ours = (_, published) => nearest(freezingRangeByVolume('ethylene', volumeFraction(0.5)), published);
+const insideHalf: Ours = (_, published) =>
+  nearest(freezingRangeByVolume('ethylene', volumeFraction(0.5)), published);
 const insideUndiluted: Ours = (_, published) => nearest(freezingRange(byMass('ethylene', 1)), published);
 
 const ethylene = freezesByMass('ethylene');

@@ -1,6 +1,6 @@
 import type { Glycol, Mixture } from '../../../src/physics/glycol.ts';
-import { massFraction, volumeFraction } from '../../../src/physics/units.ts';
 import { toMassFraction } from '../../../src/physics/strength.ts';
+import { massFraction, volumeFraction } from '../../../src/physics/units.ts';
 
 /** Mixture by mass. */
 export function byMass(glycol: Glycol, fraction: number): Mixture {

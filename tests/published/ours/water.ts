@@ -1,6 +1,6 @@
 import { atmosphericPressure } from '../../../src/physics/atmosphere.ts';
-import { absolutePascal, fromCelsius, kelvin, metre, toCelsius } from '../../../src/physics/units.ts';
 import { volumeRatio } from '../../../src/physics/expansion.ts';
+import { absolutePascal, fromCelsius, kelvin, metre, toCelsius } from '../../../src/physics/units.ts';
 import { waterBoilingPoint, waterVapourPressure } from '../../../src/physics/water-saturation.ts';
 import type { OursByTable } from '../compare.ts';
 import { number, type Row } from '../tables.ts';
