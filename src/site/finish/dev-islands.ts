@@ -1,0 +1,19 @@
+/** While writing, an island is bundled each time a page asks for it. */
+import type { ViteDevServer } from 'vite';
+import { bundleScript } from './bundle-script.ts';
+import { islandOf } from './islands.ts';
+
+export function serveIslands(server: ViteDevServer, islands: string): void {
+  server.middlewares.use(async (request, response, next) => {
+    const file = islandOf((request.url ?? '').replace(/\?.*$/, ''), islands);
+    if (file === undefined) return next();
+    try {
+      const script = await bundleScript(file, { minify: false });
+      response.setHeader('content-type', 'text/javascript; charset=utf-8');
+      response.setHeader('cache-control', 'no-store');
+      response.end(script);
+    } catch (error) {
+      next(error);
+    }
+  });
+}

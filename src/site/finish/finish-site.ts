@@ -1,0 +1,41 @@
+/** From Astro's output to the finished site: one folder that works hosted, installed and from file:// alike. */
+import { join } from 'node:path';
+import type { Shelf } from '../../library/shelf.ts';
+import { writeIslands } from './islands.ts';
+import { writeMovedPages } from './moved-pages.ts';
+import { writeOffline } from './offline.ts';
+import { readOutput, writePages } from './output.ts';
+import { setPolicies } from './policy.ts';
+import { makeLinksRelative } from './relative-links.ts';
+import { writeSearch } from './search-scripts.ts';
+import { SiteError } from './site-error.ts';
+import { writeWebManifest } from './web-manifest.ts';
+
+export interface FinishedSite {
+  pages: number;
+  files: number;
+  /** The version the service worker knows this site by. */
+  version: string;
+}
+
+/**
+ * @param folder Astro's output, changed in place
+ * @param source src/site
+ * @throws SiteError with every link to nowhere and everything the policy would switch off
+ */
+export async function finishSite(
+  folder: string,
+  source: string,
+  shelf: Pick<Shelf, 'moved'> & { shop: Pick<Shelf['shop'], 'name'> },
+): Promise<FinishedSite> {
+  const output = await readOutput(folder);
+  await writeMovedPages(output, shelf.moved);
+  await writeWebManifest(output, shelf.shop.name);
+  await writeIslands(output, join(source, 'islands'));
+  const faults = [...makeLinksRelative(output), ...setPolicies(output)];
+  if (faults.length > 0) throw new SiteError(faults);
+  await writePages(output);
+  await writeSearch(output, source);
+  const { files, version } = await writeOffline(output, source);
+  return { pages: output.pages.size, files: files.length, version };
+}

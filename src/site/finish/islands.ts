@@ -1,0 +1,36 @@
+/** scripts/<name>.js is made from src/site/islands/<name>.ts when some page asks for it. */
+import { existsSync } from 'node:fs';
+import { mkdir, writeFile } from 'node:fs/promises';
+import { dirname, join } from 'node:path';
+import { bundleScript } from './bundle-script.ts';
+import type { Output } from './output.ts';
+import { attributeOf, readTags } from './page-tags.ts';
+
+const SCRIPT = /^\/scripts\/([a-z0-9-]+)\.js$/;
+
+/** The island behind an address, if there is one. */
+export function islandOf(address: string, islands: string): string | undefined {
+  const name = SCRIPT.exec(address)?.[1];
+  const file = name === undefined ? '' : join(islands, `${name}.ts`);
+  return name !== undefined && existsSync(file) ? file : undefined;
+}
+
+export async function writeIslands(output: Output, islands: string): Promise<void> {
+  const addresses = new Set(
+    [...output.pages.values()].flatMap((page) =>
+      readTags(page)
+        .filter((tag) => tag.name === 'script')
+        .flatMap((tag) => attributeOf(tag, 'src') ?? []),
+    ),
+  );
+  for (const address of [...addresses].sort()) {
+    const file = islandOf(address, islands);
+    if (file) await writeScript(output, address.slice(1), await bundleScript(file, { minify: true }));
+  }
+}
+
+export async function writeScript(output: Output, name: string, text: string): Promise<void> {
+  await mkdir(dirname(join(output.folder, name)), { recursive: true });
+  await writeFile(join(output.folder, name), text);
+  output.others.add(name);
+}

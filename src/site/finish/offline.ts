@@ -1,0 +1,56 @@
+/** The service worker with the list of every file of this version, and the packs a first install fetches. */
+import { createHash } from 'node:crypto';
+import { mkdir, readFile, rm, writeFile } from 'node:fs/promises';
+import { join } from 'node:path';
+import { gzipSync } from 'node:zlib';
+import type { FileList, ListedFile, Pack } from '../worker/file-list.ts';
+import { bundleScript } from './bundle-script.ts';
+import type { Output } from './output.ts';
+
+/** Bytes before compression: what is fetched again when a connection breaks. */
+const PACK_SIZE = 2 ** 21;
+/** Only a stick needs it, and a stick has no worker. */
+const NOT_HELD = new Set(['scripts/search-files.js', 'worker.js']);
+
+/** @param source src/site, where the worker is */
+export async function writeOffline(output: Output, source: string): Promise<FileList> {
+  await rm(join(output.folder, 'offline'), { recursive: true, force: true });
+  await mkdir(join(output.folder, 'offline'), { recursive: true });
+  const paths = [...output.pages.keys(), ...output.others].filter((path) => !NOT_HELD.has(path)).sort();
+  const list: FileList = { version: '', files: [], packs: [] };
+  let open: { files: ListedFile[]; contents: Buffer[]; size: number } = { files: [], contents: [], size: 0 };
+  const close = async () => {
+    if (open.files.length > 0) list.packs.push(await writePack(output.folder, open.files, open.contents));
+    open = { files: [], contents: [], size: 0 };
+  };
+  for (const path of paths) {
+    const content = await readFile(join(output.folder, path));
+    const file = { path, hash: hashOf(content), size: content.length };
+    list.files.push(file);
+    open.files.push(file);
+    open.contents.push(content);
+    open.size += file.size;
+    if (open.size >= PACK_SIZE) await close();
+  }
+  await close();
+  list.version = hashOf(JSON.stringify(list.files));
+  await writeFile(join(output.folder, 'worker.js'), await bundleWorker(source, list));
+  return list;
+}
+
+async function writePack(folder: string, files: ListedFile[], contents: Buffer[]): Promise<Pack> {
+  const path = `offline/${hashOf(files.map(({ hash }) => hash).join())}.pack`;
+  await writeFile(join(folder, path), gzipSync(Buffer.concat(contents), { level: 9 }));
+  return { path, files: files.length };
+}
+
+function bundleWorker(source: string, list: FileList): Promise<string> {
+  return bundleScript(join(source, 'worker/worker.ts'), {
+    minify: true,
+    modules: { 'headertank-files': { text: JSON.stringify(list), loader: 'json' } },
+  });
+}
+
+function hashOf(content: Buffer | string): string {
+  return createHash('sha256').update(content).digest().subarray(0, 16).toString('base64url');
+}

@@ -1,0 +1,29 @@
+/** The built folder in memory: its pages as text, the names of everything else. */
+import { readdir, readFile, writeFile } from 'node:fs/promises';
+import { join, relative, sep } from 'node:path';
+
+export interface Output {
+  folder: string;
+  /** Address from the root of the site, without a leading stroke -> page. */
+  pages: Map<string, string>;
+  /** Every other file, same form of address. */
+  others: Set<string>;
+}
+
+export async function readOutput(folder: string): Promise<Output> {
+  const output: Output = { folder, pages: new Map(), others: new Set() };
+  const entries = await readdir(folder, { recursive: true, withFileTypes: true });
+  const names = entries
+    .filter((entry) => entry.isFile())
+    .map((entry) => relative(folder, join(entry.parentPath, entry.name)).split(sep).join('/'))
+    .sort();
+  for (const name of names) {
+    if (name.endsWith('.html')) output.pages.set(name, await readFile(join(folder, name), 'utf8'));
+    else output.others.add(name);
+  }
+  return output;
+}
+
+export async function writePages(output: Output): Promise<void> {
+  for (const [name, page] of output.pages) await writeFile(join(output.folder, name), page);
+}

@@ -1,0 +1,75 @@
+/**
+ * The content security policy of a page: scripts are files of the site, styles are files or the very ones this page
+ * holds, nothing goes to another origin. It stands in the page itself, so it holds hosted, installed and from a stick.
+ */
+import { createHash } from 'node:crypto';
+import type { Output } from './output.ts';
+import { attributeOf, readTags, type Tag } from './page-tags.ts';
+import type { SiteFault } from './site-error.ts';
+
+/** Types of script element that hold data and are never run. */
+const DATA = /^application\/(ld\+)?json$/;
+
+/** Puts the policy on every page; returns what the policy would silently switch off. */
+export function setPolicies(output: Output): SiteFault[] {
+  const faults: SiteFault[] = [];
+  for (const [name, page] of output.pages) {
+    const tags = readTags(page);
+    faults.push(...tags.flatMap((tag) => refused(tag).map((fault) => ({ page: name, ...fault }))));
+    const charset = tags.find((tag) => tag.name === 'meta' && attributeOf(tag, 'charset') !== undefined);
+    if (!charset) {
+      faults.push({
+        page: name,
+        found: '<head>',
+        message: 'Needs <meta charset="utf-8" />; the policy follows it.',
+      });
+      continue;
+    }
+    const meta = `<meta http-equiv="content-security-policy" content="${policyOf(tags)}">`;
+    output.pages.set(name, page.slice(0, charset.end) + meta + page.slice(charset.end));
+  }
+  return faults;
+}
+
+/** `wasm-unsafe-eval` lets the search index run; it permits no script text. */
+export function policyOf(tags: readonly Tag[]): string {
+  const styles = hashes(tags.filter((tag) => tag.name === 'style'));
+  return [
+    "default-src 'none'",
+    "script-src 'self' 'wasm-unsafe-eval'",
+    `style-src 'self'${styles}`,
+    "img-src 'self' data:",
+    "font-src 'self'",
+    "connect-src 'self'",
+    "manifest-src 'self'",
+    "worker-src 'self'",
+    "form-action 'self'",
+    "base-uri 'none'",
+  ].join('; ');
+}
+
+function hashes(tags: readonly Tag[]): string {
+  const texts = new Set(tags.map((tag) => tag.text ?? ''));
+  return [...texts].map((text) => ` 'sha256-${createHash('sha256').update(text).digest('base64')}'`).join('');
+}
+
+function refused(tag: Tag): Omit<SiteFault, 'page'>[] {
+  const faults = tag.attributes.flatMap(({ name, value }) => {
+    if (name === 'style')
+      return [
+        { found: `<${tag.name} style="${value}">`, message: 'Use a class, or an attribute of the drawing.' },
+      ];
+    if (name.startsWith('on')) return [{ found: `<${tag.name} ${name}>`, message: 'Listen from an island.' }];
+    return [];
+  });
+  const runs =
+    tag.name === 'script' &&
+    attributeOf(tag, 'src') === undefined &&
+    !DATA.test(attributeOf(tag, 'type') ?? '');
+  if (runs)
+    faults.push({
+      found: `<script>${tag.text?.slice(0, 60)}`,
+      message: 'Move it to src/site/islands/ and name the file.',
+    });
+  return faults;
+}

@@ -1,0 +1,119 @@
+/**
+ * Every address inside the site made relative and explicit, so that one output can be hosted in any folder,
+ * installed, or opened from a memory stick; an address that leads nowhere is a fault.
+ */
+import { posix } from 'node:path';
+import { distance } from 'fastest-levenshtein';
+import type { Output } from './output.ts';
+import { type Attribute, attributeOf, quote, readTags, type Tag } from './page-tags.ts';
+import type { SiteFault } from './site-error.ts';
+
+const ADDRESSES = new Set(['href', 'src', 'action', 'poster', 'xlink:href']);
+const ELSEWHERE = /^[a-z][a-z0-9+.-]*:|^\/\//i;
+/** Elements that load what they name, so it has to be of this site. */
+const LOADS = new Set([
+  'script',
+  'link',
+  'img',
+  'source',
+  'use',
+  'image',
+  'iframe',
+  'video',
+  'audio',
+  'object',
+]);
+
+interface Anchors {
+  of(page: string): Set<string>;
+}
+
+/** Rewrites the pages of the output; returns what could not be rewritten. */
+export function makeLinksRelative(output: Output): SiteFault[] {
+  const faults: SiteFault[] = [];
+  const tagsOf = new Map([...output.pages].map(([name, page]) => [name, readTags(page)]));
+  const ids = new Map([...tagsOf].map(([name, tags]) => [name, collectIds(tags)]));
+  const anchors: Anchors = { of: (page) => ids.get(page) ?? new Set() };
+  for (const [name, page] of output.pages) {
+    let rewritten = '';
+    let from = 0;
+    for (const tag of tagsOf.get(name) ?? []) {
+      for (const attribute of tag.attributes) {
+        if (!ADDRESSES.has(attribute.name) || attribute.end === 0) continue;
+        const answer = rewrite(attribute, tag, name, output, anchors);
+        if ('message' in answer) faults.push({ page: name, found: attribute.value, message: answer.message });
+        else if (answer.address !== attribute.value) {
+          rewritten += page.slice(from, attribute.start) + quote(answer.address);
+          from = attribute.end;
+        }
+      }
+    }
+    output.pages.set(name, rewritten + page.slice(from));
+  }
+  return faults;
+}
+
+function rewrite(
+  { value }: Attribute,
+  tag: Tag,
+  page: string,
+  output: Output,
+  anchors: Anchors,
+): { address: string } | { message: string } {
+  if (ELSEWHERE.test(value)) {
+    const loads = LOADS.has(tag.name) && !value.startsWith('data:');
+    return loads
+      ? { message: 'Loads from outside the site. Put the file into public/.' }
+      : { address: value };
+  }
+  const [, path = '', query = '', fragment = ''] = /^([^?#]*)(\?[^#]*)?(#.*)?$/.exec(value) ?? [];
+  const target = path === '' ? page : findFile(path, page, output);
+  if (target === undefined) return { message: `No such page. ${nearest(path, page, output)}` };
+  const id = decoded(fragment.slice(1));
+  if (id !== '' && id !== 'top' && output.pages.has(target) && !anchors.of(target).has(id)) {
+    return { message: `${target} has no part with the id "${id}". ${nearestOf(id, anchors.of(target))}` };
+  }
+  const relative = path === '' ? '' : posix.relative(posix.dirname(page), target);
+  return { address: `${relative}${query}${fragment}` };
+}
+
+/** The file an address stands for: itself, the index of a folder, or a page named without its ending. */
+function findFile(path: string, page: string, output: Output): string | undefined {
+  const whole = wholePath(path, page);
+  const candidates =
+    whole === '' || whole.endsWith('/')
+      ? [`${whole}index.html`]
+      : [whole, `${whole}.html`, `${whole}/index.html`];
+  return candidates.find((name) => output.pages.has(name) || output.others.has(name));
+}
+
+function wholePath(path: string, page: string): string {
+  const plain = decoded(path);
+  const absolute = plain.startsWith('/') ? plain : `/${posix.dirname(page)}/${plain}`;
+  return posix.normalize(absolute).slice(1);
+}
+
+/** An address with a stray percent sign stays as it is, and is then reported as leading nowhere. */
+function decoded(address: string): string {
+  try {
+    return decodeURIComponent(address);
+  } catch {
+    return address;
+  }
+}
+
+function nearest(path: string, page: string, output: Output): string {
+  return nearestOf(wholePath(path, page), [...output.pages.keys(), ...output.others]);
+}
+
+function nearestOf(wanted: string, known: Iterable<string>): string {
+  const ranked = [...known]
+    .map((name) => ({ name, far: distance(wanted, name) }))
+    .sort((a, b) => a.far - b.far);
+  const best = ranked[0];
+  return best ? `Nearest: ${best.name}` : 'There is none at all.';
+}
+
+function collectIds(tags: readonly Tag[]): Set<string> {
+  return new Set(tags.flatMap((tag) => attributeOf(tag, 'id') ?? []));
+}

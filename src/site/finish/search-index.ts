@@ -1,0 +1,32 @@
+/** The full-text index of the finished pages, by pagefind. */
+import { close, createIndex } from 'pagefind';
+
+/** Name under pagefind/ -> bytes, packed by pagefind itself. */
+export type IndexFiles = Map<string, Uint8Array>;
+
+const WANTED = /^pagefind-entry\.json$|\.pf_(meta|index|fragment|filter)$|^wasm\.en\.pagefind$/;
+
+/**
+ * Indexes every page that marks its text with data-pagefind-body.
+ * @returns the index files and pagefind's client, without the search boxes it also brings
+ * @throws Error with pagefind's own words when a page cannot be read
+ */
+export async function indexPages(folder: string): Promise<{ files: IndexFiles; client: string }> {
+  try {
+    const { index, errors } = await createIndex({ forceLanguage: 'en', keepIndexUrl: true });
+    if (!index) throw new Error(`The search index cannot be made: ${errors.join(' ')}`);
+    const added = await index.addDirectory({ path: folder });
+    const made = await index.getFiles();
+    const all = [...errors, ...added.errors, ...made.errors];
+    if (all.length > 0) throw new Error(`The search index cannot be made: ${all.join(' ')}`);
+    const client = made.files.find((file) => file.path === 'pagefind.js');
+    if (!client) throw new Error('pagefind brought no client; its version is not the one in package.json.');
+    const files = made.files.filter((file) => WANTED.test(file.path));
+    return {
+      files: new Map(files.map(({ path, content }) => [path, content])),
+      client: new TextDecoder().decode(client.content),
+    };
+  } finally {
+    await close();
+  }
+}

@@ -1,0 +1,29 @@
+/** Modules that exist only while the site is finished (src/site/finish/search-scripts.ts). */
+
+declare module 'pagefind-client' {
+  export interface PagefindResult {
+    id: string;
+    score: number;
+    words: number[];
+    matchedMetaFields?: string[];
+    data(): Promise<PagefindFragment>;
+  }
+  export interface PagefindFragment {
+    url: string;
+    raw_url: string;
+    raw_content: string;
+    meta: Record<string, string>;
+  }
+  export function options(options: object): Promise<void>;
+  export function search(
+    term: string | null,
+    options?: { filters: Record<string, string> },
+  ): Promise<{ results: PagefindResult[] }>;
+  export function filters(): Promise<Record<string, Record<string, number>>>;
+}
+
+declare module 'pagefind-core' {
+  /** File name -> content, base64. */
+  const core: Record<string, string>;
+  export default core;
+}

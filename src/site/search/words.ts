@@ -1,0 +1,39 @@
+/** A reader's words made into the words of the index: codes, units, hyphens and apostrophes written one way. */
+
+/** P 0128, p-0128, P01 28: letter, first digit 0 to 3, three more (the form of SAE J2012, from memory). */
+const CODE = /\b([pbcu])[\s.-]{0,2}([0-3][0-9a-f])[\s.-]?([0-9a-f]{2})\b/g;
+const UNIT =
+  /(\d)\s*(bar|psi|kpa|mbar|°c|°f|ml|l|nm|mm|min|km\/h|mph|kω|kohm|ohm|ω|mv|v|a|kw|w|%)(?![\p{L}\p{N}])/gu;
+/** Degrees without their sign. */
+const DEGREES = /(\d)\s*(?:deg(?:rees)?\s*)?([cf])(?![p{L}p{N}])/g;
+
+/** The words of a query or title, lower case, in their order, without repeats. */
+export function wordsOf(text: string): string[] {
+  const plain = text
+    .normalize('NFC')
+    .toLowerCase()
+    .replace(/['’‘`]/g, '')
+    .replace(/º/g, '°')
+    .replace(/n[·.*⋅ ]m\b/g, 'nm')
+    .replace(CODE, '$1$2$3')
+    .replace(DEGREES, '$1 °$2')
+    .replace(UNIT, '$1 $2');
+  const words = plain
+    .split(/[\s/,;:!?"“”()[\]{}·|]+/u)
+    .map((word) => word.replace(/^[.\-–—]+|[.\-–—]+$/g, ''));
+  return [...new Set(words.filter((word) => /[\p{L}\p{N}]/u.test(word)))];
+}
+
+/** Words that tell nothing about a cooling system. */
+const IDLE = new Set(
+  `a an and any are as at be been but by can car cars do does for from get gets getting got had has have he her his i ill im in is
+   it its ive just me my of on or our please really she so some than that the their them then there they this to too truck us van
+   very was we what when while why will with you your`.split(/\s+/),
+);
+
+/** The words that tell something; all of them when none does. */
+export function tellingWords(text: string): string[] {
+  const words = wordsOf(text);
+  const telling = words.filter((word) => !IDLE.has(word));
+  return telling.length > 0 ? telling : words;
+}

@@ -1,0 +1,42 @@
+/** What a page or script is answered with: the held file of this version, else the network. */
+import type { FileList } from './file-list.ts';
+import type { Store } from './store.ts';
+
+/** Finds the listed file behind an address: itself, a folder's index, a page named without its ending. */
+export function listedPath(
+  address: string,
+  scope: string,
+  paths: ReadonlyMap<string, string>,
+): string | undefined {
+  const plain = decodeURI(address.replace(/[?#].*$/, ''));
+  const path = plain.slice(decodeURI(scope).length);
+  const candidates =
+    path === '' || path.endsWith('/') ? [`${path}index.html`] : [path, `${path}.html`, `${path}/index.html`];
+  return candidates.find((candidate) => paths.has(candidate));
+}
+
+export function hashesByPath(list: FileList): Map<string, string> {
+  return new Map(list.files.map(({ path, hash }) => [path, hash]));
+}
+
+/**
+ * A file that should be held and is not (the browser may have thrown it away) is asked of the network. A page that is not of
+ * this version is asked of the network too; without one, the page that says so is shown.
+ */
+export async function answer(
+  request: Request,
+  scope: string,
+  paths: ReadonlyMap<string, string>,
+  store: Store,
+): Promise<Response> {
+  const path = listedPath(request.url, scope, paths);
+  const held = path === undefined ? undefined : await store.read(paths.get(path) ?? '');
+  if (held) return held;
+  try {
+    return await fetch(request);
+  } catch (error) {
+    // Sent on rather than answered with, so that the page's relative addresses hold.
+    if (request.mode !== 'navigate' || !paths.has('404.html')) throw error;
+    return Response.redirect(new URL('404.html', scope).href);
+  }
+}
