@@ -1,16 +1,54 @@
-/** `npm run check`: reads the whole shelf and says everything that is wrong with it. */
+/**
+ * `npm run check`: reads the whole shelf and says everything that is wrong with it.
+ *
+ *     npm run check                      content/, in full sentences
+ *     npm run check -- --short           one line for each finding
+ *     npm run check -- --mend            mends what has one right answer, then checks again
+ *     npm run check -- --json            for tools
+ *     npm run check -- <folder>          another shelf
+ */
 import { parseArgs } from 'node:util';
+import { mendFiles } from '../library/mend.ts';
 import { readShelf } from '../library/read-shelf.ts';
+import { reportHost } from '../library/report/host.ts';
+import { reportJson } from '../library/report/json.ts';
 import { reportShort, reportText, summary } from '../library/report/text.ts';
 
-const { values, positionals } = parseArgs({
-  allowPositionals: true,
-  options: { short: { type: 'boolean' } },
+/** Wrong use of the command, or a folder that is not there; 1 is for a shelf with errors. */
+const WRONG_USE = 2;
+
+// `check | head` closes the pipe early: that is no fault.
+process.stdout.on('error', (error: NodeJS.ErrnoException) => {
+  if (error.code !== 'EPIPE') throw error;
 });
-const began = performance.now();
-const { findings, count } = await readShelf(positionals[0] ?? 'content');
-const seconds = (performance.now() - began) / 1000;
-if (values.short) process.stdout.write(reportShort(findings));
-else if (findings.length > 0) process.stdout.write(`${reportText(findings)}\n`);
-process.stdout.write(`${summary(findings, { records: count, seconds })}\n`);
-if (findings.some((finding) => finding.level === 'error')) process.exitCode = 1;
+
+try {
+  process.exitCode = await check();
+} catch (error) {
+  process.stderr.write(`${error instanceof Error ? error.message : String(error)}\n`);
+  process.exitCode = WRONG_USE;
+}
+
+async function check(): Promise<number> {
+  const { values, positionals } = parseArgs({
+    allowPositionals: true,
+    options: { short: { type: 'boolean' }, mend: { type: 'boolean' }, json: { type: 'boolean' } },
+  });
+  const folder = positionals[0] ?? 'content';
+  const began = performance.now();
+  let { findings, count } = await readShelf(folder);
+  if (values.mend) {
+    const mended = await mendFiles(findings);
+    ({ findings, count } = await readShelf(folder));
+    if (!values.json) process.stdout.write(`${mended} mended; what is left:\n\n`);
+  }
+  const seconds = (performance.now() - began) / 1000;
+  if (values.json) process.stdout.write(reportJson(findings, count));
+  else {
+    if (process.env['GITHUB_ACTIONS'] === 'true') process.stdout.write(reportHost(findings));
+    if (values.short) process.stdout.write(reportShort(findings));
+    else if (findings.length > 0) process.stdout.write(`${reportText(findings)}\n`);
+    process.stdout.write(`${summary(findings, { records: count, seconds })}\n`);
+  }
+  return findings.some((finding) => finding.level === 'error') ? 1 : 0;
+}

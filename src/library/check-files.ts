@@ -40,7 +40,13 @@ export function checkFiles(
   }
   const run = new Run(files, rules);
   const draft = draftShelf(run, shelfName);
-  for (const rule of run.rulesOn('shelf')) run.apply(rule, () => rule.check(draft), shelfFile(shelfName));
+  const onShelf = run.rulesOn('shelf');
+  for (const level of ['error', 'warning'] as const) {
+    // A warning is only worth reading on a shelf without errors: what is broken or missing is the likelier reason.
+    if (level === 'warning' && run.findings.some((finding) => finding.level === 'error')) break;
+    for (const rule of onShelf.filter((each) => each.level === level))
+      run.apply(rule, () => rule.check(draft), shelfFile(shelfName));
+  }
   const shelf: Shelf = {
     shop: draft.shop ?? NO_SHOP,
     records: draft.records,
@@ -143,27 +149,29 @@ function draftShelf(run: Run, shelfName: string): DraftShelf {
       continue;
     }
     const value: unknown = read.document.toJS();
-    if (role.is === 'record' && isPlainObject(value) && 'moved-to' in value) {
-      const { success, data } = movedSchema.safeParse(value);
-      if (success) {
-        moved.push({ kind: role.kind, id: role.id, to: data['moved-to'], file });
-        ids[role.kind].delete(role.id);
-        continue;
-      }
-    }
-    const draft: Draft =
-      role.is === 'shop'
-        ? { kind: 'shop', id: 'shop', file, raw: value, faults: [], references: [] }
-        : { kind: role.kind, id: role.id, file, raw: value, faults: [], references: [] };
-    const schema = role.is === 'shop' ? shopSchema : SCHEMAS[role.kind];
-    draft.references = referencesIn(schema, value);
+    const kind = role.is === 'shop' ? 'shop' : role.kind;
+    const id = role.is === 'shop' ? 'shop' : role.id;
+    const hasMoved = role.is === 'record' && isPlainObject(value) && 'moved-to' in value;
+    const schema = hasMoved ? movedSchema : kind === 'shop' ? shopSchema : SCHEMAS[kind];
     const parsed = schema.safeParse(value);
-    if (!parsed.success) {
-      draft.faults = fieldFaults(schema, value, parsed.error.issues);
-      whole = false;
-    } else if (role.is === 'shop') shop = parsed.data as Shop;
-    else put(records, role.kind, role.id, file, parsed.data);
+    const draft: Draft = {
+      kind,
+      id,
+      file,
+      raw: value,
+      schema,
+      faults: parsed.success ? [] : fieldFaults(schema, value, parsed.error.issues),
+      references: referencesIn(schema, value),
+    };
     drafts.push(draft);
+    if (!parsed.success) whole = false;
+    else if (kind === 'shop') shop = parsed.data as Shop;
+    else if (hasMoved) {
+      const to = (parsed.data as { 'moved-to': string })['moved-to'];
+      moved.push({ kind, id, to, file });
+      ids[kind].delete(id);
+      draft.references = [{ to: kind, id: to, path: ['moved-to'], on: 'value' }];
+    } else put(records, kind, id, file, parsed.data);
     for (const rule of run.rulesOn('record')) run.apply(rule, () => rule.check(draft), file);
   }
   return { files: run.files, drafts, records, moved, guides, ids, whole, shelfName, ...(shop && { shop }) };
@@ -184,11 +192,13 @@ function applyAll(run: Run, rules: readonly FileRule[], source: SourceFile, file
 
 function readSoundly(run: Run, source: SourceFile): ReadText | undefined {
   const read = readText(source);
+  let ended = false;
   for (const rule of run.rulesOn('text')) {
     const count = run.apply(rule, () => rule.check(read), source.file);
-    if (count > 0 && rule.ends) return undefined;
+    if (count > 0 && rule.ends) ended = true;
   }
-  return read;
+  // A rule that broke may have let an error through; what YAML could not read is not looked at further.
+  return ended || read.errors.length > 0 ? undefined : read;
 }
 
 function put<K extends Kind>(records: Records, kind: K, id: string, file: string, data: unknown): void {

@@ -1,4 +1,5 @@
 /** The shelf while it is being checked: every file that could be read, right or not. */
+import type { $ZodType } from 'zod/v4/core';
 import { KIND_NAMES, type Kind } from '../model/kinds.ts';
 import type { Shop } from '../model/shop.ts';
 import type { FieldFault } from './field-fault.ts';
@@ -14,6 +15,8 @@ export interface Draft {
   file: string;
   /** What stands in the file, before the schema. */
   raw: unknown;
+  /** The schema it was held against. */
+  schema: $ZodType;
   faults: FieldFault[];
   references: FoundReference[];
 }

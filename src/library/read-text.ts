@@ -5,11 +5,12 @@ import type { SourceFile } from './source-file.ts';
 export interface ReadText {
   source: SourceFile;
   document: Document.Parsed;
+  /** Warnings included: what YAML only warns of is read otherwise than it was meant. */
   errors: readonly YAMLError[];
 }
 
 export function readText(source: SourceFile): ReadText {
   // prettyErrors would look up a line for each error, and logLevel would print: both are done here, once, in the end.
   const document = parseDocument(source.text, { prettyErrors: false, logLevel: 'silent' });
-  return { source, document, errors: document.errors };
+  return { source, document, errors: [...document.errors, ...document.warnings] };
 }

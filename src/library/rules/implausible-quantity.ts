@@ -6,5 +6,10 @@ export const implausibleQuantity: RecordRule = {
   level: 'error',
   on: 'record',
   check: (draft) =>
-    ruledFaults(draft, 'implausible-quantity', 'look at the source again: number, decimal point and unit'),
+    ruledFaults(
+      draft,
+      'implausible-quantity',
+      'look at the source again: number, decimal point and unit',
+      'What can be meant here is',
+    ),
 };

@@ -1,25 +1,61 @@
 /** Every rule of the shelf. A rule that is not here is not checked; a test holds that each has its faulty shelf. */
 import type { Rule } from '../rule.ts';
+import { alias } from './alias.ts';
 import { badDate } from './bad-date.ts';
+import { byteOrderMark } from './byte-order-mark.ts';
+import { causeWithoutEnd } from './cause-without-end.ts';
+import { causeWithoutEvidence } from './cause-without-evidence.ts';
+import { correctedFigure } from './corrected-figure.ts';
 import { duplicateKey } from './duplicate-key.ts';
+import { emptyFile } from './empty-file.ts';
+import { endWithoutProof } from './end-without-proof.ts';
+import { endWithoutRepair } from './end-without-repair.ts';
+import { evidenceContradictsItself } from './evidence-contradicts-itself.ts';
 import { idNotKebab } from './id-not-kebab.ts';
+import { idTwice } from './id-twice.ts';
+import { imageInText } from './image-in-text.ts';
 import { implausibleQuantity } from './implausible-quantity.ts';
+import { leadingZero } from './leading-zero.ts';
 import { missingField } from './missing-field.ts';
 import { misspeltField } from './misspelt-field.ts';
 import { movedReference } from './moved-reference.ts';
+import { notUtf8 } from './not-utf-8.ts';
+import { outcomeWithoutWay } from './outcome-without-way.ts';
+import { rawHtml } from './raw-html.ts';
+import { stepAndEndAlike } from './step-and-end-alike.ts';
+import { stepLeadsNowhere } from './step-leads-nowhere.ts';
+import { stepLoops } from './step-loops.ts';
+import { stepNeverReached } from './step-never-reached.ts';
+import { tabIndent } from './tab-indent.ts';
 import { textCutByColon } from './text-cut-by-colon.ts';
+import { titleTwice } from './title-twice.ts';
+import { torqueImpossible } from './torque-impossible.ts';
+import { treeAndSymptomApart } from './tree-and-symptom-apart.ts';
+import { unexpectedFile } from './unexpected-file.ts';
 import { unfitValue } from './unfit-value.ts';
 import { unknownField } from './unknown-field.ts';
+import { unknownFigure } from './unknown-figure.ts';
+import { unknownOutcome } from './unknown-outcome.ts';
 import { unknownReference } from './unknown-reference.ts';
 import { unreadableQuantity } from './unreadable-quantity.ts';
+import { unusedRecord } from './unused-record.ts';
+import { windowsLineEnds } from './windows-line-ends.ts';
 import { wrongType } from './wrong-type.ts';
 import { wrongUnit } from './wrong-unit.ts';
 import { wrongWord } from './wrong-word.ts';
 import { yamlSyntax } from './yaml-syntax.ts';
 
 export const RULES: readonly Rule[] = [
+  unexpectedFile,
+  notUtf8,
+  byteOrderMark,
+  windowsLineEnds,
+  tabIndent,
+  emptyFile,
+  alias,
   yamlSyntax,
   duplicateKey,
+  leadingZero,
   misspeltField,
   unknownField,
   missingField,
@@ -32,6 +68,26 @@ export const RULES: readonly Rule[] = [
   badDate,
   idNotKebab,
   unfitValue,
+  rawHtml,
+  imageInText,
+  unknownFigure,
+  idTwice,
+  titleTwice,
   unknownReference,
   movedReference,
+  torqueImpossible,
+  correctedFigure,
+  unknownOutcome,
+  evidenceContradictsItself,
+  treeAndSymptomApart,
+  stepLeadsNowhere,
+  stepNeverReached,
+  stepAndEndAlike,
+  stepLoops,
+  outcomeWithoutWay,
+  endWithoutProof,
+  endWithoutRepair,
+  causeWithoutEnd,
+  causeWithoutEvidence,
+  unusedRecord,
 ];

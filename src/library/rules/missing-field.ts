@@ -1,15 +1,14 @@
 import type { Path } from '../finding.ts';
 import type { RecordRule } from '../rule.ts';
-import { schemaOf } from '../schema-of.ts';
 import { metaOf, schemaAt } from '../schema-tree.ts';
 
 export const missingField: RecordRule = {
   id: 'missing-field',
   level: 'error',
   on: 'record',
-  check: ({ file, kind, raw, faults }) => {
+  check: ({ file, schema: whole, raw, faults }) => {
     const purpose = (path: Path): string | undefined => {
-      const schema = schemaAt(schemaOf(kind), path, raw);
+      const schema = schemaAt(whole, path, raw);
       return schema && metaOf(schema).description;
     };
     return faults.flatMap((fault) => {

@@ -1,0 +1,6 @@
+/** Findings for tools: the whole of each, unshortened. */
+import type { Finding } from '../finding.ts';
+
+export function reportJson(findings: readonly Finding[], records: number): string {
+  return `${JSON.stringify({ records, findings }, null, 2)}\n`;
+}

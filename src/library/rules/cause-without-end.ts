@@ -1,0 +1,42 @@
+import { type KnownLayout, layoutAllows } from '../../model/layout.ts';
+import type { ShelfRule } from '../rule.ts';
+import { branchFeatures, causesReached, layoutsOver } from '../tree-ways.ts';
+
+/** A candidate cause must be found by the walk on every vehicle that can have it. */
+export const causeWithoutEnd: ShelfRule = {
+  id: 'cause-without-end',
+  level: 'error',
+  on: 'shelf',
+  check: ({ records }) =>
+    [...records.symptom.values()].flatMap(({ file, data }) => {
+      if (!records.tree.has(data.tree)) return [];
+      const reached = layoutsOver(branchFeatures(records, data.tree)).map((known) => ({
+        known,
+        causes: causesReached(records, data.tree, known),
+      }));
+      return Object.keys(data.causes).flatMap((id) => {
+        const cause = records.cause.get(id);
+        if (!cause) return [];
+        const possible = reached.filter(({ known }) => layoutAllows(cause.data.layout, known));
+        const without = possible.filter(({ causes }) => !causes.has(id));
+        const [first] = without;
+        if (!first) return [];
+        const onSome =
+          without.length < possible.length ? ` on a vehicle with ${layoutWords(first.known)}` : '';
+        return [
+          {
+            at: { file, path: ['causes', id], on: 'key' },
+            found: `No way through the tree "${data.tree}" comes to "${id}"${onSome}.`,
+            expected: 'Every candidate cause is named at an end or proven at a step.',
+            byHand: 'name it at an end of the tree, or take it off this list',
+          },
+        ];
+      });
+    }),
+};
+
+function layoutWords(known: KnownLayout): string {
+  return Object.entries(known)
+    .map(([feature, value]) => `${feature}: ${value}`)
+    .join(', ');
+}

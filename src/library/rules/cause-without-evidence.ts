@@ -1,0 +1,41 @@
+import type { Layout, LayoutCondition } from '../../model/layout.ts';
+import type { ShelfRule } from '../rule.ts';
+
+/** A candidate cause that no test speaks about can only be guessed at. */
+export const causeWithoutEvidence: ShelfRule = {
+  id: 'cause-without-evidence',
+  level: 'error',
+  on: 'shelf',
+  check: ({ records, whole }) => {
+    // A test that could not be read may be the one that speaks about it.
+    if (!whole) return [];
+    const tests = [...records.test.values()];
+    return [...records.symptom.values()].flatMap(({ file, data }) =>
+      Object.keys(data.causes).flatMap((id) => {
+        const cause = records.cause.get(id);
+        if (!cause) return [];
+        const spoken = tests.some(
+          ({ data: test }) => Object.hasOwn(test.evidence, id) && meet(test.layout, cause.data.layout),
+        );
+        if (spoken) return [];
+        return [
+          {
+            at: { file, path: ['causes', id], on: 'key' },
+            found: `No test has evidence about "${id}".`,
+            expected: 'At least one test says how often each of its outcomes is seen under this cause.',
+            byHand: 'add a row for it to the evidence of a test',
+          },
+        ];
+      }),
+    );
+  },
+};
+
+/** Whether a vehicle can fulfil both conditions. */
+function meet(one: LayoutCondition | undefined, other: LayoutCondition | undefined): boolean {
+  if (!one || !other) return true;
+  return (Object.keys(one) as (keyof Layout)[]).every((feature) => {
+    const [a, b]: (readonly string[] | undefined)[] = [one[feature], other[feature]];
+    return !a || !b || a.some((value) => b.includes(value));
+  });
+}

@@ -1,0 +1,23 @@
+import type { Fault } from '../finding.ts';
+import type { ShelfRule } from '../rule.ts';
+import { reachedFrom } from '../tree-ways.ts';
+
+export const stepNeverReached: ShelfRule = {
+  id: 'step-never-reached',
+  level: 'error',
+  on: 'shelf',
+  check: ({ records }) =>
+    [...records.tree.values()].flatMap(({ file, data }) => {
+      const reached = reachedFrom(data);
+      const lost = (part: 'steps' | 'ends', what: string): Fault[] =>
+        Object.keys(data[part])
+          .filter((id) => !reached.has(id))
+          .map((id) => ({
+            at: { file, path: [part, id], on: 'key' },
+            found: `No answer leads to the ${what} "${id}".`,
+            expected: `Every ${what} is come to from "${data.start}".`,
+            byHand: `let an answer lead here, or take the ${what} out`,
+          }));
+      return [...lost('steps', 'step'), ...lost('ends', 'end')];
+    }),
+};

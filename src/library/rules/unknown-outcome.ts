@@ -1,0 +1,47 @@
+import type { Fault, Path } from '../finding.ts';
+import { listed, nearestOf } from '../nearest.ts';
+import type { ShelfRule } from '../rule.ts';
+
+/** Outcomes are named in three places besides the test's own list: evidence, otherwise, and a cause's proof. */
+export const unknownOutcome: ShelfRule = {
+  id: 'unknown-outcome',
+  level: 'error',
+  on: 'shelf',
+  check: ({ records }) => {
+    const faults: Fault[] = [];
+    const hold = (
+      file: string,
+      path: Path,
+      on: 'key' | 'value',
+      outcome: string,
+      test: string,
+      known: string[],
+    ) => {
+      if (known.includes(outcome)) return;
+      const nearest = nearestOf(outcome, known);
+      const all = `It has ${listed(known)}.`;
+      faults.push({
+        at: { file, path, on },
+        found: `The test "${test}" has no outcome "${outcome}".`,
+        expected: nearest ? `Nearest: "${nearest.word}". ${all}` : all,
+        byHand: 'use one of the outcomes listed',
+        ...(nearest?.sure && { replaceBy: nearest.word }),
+      });
+    };
+    for (const { id, file, data } of records.test.values()) {
+      const known = Object.keys(data.outcomes);
+      for (const outcome of Object.keys(data.otherwise))
+        hold(file, ['otherwise', outcome], 'key', outcome, id, known);
+      for (const [cause, row] of Object.entries(data.evidence))
+        for (const outcome of Object.keys(row))
+          hold(file, ['evidence', cause, outcome], 'key', outcome, id, known);
+    }
+    for (const { file, data } of records.cause.values()) {
+      const { test, outcome } = data.confirm ?? {};
+      const known = test === undefined ? undefined : records.test.get(test)?.data.outcomes;
+      if (test !== undefined && outcome !== undefined && known)
+        hold(file, ['confirm', 'outcome'], 'value', outcome, test, Object.keys(known));
+    }
+    return faults;
+  },
+};

@@ -1,0 +1,90 @@
+/** The ways through an authored tree. */
+import { type KnownLayout, LAYOUT, type LayoutFeature } from '../model/layout.ts';
+import type { Tree, TreeStep } from '../model/tree.ts';
+import type { Path } from './finding.ts';
+import type { Records } from './shelf.ts';
+
+/** One way on from a step. */
+export interface Way {
+  /** Step or end it leads to. */
+  to: string;
+  /** Where it is written in the record. */
+  path: Path;
+}
+
+export function waysOf(stepId: string, step: TreeStep): Way[] {
+  const ways = Object.entries(step.on ?? {}).map(
+    ([answer, to]): Way => ({ to, path: ['steps', stepId, 'on', answer] }),
+  );
+  if (step.otherwise !== undefined) ways.push({ to: step.otherwise, path: ['steps', stepId, 'otherwise'] });
+  return ways;
+}
+
+/** Steps and ends that can be come to from the start. */
+export function reachedFrom(tree: Tree): Set<string> {
+  const reached = new Set<string>();
+  const open = [tree.start];
+  for (let id = open.pop(); id !== undefined; id = open.pop()) {
+    if (reached.has(id)) continue;
+    reached.add(id);
+    const step = tree.steps[id];
+    if (step) open.push(...waysOf(id, step).map((way) => way.to));
+  }
+  return reached;
+}
+
+/** Layout features that a tree, or a tree it goes on to, branches on. */
+export function branchFeatures(records: Records, treeId: string): LayoutFeature[] {
+  const features = new Set<LayoutFeature>();
+  const seen = new Set<string>();
+  const open = [treeId];
+  for (let id = open.pop(); id !== undefined; id = open.pop()) {
+    const tree = records.tree.get(id)?.data;
+    if (!tree || seen.has(id)) continue;
+    seen.add(id);
+    for (const step of Object.values(tree.steps)) {
+      if (step.layout !== undefined) features.add(step.layout);
+      if (step.tree !== undefined) open.push(step.tree);
+    }
+  }
+  return [...features];
+}
+
+/** Every combination of values that some features can have. */
+export function layoutsOver(features: readonly LayoutFeature[]): KnownLayout[] {
+  return features.reduce<KnownLayout[]>(
+    (layouts, feature) =>
+      layouts.flatMap((layout) => LAYOUT[feature].map((value) => ({ ...layout, [feature]: value }))),
+    [{}],
+  );
+}
+
+/**
+ * Causes that a walk can end at or prove on the way, on a vehicle of this layout; trees it goes on to included.
+ * A layout branch whose feature is not known is followed every way.
+ */
+export function causesReached(records: Records, treeId: string, known: KnownLayout): Set<string> {
+  const causes = new Set<string>();
+  const seen = new Set<string>();
+  const open: { treeId: string; id: string }[] = [];
+  const enter = (id: string) => {
+    const tree = records.tree.get(id)?.data;
+    if (tree) open.push({ treeId: id, id: tree.start });
+  };
+  enter(treeId);
+  for (let at = open.pop(); at !== undefined; at = open.pop()) {
+    const key = `${at.treeId}\n${at.id}`;
+    const tree = records.tree.get(at.treeId)?.data;
+    if (!tree || seen.has(key)) continue;
+    seen.add(key);
+    for (const cause of tree.ends[at.id]?.causes ?? []) causes.add(cause);
+    const step = tree.steps[at.id];
+    if (!step) continue;
+    if (step.prove !== undefined) causes.add(step.prove);
+    if (step.tree !== undefined) enter(step.tree);
+    const value = step.layout === undefined ? undefined : known[step.layout];
+    const targets = value === undefined ? waysOf(at.id, step).map((way) => way.to) : [step.on?.[value]];
+    for (const to of targets) if (to !== undefined) open.push({ treeId: at.treeId, id: to });
+  }
+  return causes;
+}
