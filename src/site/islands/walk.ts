@@ -1,0 +1,429 @@
+/**
+ * The walk, one question at a time. Answers live in the address and on the device; the drawn path is followed while
+ * it goes on, and the planner finds another way when a test is skipped or every named cause is ruled out.
+ */
+import '../page-globals.ts';
+import { describeContradiction } from '../../diagnosis/reason.ts';
+import { SOMETHING_ELSE } from '../../model/kinds.ts';
+import { forget, keep, kept } from '../keep.ts';
+import { NOT_IT, PROVEN, proveKey, readAnswers, SKIPPED, writeAnswers } from '../walk/answers.ts';
+import { Diagnoser, type Diagnosis } from '../walk/diagnose.ts';
+import { knownLayout, type Replay, replay, type TrailEntry } from '../walk/replay.ts';
+import type { WalkData } from '../walk/walk-data.ts';
+import { button, element } from './element.ts';
+import { KnownSoFar } from './known-so-far.ts';
+import { rankingList } from './ranking-list.ts';
+
+interface KeptWalk {
+  answers: [string, string][];
+  at: string;
+}
+
+const isKeptWalk = (value: unknown): value is KeptWalk =>
+  typeof value === 'object' &&
+  value !== null &&
+  'answers' in value &&
+  Array.isArray(value.answers) &&
+  'at' in value &&
+  typeof value.at === 'string';
+const isTexts = (value: unknown): value is string[] =>
+  Array.isArray(value) && value.every((each) => typeof each === 'string');
+
+class Walk extends HTMLElement {
+  private data!: WalkData;
+  private diagnoser!: Diagnoser;
+  private answers = new Map<string, string>();
+  private missing = new Set<string>();
+  /** A test asked out of turn, until it is answered. */
+  private detour: string | undefined;
+  private known!: KnownSoFar;
+  private keeps = true;
+
+  connectedCallback() {
+    const source = this.querySelector('.walk-data');
+    if (!source?.textContent) return;
+    this.data = JSON.parse(source.textContent);
+    this.diagnoser = new Diagnoser(this.data);
+    this.missing = new Set(kept('tools-missing', isTexts) ?? []);
+    this.known = new KnownSoFar(this.data, {
+      answer: (test, outcome) => this.give(test, outcome),
+      missing: (tools) => this.setMissing(tools),
+    });
+    this.part('.walk-foot').after(this.known.root);
+    this.dataset.live = '';
+    this.addEventListener('click', (event) => this.press(event));
+    this.addEventListener('keydown', (event) => {
+      if (event.key === 'Enter' || event.key === ' ') this.press(event);
+    });
+    window.addEventListener('popstate', () => this.readAddress());
+    document.addEventListener('headertank:change', () => this.show());
+    this.readAddress();
+  }
+
+  private part(selector: string): HTMLElement {
+    const found = this.querySelector<HTMLElement>(selector);
+    if (!found) throw new Error(`The walk has no ${selector}`);
+    return found;
+  }
+
+  private readAddress(): void {
+    const { titles, model, tree } = this.data;
+    const features = new Set(
+      Object.values(tree.steps).flatMap((step) => (step.kind === 'layout' ? [step.feature] : [])),
+    );
+    this.answers = readAnswers(location.hash, (key, value) => {
+      if (key.startsWith('layout.')) return features.has(key.slice('layout.'.length) as never);
+      if (key.startsWith('prove.')) {
+        return model.causes.some(({ id }) => proveKey(id) === key) && (value === PROVEN || value === NOT_IT);
+      }
+      return value === SKIPPED ? key in titles.outcomes : titles.outcomes[key]?.[value] !== undefined;
+    });
+    this.detour = undefined;
+    this.show();
+  }
+
+  /** Take an answer, whichever way it was given. undefined takes it back. */
+  private give(key: string, value: string | undefined, follow = false): void {
+    this.answers.delete(key);
+    if (value !== undefined) this.answers.set(key, value);
+    if (key === this.detour) this.detour = undefined;
+    const fragment = writeAnswers(this.answers);
+    history.pushState(null, '', fragment === '' ? `${location.pathname}${location.search}` : `#${fragment}`);
+    this.save();
+    this.show();
+    if (follow) this.goToQuestion();
+  }
+
+  private save(): void {
+    const name = `walk.${this.data.symptom}`;
+    if (this.answers.size === 0) forget(name);
+    else
+      this.keeps = keep(name, {
+        answers: [...this.answers],
+        at: new Date().toISOString(),
+      } satisfies KeptWalk);
+  }
+
+  private setMissing(tools: string[]): void {
+    this.missing = new Set(tools);
+    keep('tools-missing', tools);
+    this.show();
+  }
+
+  private press(event: Event): void {
+    const target = event.target instanceof Element ? event.target.closest<HTMLElement>('.answer') : null;
+    const key = target?.dataset.key;
+    if (!target || !key) return;
+    // A proven cause leads on to its repair as a plain link would, after the answer is kept.
+    event.preventDefault();
+    this.give(key, target.dataset.value, true);
+  }
+
+  private goToQuestion(): void {
+    this.part('.walk-title').scrollIntoView({ block: 'start' });
+    this.querySelector<HTMLElement>('.step[data-now] h3')?.focus({ preventScroll: true });
+  }
+
+  private show(): void {
+    const vehicleLayout = window.headertank.vehicle?.layout ?? {};
+    const lacks = (test: string) => this.diagnoser.lacksTool(test, this.missing);
+    const replayed = replay(this.data.tree, this.answers, vehicleLayout, lacks);
+    const diagnosis = this.diagnoser.diagnose(
+      this.answers,
+      knownLayout(vehicleLayout, this.answers),
+      this.missing,
+    );
+    for (const step of this.querySelectorAll('.step')) step.removeAttribute('data-now');
+    const now = this.sectionNow(replayed, diagnosis);
+    now?.setAttribute('data-now', '');
+    this.showTop(replayed, diagnosis, now);
+    this.showFoot(replayed);
+    this.showShares(diagnosis, now);
+    this.known.show(this.answers, this.missing);
+    this.showRanking(diagnosis, replayed);
+    for (const answer of this.querySelectorAll<HTMLElement>('.answer')) {
+      const { key = '', value } = answer.dataset;
+      answer.toggleAttribute('data-chosen', this.answers.get(key) === value);
+    }
+    for (const link of this.querySelectorAll<HTMLAnchorElement>('a[data-carry]')) {
+      link.hash = writeAnswers(this.answers);
+    }
+  }
+
+  /** The section that is asked now. */
+  private sectionNow({ standing }: Replay, { step }: Diagnosis): Element | null | undefined {
+    const ask = (test: string) =>
+      this.querySelector(`[data-spare="${test}"]`) ??
+      this.querySelector(`.answer[data-key="${test}"]`)?.closest('.step');
+    const proof = (cause: string) =>
+      this.querySelector(`[data-proof="${cause}"]`) ??
+      this.querySelector(`.answer[data-key="${proveKey(cause)}"]`)?.closest('.step');
+    if (this.detour) return ask(this.detour);
+    if (standing.kind === 'at') return this.querySelector(`[data-step="${standing.step}"]`);
+    if (standing.kind === 'proven') return proof(standing.cause);
+    const { action } = step.best;
+    if (action.kind === 'test') return ask(action.test);
+    if (action.kind === 'prove') return proof(action.cause);
+    return undefined;
+  }
+
+  private showTop({ trail, standing }: Replay, diagnosis: Diagnosis, now: Element | null | undefined): void {
+    const parts: Node[] = [];
+    const told = new Set(trail.map(({ key }) => key));
+    const rest = [...this.answers]
+      .filter(([key]) => !told.has(key))
+      .map(([key, value]) => ({ step: '', key, value }));
+    const all = [...trail, ...rest];
+    if (all.length > 0)
+      parts.push(
+        element(
+          'ol',
+          { class: 'trail', 'aria-label': 'Answers so far' },
+          ...all.map((entry) => this.trailLine(entry)),
+        ),
+      );
+    if (all.length === 0) parts.push(...this.resumeOffer());
+    if (!this.keeps)
+      parts.push(
+        element(
+          'p',
+          { class: 'note-line' },
+          'This device keeps nothing (its storage is full or blocked). The address holds the answers: send it to yourself to go on later.',
+        ),
+      );
+    if (diagnosis.fights) {
+      parts.push(
+        element(
+          'p',
+          { class: 'caution' },
+          element('b', {}, 'These two fight. '),
+          describeContradiction(diagnosis.fights, this.diagnoser.titles),
+        ),
+      );
+    }
+    if (standing.kind === 'proven') {
+      parts.push(
+        element(
+          'p',
+          { class: 'note-line' },
+          element('b', {}, `Proven: ${this.causeTitle(standing.cause)}. `),
+          'Repair, fill, prove and hand back as below.',
+        ),
+      );
+    } else if (standing.kind === 'off-path') {
+      const { action } = diagnosis.step.best;
+      const sentence =
+        action.kind === 'pass-on'
+          ? 'Nothing left here is quicker than passing the car on: hand it over with this sheet. The likeliest causes are in the list.'
+          : `The drawn path ends here; quickest by the numbers: ${diagnosis.reason.sentence}`;
+      parts.push(element('p', { class: 'note-line' }, sentence));
+    }
+    if (!now && standing.kind !== 'off-path')
+      parts.push(element('p', { class: 'note-line' }, 'This way leads nowhere. Take an answer back.'));
+    this.part('.walk-top').replaceChildren(...parts);
+  }
+
+  private trailLine(entry: TrailEntry): Node {
+    const { key, value } = entry;
+    const line = element(
+      'li',
+      {},
+      element('span', { class: 'asked' }, this.askedText(key)),
+      element('b', {}, this.answerText(key, value)),
+    );
+    if (entry.fromVehicle) line.append(element('small', {}, 'from the vehicle'));
+    else {
+      const change = button('Change', () => this.give(key, undefined, true), 'quiet');
+      change.setAttribute('aria-label', `Change: ${this.askedText(key)}`);
+      line.append(change);
+    }
+    return line;
+  }
+
+  private askedText(key: string): string {
+    if (key.startsWith('layout.')) return `${key.slice('layout.'.length).replaceAll('-', ' ')}`;
+    if (key.startsWith('prove.')) return this.causeTitle(key.slice('prove.'.length));
+    return this.data.titles.questions[key] ?? key;
+  }
+
+  private answerText(key: string, value: string): string {
+    if (value === SKIPPED) return 'can’t test that now';
+    if (value === PROVEN) return 'proven';
+    if (value === NOT_IT) return 'not this';
+    return this.data.titles.outcomes[key]?.[value] ?? value;
+  }
+
+  private causeTitle(cause: string): string {
+    return this.data.titles.causes[cause] ?? cause;
+  }
+
+  private resumeOffer(): Node[] {
+    const before = kept(`walk.${this.data.symptom}`, isKeptWalk);
+    if (!before || before.answers.length === 0) return [];
+    const day = new Date(before.at);
+    const when = Number.isNaN(day.getTime())
+      ? 'before'
+      : `on ${day.toLocaleString([], { dateStyle: 'medium', timeStyle: 'short' })}`;
+    const count = before.answers.length === 1 ? '1 answer' : `${before.answers.length} answers`;
+    return [
+      element(
+        'p',
+        { class: 'note-line no-print' },
+        `You were here ${when}, with ${count}. `,
+        button('Go on from there', () => {
+          location.hash = new URLSearchParams(before.answers).toString();
+          this.readAddress();
+          this.goToQuestion();
+        }),
+        ' ',
+        button(
+          'Forget it',
+          () => {
+            forget(`walk.${this.data.symptom}`);
+            this.show();
+          },
+          'quiet',
+        ),
+      ),
+    ];
+  }
+
+  private showFoot({ standing }: Replay): void {
+    const foot = this.part('.walk-foot');
+    const buttons: Node[] = [];
+    const last = [...this.answers.keys()].at(-1);
+    const asking = this.testAskedNow(standing);
+    if (asking) buttons.push(button('Can’t test that now', () => this.give(asking, SKIPPED, true)));
+    if (last !== undefined) {
+      buttons.push(button('Back', () => this.give(last, undefined, true), 'quiet'));
+      buttons.push(button('Start again', () => this.startAgain(), 'quiet'));
+      const send = button('Copy the address', () => this.copyAddress(send), 'quiet');
+      buttons.push(
+        send,
+        button('Print', () => window.print(), 'quiet'),
+      );
+    }
+    foot.replaceChildren(...buttons);
+  }
+
+  private testAskedNow(standing: Replay['standing']): string | undefined {
+    if (standing.kind === 'proven') return undefined;
+    const asked = this.querySelector<HTMLElement>('.step[data-now] .answers > li > .answer')?.dataset.key;
+    return asked !== undefined && asked in this.data.titles.outcomes ? asked : undefined;
+  }
+
+  private startAgain(): void {
+    this.answers.clear();
+    this.detour = undefined;
+    history.pushState(null, '', `${location.pathname}${location.search}`);
+    forget(`walk.${this.data.symptom}`);
+    this.show();
+    this.goToQuestion();
+  }
+
+  private async copyAddress(pressed: HTMLButtonElement): Promise<void> {
+    try {
+      await navigator.clipboard.writeText(location.href);
+      pressed.textContent = 'Copied: it holds all answers';
+    } catch {
+      pressed.textContent = 'Copying is blocked here; take it from the address line';
+    }
+  }
+
+  /** Shares and verdict buttons on the causes that are shown. */
+  private showShares({ step }: Diagnosis, now: Element | null | undefined): void {
+    if (!now) return;
+    for (const place of now.querySelectorAll<HTMLElement>('[data-share]')) {
+      const share = step.ranked.find(({ cause }) => cause === place.dataset.share)?.share ?? 0;
+      place.textContent = share > 0 ? `${percentText(share)} of cars like this` : '';
+    }
+    for (const place of now.querySelectorAll<HTMLElement>('[data-verdict]')) {
+      const cause = place.dataset.verdict ?? '';
+      if (cause === SOMETHING_ELSE || now.querySelector(`.answer[data-key="${proveKey(cause)}"]`)) continue;
+      const said = this.answers.get(proveKey(cause));
+      place.replaceChildren(
+        ...(said === undefined
+          ? [
+              button('Proven: repair it', () => this.give(proveKey(cause), PROVEN, true)),
+              ' ',
+              button('Not this', () => this.give(proveKey(cause), NOT_IT, true), 'quiet'),
+            ]
+          : [element('b', {}, said === PROVEN ? 'Proven.' : 'Ruled out.')]),
+      );
+    }
+  }
+
+  private showRanking({ step, reason }: Diagnosis, { standing }: Replay): void {
+    const place = document.querySelector('[data-start-ranking]');
+    if (!place) return;
+    const { action } = step.best;
+    const parts: Node[] = [element('h2', {}, this.answers.size === 0 ? 'Likely at the start' : 'Likely now')];
+    parts.push(rankingList(step.ranked, this.data.titles.causes, window.headertank.root));
+    if (standing.kind !== 'proven' && action.kind !== 'pass-on') {
+      const title =
+        action.kind === 'test'
+          ? this.data.titles.tests[action.test]
+          : `Prove: ${this.causeTitle(action.cause)}`;
+      parts.push(
+        element('h3', {}, 'Quickest by the numbers'),
+        element('p', {}, element('b', {}, title ?? ''), element('br'), reason.sentence),
+      );
+      const asked = this.testAskedNow(standing);
+      if (action.kind === 'test' && action.test !== asked) {
+        parts.push(
+          button('Do this one now', () => {
+            this.detour = action.test;
+            this.show();
+            this.goToQuestion();
+          }),
+        );
+      }
+      parts.push(this.numbers(step));
+    }
+    place.replaceChildren(...parts);
+  }
+
+  /** The figures behind the reason, one tap away. */
+  private numbers(step: Diagnosis['step']): Node {
+    const rows = step.considered.slice(0, 6).map(({ action, own, minutes }) => {
+      const name =
+        action.kind === 'test'
+          ? this.data.titles.tests[action.test]
+          : action.kind === 'prove'
+            ? `Prove: ${this.causeTitle(action.cause)}`
+            : 'Pass it on';
+      return element(
+        'tr',
+        {},
+        element('td', {}, name ?? ''),
+        element('td', {}, `${Math.round(own)} min`),
+        element('td', {}, `${Math.round(minutes)} min`),
+      );
+    });
+    const head = element(
+      'thead',
+      {},
+      element(
+        'tr',
+        {},
+        element('th', { scope: 'col' }, 'First do'),
+        element('th', { scope: 'col' }, 'Itself'),
+        element('th', { scope: 'col' }, 'To a proven cause'),
+      ),
+    );
+    return element(
+      'details',
+      {},
+      element('summary', {}, 'The numbers'),
+      element('table', {}, head, element('tbody', {}, ...rows)),
+    );
+  }
+}
+
+/** A share for people: whole per cent, "under 1 %" below that. */
+function percentText(share: number): string {
+  const percent = Math.round(share * 100);
+  return percent < 1 ? 'under 1 %' : `${percent} %`;
+}
+
+customElements.define('ht-walk', Walk);

@@ -1,0 +1,44 @@
+/** What the reader's device keeps. Storage may be blocked or full: the page works on without it and says so once. */
+
+const PREFIX = 'headertank.';
+
+/** A kept value, or undefined when there is none or it cannot be read. */
+export function kept<T>(name: string, isValid: (value: unknown) => value is T): T | undefined {
+  try {
+    const text = localStorage.getItem(PREFIX + name);
+    if (text === null) return undefined;
+    const value: unknown = JSON.parse(text);
+    return isValid(value) ? value : undefined;
+  } catch {
+    return undefined;
+  }
+}
+
+/** Keep a value. @returns whether it was kept; false when storage is blocked or full. */
+export function keep(name: string, value: unknown): boolean {
+  try {
+    localStorage.setItem(PREFIX + name, JSON.stringify(value));
+    return true;
+  } catch {
+    return false;
+  }
+}
+
+export function forget(name: string): void {
+  try {
+    localStorage.removeItem(PREFIX + name);
+  } catch {
+    // Nothing was kept, so nothing is there to forget.
+  }
+}
+
+/** All kept names that start so, without the prefix. */
+export function keptNames(start: string): string[] {
+  try {
+    return Object.keys(localStorage)
+      .filter((name) => name.startsWith(PREFIX + start))
+      .map((name) => name.slice(PREFIX.length));
+  } catch {
+    return [];
+  }
+}

@@ -1,0 +1,33 @@
+/** Addresses, titles and static paths of record pages. */
+import type { Entry } from '../library/shelf.ts';
+import { KINDS, type Kind } from '../model/kinds.ts';
+import { shelf } from './shelf.ts';
+
+export function hrefOf(kind: Kind, id: string): string {
+  return `/${KINDS[kind].folder}/${id}.html`;
+}
+
+export function entryOf<K extends Kind>(kind: K, id: string): Entry<K> {
+  const entry = shelf.records[kind].get(id);
+  if (!entry) throw new Error(`No ${kind} has the id ${id}`);
+  return entry;
+}
+
+export function titleOf(kind: Kind, id: string): string {
+  return kind === 'code' ? `${codeText(id)} ${entryOf(kind, id).data.title}` : entryOf(kind, id).data.title;
+}
+
+/** p0128 as the scan tool shows it. */
+export function codeText(id: string): string {
+  return id.toUpperCase();
+}
+
+/** All entries of a kind, by title. */
+export function entriesOf<K extends Kind>(kind: K): Entry<K>[] {
+  return [...shelf.records[kind].values()].sort((a, b) => a.data.title.localeCompare(b.data.title, 'en'));
+}
+
+/** What getStaticPaths of a record page returns. */
+export function recordPaths<K extends Kind>(kind: K) {
+  return [...shelf.records[kind].values()].map((entry) => ({ params: { id: entry.id }, props: { entry } }));
+}

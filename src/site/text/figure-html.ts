@@ -1,0 +1,35 @@
+/** A figure of the vehicle inside a text: the general range until a vehicle is chosen, with all the page script needs. */
+import { FIGURES, isFigurePath, JOINTS, jointOf } from '../../model/figures.ts';
+import type { Quantity } from '../../model/quantity.ts';
+import { parsed } from '../../model/scalars.ts';
+import { showQuantity } from '../../model/show-quantity.ts';
+
+/** The general range behind a reference, or undefined for an unknown path. */
+export function generalRange(path: string): { label: string; quantity: Quantity } | undefined {
+  if (isFigurePath(path)) {
+    const { label, general, dimension } = FIGURES[path];
+    return { label, quantity: parsed(general, dimension) };
+  }
+  const joint = jointOf(path);
+  if (joint) return { label: JOINTS[joint].label, quantity: parsed(JOINTS[joint].usual, 'torque') };
+  return undefined;
+}
+
+/** The markup of one figure in a text. */
+export function figureHtml(path: string): string {
+  const general = generalRange(path);
+  if (!general) throw new Error(`No figure is called ${path}`);
+  return `<span class="fig" data-fig="${path}" data-q="${packQuantity(general.quantity)}">${shownHtml(general.quantity)} <small>general</small></span>`;
+}
+
+/** Number large, unit small. */
+export function shownHtml(quantity: Quantity): string {
+  const { number, unit } = showQuantity(quantity);
+  return `<b>${number}</b>\u00a0<i>${unit}</i>`;
+}
+
+/** A quantity in one attribute: low, high in SI, unit, decimals, dimension. */
+export function packQuantity(quantity: Quantity): string {
+  const { low, high, unit, decimals, dimension } = quantity;
+  return [low, high, unit, decimals, dimension].join('|');
+}

@@ -1,0 +1,53 @@
+/** A vehicle as the page scripts need it: layout and figures, small, one file each under /data/vehicles/. */
+import type { Entry } from '../library/shelf.ts';
+import { FIGURE_PATHS, JOINT_NAMES } from '../model/figures.ts';
+import type { Layout } from '../model/layout.ts';
+import type { Quantity } from '../model/quantity.ts';
+
+export interface SheetFigure {
+  quantity: Quantity;
+  /** Where it is from and how far to trust it, a line. */
+  origin: string;
+}
+
+export interface VehicleSheet {
+  id: string;
+  title: string;
+  layout: Layout;
+  /** By figure path; torques as `torque.<joint>`. */
+  figures: Record<string, SheetFigure>;
+  /** Bolt of each torque, for the torque calculator: thread, property class, tapped material. */
+  bolts: Record<string, { bolt: string; class: string; into: string }>;
+}
+
+interface Provenance {
+  from: string;
+  page?: string | undefined;
+  checked: string;
+  sure: string;
+}
+
+/** "manual, page 3-14, read off the source, checked 2026-10-02" */
+export function originText({ from, page, checked, sure }: Provenance): string {
+  return [from, page, sure, `checked ${checked}`].filter((part) => part !== undefined).join(', ');
+}
+
+export function sheetOf(entry: Entry<'vehicle'>): VehicleSheet {
+  const { data, id } = entry;
+  const figures: VehicleSheet['figures'] = {};
+  const bolts: VehicleSheet['bolts'] = {};
+  for (const path of FIGURE_PATHS) {
+    const figure = data.figures[path];
+    if (figure) figures[path] = { quantity: figure.is, origin: originText(figure) };
+  }
+  for (const joint of JOINT_NAMES) {
+    const torque = data.torques[joint];
+    if (!torque) continue;
+    figures[`torque.${joint}`] = {
+      quantity: torque.is,
+      origin: `${torque.bolt} ${torque.class} into ${torque.into}; ${originText(torque)}`,
+    };
+    bolts[joint] = { bolt: torque.bolt, class: torque.class, into: torque.into };
+  }
+  return { id, title: data.title, layout: data.layout, figures, bolts };
+}

@@ -1,0 +1,69 @@
+/** What the engine says of a walk's answers: causes ranked, what fights, the quickest next step. Pure. */
+import { type CompiledModel, compile } from '../../diagnosis/compiled.ts';
+import { type Contradiction, contradiction } from '../../diagnosis/contradiction.ts';
+import type { Situation } from '../../diagnosis/model.ts';
+import { type NextStep, nextStep, splitOf } from '../../diagnosis/next-step.ts';
+import { type Reason, reasonFor, type Titles } from '../../diagnosis/reason.ts';
+import { type KnownLayout, layoutAllows } from '../../model/layout.ts';
+import { type Answers, NOT_IT, SKIPPED } from './answers.ts';
+import type { WalkData } from './walk-data.ts';
+
+export interface Diagnosis {
+  step: NextStep;
+  reason: Reason;
+  fights: Contradiction | undefined;
+}
+
+/** A walk's data with its model made ready once. */
+export class Diagnoser {
+  readonly titles: Titles;
+  private readonly data: WalkData;
+  private readonly compiled: CompiledModel;
+
+  constructor(data: WalkData) {
+    this.data = data;
+    this.compiled = compile(data.model);
+    this.titles = {
+      cause: (id) => (data.titles.causes[id] ?? id).toLowerCase(),
+      outcome: (test, outcome) => (data.titles.outcomes[test]?.[outcome] ?? outcome).toLowerCase(),
+    };
+  }
+
+  /** Whether a test cannot be done here: its tool is missing. */
+  lacksTool(test: string, missing: ReadonlySet<string>): boolean {
+    return (this.data.tools[test] ?? []).some((tool) => missing.has(tool));
+  }
+
+  /** @param missing tools that are not at hand */
+  diagnose(answers: Answers, layout: KnownLayout, missing: ReadonlySet<string>): Diagnosis {
+    const situation = this.situation(answers, layout, missing);
+    const step = nextStep(this.compiled, situation);
+    const { action } = step.best;
+    const split = action.kind === 'test' ? splitOf(this.compiled, situation, action.test) : undefined;
+    return {
+      step,
+      reason: reasonFor(step.best, step, this.titles, split),
+      fights: contradiction(this.compiled, situation),
+    };
+  }
+
+  private situation(answers: Answers, layout: KnownLayout, missing: ReadonlySet<string>): Situation {
+    const { model, causeLayouts, testLayouts } = this.data;
+    const tests = model.tests.map((test) => test.id);
+    return {
+      evidence: tests.flatMap((test) => {
+        const outcome = answers.get(test);
+        return outcome === undefined || outcome === SKIPPED ? [] : [{ test, outcome }];
+      }),
+      ruledOut: model.causes
+        .map((cause) => cause.id)
+        .filter((id) => answers.get(`prove.${id}`) === NOT_IT || !layoutAllows(causeLayouts[id], layout)),
+      unavailable: tests.filter(
+        (id) =>
+          answers.get(id) === SKIPPED ||
+          this.lacksTool(id, missing) ||
+          !layoutAllows(testLayouts[id], layout),
+      ),
+    };
+  }
+}

@@ -1,0 +1,25 @@
+/** What the walk's script needs, written as JSON into the symptom's page. */
+import type { Model } from '../../diagnosis/model.ts';
+import type { LayoutCondition } from '../../model/layout.ts';
+import type { WalkTree } from './walk-tree.ts';
+
+export interface WalkData {
+  symptom: string;
+  /** All candidate causes and tests of the complaint, whatever the layout. */
+  model: Model;
+  tree: WalkTree;
+  /** Conditions of the causes and tests that not every vehicle has. */
+  causeLayouts: Record<string, LayoutCondition>;
+  testLayouts: Record<string, LayoutCondition>;
+  /** Tools each test cannot be done without. */
+  tools: Record<string, string[]>;
+  titles: {
+    causes: Record<string, string>;
+    tests: Record<string, string>;
+    questions: Record<string, string>;
+    tools: Record<string, string>;
+    outcomes: Record<string, Record<string, string>>;
+    /** Pages of the other walks a tree goes on to, by tree id. */
+    trees: Record<string, { title: string; href: string }>;
+  };
+}

@@ -1,0 +1,97 @@
+/** Everything a symptom's page shows of its walk, worked out once at build. */
+
+import { modelOf } from '../../library/case.ts';
+import { SOMETHING_ELSE } from '../../model/kinds.ts';
+import type { Tree } from '../../model/tree.ts';
+import { entryOf, hrefOf, titleOf } from '../record-pages.ts';
+import { shelf } from '../shelf.ts';
+import type { WalkData } from './walk-data.ts';
+import { type WalkTree, walkTreeOf } from './walk-tree.ts';
+
+export interface WalkView {
+  data: WalkData;
+  tree: Tree;
+  /** Steps and ends in the order a reader meets them. */
+  order: string[];
+  /** Tests the planner may ask for that are no step of the tree. */
+  spareTests: string[];
+  /** Causes that are no prove step of the tree: shown when the planner says to prove one. */
+  spareCauses: string[];
+}
+
+export function walkViewOf(symptomId: string): WalkView {
+  const symptom = entryOf('symptom', symptomId);
+  const tree = entryOf('tree', symptom.data.tree).data;
+  const model = modelOf(shelf.records, symptomId, {});
+  const walkTree = walkTreeOf(tree);
+  const steps = Object.values(walkTree.steps);
+  const inTree = new Set(steps.flatMap((step) => (step.kind === 'test' ? [step.test] : [])));
+  const proven = new Set(steps.flatMap((step) => (step.kind === 'prove' ? [step.cause] : [])));
+  const tests = [...new Set([...model.tests.map((test) => test.id), ...inTree])];
+  const causes = model.causes.map((cause) => cause.id);
+
+  const titles: WalkData['titles'] = {
+    causes: { [SOMETHING_ELSE]: 'Something else' },
+    tests: {},
+    questions: {},
+    tools: {},
+    outcomes: {},
+    trees: {},
+  };
+  const testLayouts: WalkData['testLayouts'] = {};
+  const causeLayouts: WalkData['causeLayouts'] = {};
+  const tools: WalkData['tools'] = {};
+  for (const id of causes) {
+    const { data } = entryOf('cause', id);
+    titles.causes[id] = data.title;
+    if (data.layout) causeLayouts[id] = data.layout;
+  }
+  for (const id of tests) {
+    const { data } = entryOf('test', id);
+    titles.tests[id] = data.title;
+    titles.questions[id] = data.question;
+    titles.outcomes[id] = Object.fromEntries(
+      Object.entries(data.outcomes).map(([key, { label }]) => [key, label]),
+    );
+    if (data.layout) testLayouts[id] = data.layout;
+    if (data.tools.length > 0) tools[id] = data.tools;
+    for (const tool of data.tools) titles.tools[tool] = titleOf('tool', tool);
+  }
+  for (const step of steps) {
+    if (step.kind !== 'tree') continue;
+    const other = entryOf('tree', step.tree).data.symptom;
+    titles.trees[step.tree] = { title: titleOf('symptom', other), href: hrefOf('symptom', other) };
+  }
+  return {
+    data: { symptom: symptomId, model, tree: walkTree, causeLayouts, testLayouts, tools, titles },
+    tree,
+    order: readingOrder(walkTree),
+    spareTests: tests.filter((id) => !inTree.has(id)),
+    spareCauses: causes.filter((id) => !proven.has(id)),
+  };
+}
+
+/** Breadth first from the start, ends last: a step stands after the one that leads to it. */
+function readingOrder(tree: WalkTree): string[] {
+  const order: string[] = [];
+  const ends: string[] = [];
+  const waiting = [tree.start];
+  const seen = new Set(waiting);
+  for (let id = waiting.shift(); id !== undefined; id = waiting.shift()) {
+    const step = tree.steps[id];
+    if (!step) continue;
+    (step.kind === 'end' ? ends : order).push(id);
+    const next =
+      step.kind === 'test' || step.kind === 'layout'
+        ? Object.values(step.on)
+        : step.kind === 'prove'
+          ? [step.otherwise]
+          : [];
+    for (const target of next) {
+      if (seen.has(target)) continue;
+      seen.add(target);
+      waiting.push(target);
+    }
+  }
+  return [...order, ...ends];
+}
