@@ -1,5 +1,6 @@
 /** The full-text index of the finished pages, by pagefind. */
-import { close, createIndex } from 'pagefind';
+import { close, createIndex, type PagefindIndex } from 'pagefind';
+import { keepDecimals } from '../search/decimals.ts';
 
 /** Name under pagefind/ -> bytes, packed by pagefind itself. */
 export type IndexFiles = Map<string, Uint8Array>;
@@ -8,16 +9,19 @@ const WANTED = /^pagefind-entry\.json$|\.pf_(meta|index|fragment|filter)$|^wasm\
 
 /**
  * Indexes every page that marks its text with data-pagefind-body.
+ * @param pages address from the root -> page
  * @returns the index files and pagefind's client, without the search boxes it also brings
  * @throws Error with pagefind's own words when a page cannot be read
  */
-export async function indexPages(folder: string): Promise<{ files: IndexFiles; client: string }> {
+export async function indexPages(
+  pages: ReadonlyMap<string, string>,
+): Promise<{ files: IndexFiles; client: string }> {
   try {
     const { index, errors } = await createIndex({ forceLanguage: 'en', keepIndexUrl: true });
     if (!index) throw new Error(`The search index cannot be made: ${errors.join(' ')}`);
-    const added = await index.addDirectory({ path: folder });
+    const faults = await Promise.all([...pages].map(([name, page]) => addPage(index, name, page)));
     const made = await index.getFiles();
-    const all = [...errors, ...added.errors, ...made.errors];
+    const all = [...errors, ...faults.flat(), ...made.errors];
     if (all.length > 0) throw new Error(`The search index cannot be made: ${all.join(' ')}`);
     const client = made.files.find((file) => file.path === 'pagefind.js');
     if (!client) throw new Error('pagefind brought no client; its version is not the one in package.json.');
@@ -29,4 +33,11 @@ export async function indexPages(folder: string): Promise<{ files: IndexFiles; c
   } finally {
     await close();
   }
+}
+
+async function addPage(index: PagefindIndex, url: string, page: string): Promise<string[]> {
+  const main = /<main[^>]*\sdata-pagefind-body[\s>][\s\S]*<\/main>/.exec(page)?.[0];
+  if (main === undefined) return [];
+  const content = `<html lang="en"><body>${keepDecimals(main)}</body></html>`;
+  return (await index.addHTMLFile({ url, content })).errors;
 }

@@ -19,7 +19,7 @@ const CORE = /^pagefind-entry\.json$|\.pf_(meta|filter)$|\.pagefind$/;
 
 /** @param source src/site, where the client's own side is */
 export async function writeSearch(output: Output, source: string): Promise<void> {
-  const { files, client } = await indexPages(output.folder);
+  const { files, client } = await indexPages(output.pages);
   const core = new Map([...files].filter(([name]) => CORE.test(name)));
   const rest = new Map([...files].filter(([name]) => !CORE.test(name)));
   for (const [name, bytes] of rest) {

@@ -7,16 +7,22 @@ export interface SiteFault {
   message: string;
 }
 
-/** Stops the build with every fault in one text. */
+/** Stops the build with every fault in one text; the same fault on many pages is told once. */
 export class SiteError extends Error {
   constructor(faults: readonly SiteFault[]) {
-    const pages = new Set(faults.map((fault) => fault.page)).size;
-    const told = faults.map(({ page, found, message }) => `${page}\n  ${found}\n  ${message}\n`);
-    super(
-      `${told.join('\n')}\n${count(faults.length, 'fault')} on ${count(pages, 'page')}; the site is not finished.`,
-    );
+    const told = new Map<string, string[]>();
+    for (const { page, found, message } of faults) {
+      const text = `  ${found}\n  ${message}\n`;
+      told.set(text, [...(told.get(text) ?? []), page]);
+    }
+    const texts = [...told].map(([text, pages]) => `${placeOf(pages)}\n${text}`);
+    super(`${texts.join('\n')}\n${count(told.size, 'fault')}; the site is not finished.`);
     this.name = 'SiteError';
   }
+}
+
+function placeOf([first = '', ...others]: string[]): string {
+  return others.length === 0 ? first : `${first} and ${count(others.length, 'more page')}`;
 }
 
 function count(number: number, word: string): string {

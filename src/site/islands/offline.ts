@@ -22,7 +22,6 @@ class Offline extends HTMLElement {
         'Cannot be kept on this device: the address is not a secure one (https), or the browser is too old.',
       );
     }
-    addManifest();
     const saving =
       'connection' in navigator && (navigator.connection as { saveData?: boolean } | undefined)?.saveData;
     if (saving && !navigator.serviceWorker.controller) {
@@ -32,6 +31,7 @@ class Offline extends HTMLElement {
   }
 
   async #begin() {
+    addManifest();
     const workers = navigator.serviceWorker;
     workers.addEventListener('message', ({ data }: MessageEvent<FromWorker>) => this.#hear(data));
     if (workers.controller) {

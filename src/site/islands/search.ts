@@ -9,7 +9,7 @@ import { button, element } from './element.ts';
 
 const PAUSE = 120;
 const FEW = 6;
-const MANY = 12;
+const MANY = 10;
 
 class Search extends HTMLElement {
   #state = element('p', { role: 'status', class: 'search-state' });

@@ -1,5 +1,7 @@
 /** The part of a page's text that answers most of the query. */
 
+import { showDecimals } from './decimals.ts';
+
 /** A run of text, marked when it is one of the words looked for. */
 export interface Marked {
   text: string;
@@ -42,5 +44,5 @@ function bestStart(locations: readonly number[], length: number): number {
 }
 
 function plain(word: string): string {
-  return word.replaceAll('&lt;', '<').replaceAll('&gt;', '>').replaceAll('\u200b', '');
+  return showDecimals(word.replaceAll('&lt;', '<').replaceAll('&gt;', '>').replaceAll('\u200b', ''));
 }

@@ -47,6 +47,9 @@ export interface Found {
 /** What a symptom gains when all the words are those customers use for it. */
 const CUSTOMER_BONUS = 0.5;
 
+/** Pages that answer less of the sentence than this share of what the best page answers are left out. */
+const ENOUGH = 0.4;
+
 interface Gathered {
   score: number;
   told: number;
@@ -63,6 +66,8 @@ export async function find(query: string, index: Index): Promise<Found> {
   answers.forEach(({ hits }, at) => {
     for (const hit of hits) gather(pages, hit, weights[at] ?? 0);
   });
+  const most = Math.max(...[...pages.values()].map(({ told }) => told));
+  const tells = (id: string) => (pages.get(id)?.told ?? 0) >= ENOUGH * most;
   const hits = [...pages].map(([id, page]) => ({
     id,
     kind: index.kindOf(id),
@@ -71,7 +76,12 @@ export async function find(query: string, index: Index): Promise<Found> {
     locations: [...page.locations].sort((a, b) => a - b),
   }));
   hits.sort((a, b) => b.score - a.score || (a.id < b.id ? -1 : 1));
-  return { hits, words: answers.map(({ word }) => word), mended, unknown };
+  return {
+    hits: hits.filter(({ id }) => tells(id)),
+    words: answers.map(({ word }) => word),
+    mended,
+    unknown,
+  };
 }
 
 function rank(page: Gathered, whole: number, kind: string): number {
@@ -89,24 +99,55 @@ function gather(pages: Map<string, Gathered>, hit: WordHit, weight: number): voi
   pages.set(hit.id, page);
 }
 
-async function lookUpAll(words: readonly string[], index: Index) {
-  const answers: { word: string; hits: readonly WordHit[] }[] = [];
-  const mended: Found['mended'] = [];
-  const unknown: string[] = [];
+interface Answer {
+  word: string;
+  hits: readonly WordHit[];
+}
+
+interface Answers {
+  answers: Answer[];
+  mended: Found['mended'];
+  unknown: string[];
+}
+
+async function lookUpAll(words: readonly string[], index: Index): Promise<Answers> {
+  const all: Answers = { answers: [], mended: [], unknown: [] };
   for (const word of words) {
     const hits = await index.lookUp(word);
-    if (hits.length > 0) {
-      answers.push({ word, hits });
-      continue;
-    }
-    const parts = word.includes('-') ? word.split('-') : [await index.mend(word)];
-    const known = parts.filter((part): part is string => part !== undefined && part !== '');
-    for (const part of known) {
-      const found = await index.lookUp(part);
-      if (found.length > 0) answers.push({ word: part, hits: found });
-    }
-    if (known.length === 0) unknown.push(word);
-    else if (!word.includes('-')) mended.push({ from: word, to: known.join(' ') });
+    if (hits.some((hit) => !isSlip(hit))) all.answers.push({ word, hits });
+    else if (word.includes('-')) await lookUpParts(word, index, all);
+    else await lookUpMended(word, hits, index, all);
   }
-  return { answers, mended, unknown };
+  return all;
+}
+
+/** The word stands on this page only in its list of usual misspellings. */
+function isSlip({ fields, locations }: WordHit): boolean {
+  return locations.length === 0 && fields.every((field) => field === 'slips');
+}
+
+async function lookUpParts(word: string, index: Index, all: Answers): Promise<void> {
+  for (const part of word.split('-').filter((text) => text !== '')) {
+    const hits = await index.lookUp(part);
+    if (hits.length > 0) all.answers.push({ word: part, hits });
+    else all.unknown.push(part);
+  }
+}
+
+/** @param slips pages that list the word as a usual misspelling */
+async function lookUpMended(
+  word: string,
+  slips: readonly WordHit[],
+  index: Index,
+  all: Answers,
+): Promise<void> {
+  const mended = await index.mend(word);
+  const known = mended === undefined ? [] : await index.lookUp(mended);
+  const hits = [...slips.filter(({ id }) => !known.some((hit) => hit.id === id)), ...known];
+  if (hits.length === 0) {
+    all.unknown.push(word);
+    return;
+  }
+  if (mended !== undefined && known.length > 0) all.mended.push({ from: word, to: mended });
+  all.answers.push({ word: known.length > 0 ? (mended ?? word) : word, hits });
 }

@@ -1,4 +1,5 @@
 /** Which of a record's other names the reader meant. */
+import { showDecimals } from './decimals.ts';
 import { wordsOf } from './words.ts';
 
 /** Names in one field are parted so (src/site/parts/SearchTerms.astro). */
@@ -26,7 +27,7 @@ export function matchedName(
       if (count > inTitle && count > (best?.count ?? 0)) best = { how, text, count };
     }
   }
-  return best && { how: best.how, text: best.text };
+  return best && { how: best.how, text: showDecimals(best.text) };
 }
 
 /** How many of the words begin alike with some word of the text, so that "drop" answers "drops". */

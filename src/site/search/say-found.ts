@@ -7,8 +7,7 @@ export function sayFound({ hits, mended, unknown }: Found, shown: number): strin
     sentences.push('Nothing found. Try a part, a code, or one word of what the customer said.');
   else if (shown < hits.length) sentences.push(`${shown} of ${hits.length} results, the best first.`);
   else sentences.push(`${hits.length} ${hits.length === 1 ? 'result' : 'results'}.`);
-  for (const { from, to } of mended)
-    sentences.push(`“${from}” is on no page; looked for “${to}”, the nearest word.`);
+  for (const { from, to } of mended) sentences.push(`Took “${from}” for “${to}”.`);
   if (unknown.length > 0 && hits.length > 0) {
     sentences.push(`No page has ${unknown.map((word) => `“${word}”`).join(' or ')}; looked for the rest.`);
   }

@@ -2,6 +2,7 @@
 import { filters, options, type PagefindResult, search } from 'pagefind-client';
 import { loadScript } from '../browser/load-script.ts';
 import '../page-globals.ts';
+import { showDecimals } from './decimals.ts';
 import { excerptOf, type Marked } from './excerpt.ts';
 import { type Found, find, type Hit, type Index } from './find.ts';
 import { matchedName } from './matched-name.ts';
@@ -45,7 +46,7 @@ globalThis.headertankSearch = {
     if (!answer) throw new Error(`No search has found the page ${hit.id}`);
     const { meta, raw_url, raw_content } = await answer.data();
     return {
-      title: meta.title ?? raw_url,
+      title: showDecimals(meta.title ?? raw_url),
       kind: hit.kind,
       href: new URL(raw_url.replace(/^\//, ''), window.headertank.root).href,
       name: matchedName(meta, hit.fields, words),

@@ -1,5 +1,7 @@
 /** A reader's words made into the words of the index: codes, units, hyphens and apostrophes written one way. */
 
+import { keepDecimals } from './decimals.ts';
+
 /** P 0128, p-0128, P01 28: letter, first digit 0 to 3, three more (the form of SAE J2012, from memory). */
 const CODE = /\b([pbcu])[\s.-]{0,2}([0-3][0-9a-f])[\s.-]?([0-9a-f]{2})\b/g;
 const UNIT =
@@ -9,7 +11,7 @@ const DEGREES = /(\d)\s*(?:deg(?:rees)?\s*)?([cf])(?![p{L}p{N}])/g;
 
 /** The words of a query or title, lower case, in their order, without repeats. */
 export function wordsOf(text: string): string[] {
-  const plain = text
+  const plain = keepDecimals(text)
     .normalize('NFC')
     .toLowerCase()
     .replace(/['’‘`]/g, '')
@@ -24,11 +26,12 @@ export function wordsOf(text: string): string[] {
   return [...new Set(words.filter((word) => /[\p{L}\p{N}]/u.test(word)))];
 }
 
-/** Words that tell nothing about a cooling system. */
+/** Words that tell nothing about a cooling system; a negation is in every second complaint. */
 const IDLE = new Set(
-  `a an and any are as at be been but by can car cars do does for from get gets getting got had has have he her his i ill im in is
-   it its ive just me my of on or our please really she so some than that the their them then there they this to too truck us van
-   very was we what when while why will with you your`.split(/\s+/),
+  `a an and any are arent as at be been but by can cant car cars couldnt do does doesnt dont for from get gets getting got had has
+   hasnt have havent he hello her hi his i ill im in is isnt it its ive just mate me my not of on or our please really she so some
+   than thanks that the their them then there they this to too truck us van very was wasnt we what when while why will with wont
+   wouldnt you your`.split(/\s+/),
 );
 
 /** The words that tell something; all of them when none does. */

@@ -1,0 +1,13 @@
+/**
+ * The index drops full stops, so 1.4 and 14 would be one word. It keeps this character: figures are indexed and asked for with
+ * it in place of the point, and shown with the point again.
+ */
+const POINT = '‿';
+
+export function keepDecimals(text: string): string {
+  return text.replace(/(\d)[.,](?=\d)/g, `$1${POINT}`);
+}
+
+export function showDecimals(text: string): string {
+  return text.replaceAll(POINT, '.');
+}
