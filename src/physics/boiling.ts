@@ -24,19 +24,17 @@ import { waterVapourPressure } from './water-saturation.ts';
  */
 const MARGULES: Readonly<Record<Glycol, number>> = { ethylene: -0.0965, propylene: 0 };
 
-/** Temperatures of a cooling system, K. */
-const TEMPERATURE_LIMITS = [ZERO_CELSIUS, ZERO_CELSIUS + 200] as const;
 /** From the thin air of 6,000 m with a vacuum in the system to more than any cap, Pa absolute. */
 const PRESSURE_LIMITS = [20e3, 500e3] as const;
-/** Pure glycol under the highest pressure boils below this, K. */
-const HOTTEST = 560;
+/** From the freezing of water to where pure glycol boils under the highest pressure, K. */
+const TEMPERATURE_LIMITS = [ZERO_CELSIUS, 560] as const;
 
 /**
  * Pressure of the vapour over a mixture: the absolute pressure under which it boils at this temperature.
  *
  * Raoult's law with activity by Margules; water by IAPWS-IF97, glycol by Perry.
  * @param mixture 0 to 1 glycol by mass
- * @param temperature 273.15 to 473.15 K
+ * @param temperature 273.15 to 560 K
  * @throws OutOfRange on either
  */
 export function mixtureVapourPressure(mixture: Mixture, temperature: Kelvin): AbsolutePascal {
@@ -56,7 +54,7 @@ export function mixtureVapourPressure(mixture: Mixture, temperature: Kelvin): Ab
 export function boilingPoint(mixture: Mixture, pressure: AbsolutePascal): Kelvin {
   checkStrength(mixture);
   const p = within('absolute pressure', pressure, PRESSURE_LIMITS[0], PRESSURE_LIMITS[1], 'Pa');
-  return kelvin(findWhere((t) => vapourPressure(mixture, t as Kelvin), p, ZERO_CELSIUS, HOTTEST));
+  return kelvin(findWhere((t) => vapourPressure(mixture, t as Kelvin), p, ...TEMPERATURE_LIMITS));
 }
 
 /**

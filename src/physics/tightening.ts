@@ -9,8 +9,8 @@ const SHARE_OF_YIELD = 0.9;
 /** Friction coefficients between which a formula for metal threads makes sense: waxed to dry and rusty. */
 export const FRICTION_LIMITS = [0.04, 0.4] as const;
 
-/** Torques above this belong to no bolt up to M16, N·m. */
-const HIGHEST_TORQUE = 2000;
+/** More than any wrench gives, N·m; whether a bolt can take it is another question. */
+const HIGHEST_TORQUE = 1e5;
 
 /**
  * Clamp load at which a bolt being tightened has used 90 % of its yield strength, pull and twist together.
@@ -49,7 +49,7 @@ export function tighteningTorque(
  * Clamp load from a torque, whatever the bolt can bear.
  *
  * VDI 2230 part 1, torque equation. Real joints scatter by 25 to 30 % about it.
- * @param torque 0 to 2,000 N·m
+ * @param torque 0 to 100,000 N·m
  * @param friction 0.04 to 0.4
  * @returns N
  * @throws OutOfRange on torque or friction
@@ -72,7 +72,7 @@ export function nutFactor(thread: Thread, friction: number): number {
  * Clamp load by the short torque equation F = T/(K d).
  *
  * Textbook form; K stands for friction, pitch and head together, about 0.2 for dry zinc-plated steel.
- * @param torque 0 to 2,000 N·m
+ * @param torque 0 to 100,000 N·m
  * @param factor K, 0.05 to 0.6
  * @returns N
  * @throws OutOfRange on torque or factor

@@ -3,7 +3,7 @@ import { SHEAR_STRENGTH, strippingLoad, type TappedMetal } from './stripping.ts'
 import { COARSE_THREADS, parseThread, type Thread } from './thread.ts';
 import { clampLoad, tighteningTorque } from './tightening.ts';
 import { TORQUE_UNITS, type TorqueUnit } from './torque-units.ts';
-import { type Metre, metre, type Newton, type NewtonMetre, newtonMetre } from './units.ts';
+import { type Metre, type Newton, type NewtonMetre, newtonMetre } from './units.ts';
 
 /** What the bolt is screwed into. */
 export type HoleMaterial = TappedMetal | 'plastic insert';
@@ -15,7 +15,7 @@ export interface TorqueQuestion {
   readonly propertyClass: PropertyClass;
   readonly torque: NewtonMetre;
   readonly into: HoleMaterial;
-  /** Length of thread that carries, m. Left out: 1.5 d in aluminium, 1 d in iron and steel. */
+  /** Length of thread that carries, m. Left out: as long as this bolt needs, so that the hole is not judged by it. */
   readonly engagement?: Metre;
 }
 
@@ -29,7 +29,7 @@ export interface TorqueFigures {
   /** Clamp load of the torque asked about, from a dry thread (0.16) to an oiled one (0.10), N. */
   readonly clampLoad: { readonly lowest: Newton; readonly highest: Newton };
   readonly proofLoad: Newton;
-  /** Load that shears the thread out of the hole, N; absent for a plastic insert. */
+  /** Load that shears the thread out of the hole, N; where the engagement is known and the hole is metal. */
   readonly strippingLoad?: Newton;
 }
 
@@ -78,9 +78,6 @@ const USUAL_SHARE = { metal: [0.5, 1], 'plastic insert': [0.3, 0.6] } as const;
 /** Below this share of the usual highest a joint is hardly clamped; common practice, no source. */
 const HARDLY_CLAMPED = 0.25;
 
-/** Thread engagement when none is given, in diameters; common practice, no source. */
-const ENGAGEMENT: Readonly<Record<TappedMetal, number>> = { aluminium: 1.5, 'cast iron': 1, steel: 1 };
-
 const FRICTION = { oiled: 0.1, usual: 0.14, dry: 0.16, veryDry: 0.2 } as const;
 
 /**
@@ -90,7 +87,7 @@ const FRICTION = { oiled: 0.1, usual: 0.14, dry: 0.16, veryDry: 0.2 } as const;
  * class 12.9 (no bolt of the thread) or of the bolt's own class, and where the hole gives way first. In aluminium a
  * bolt stronger than 8.8 counts as 8.8, since the hole does not get stronger with the bolt. The usual range is
  * common practice and is no substitute for the maker's figure.
- * @throws OutOfRange on a torque above 2,000 N·m or an engagement that is no length
+ * @throws OutOfRange on a torque above 100,000 N·m or an engagement that is no length
  */
 export function torquePlausibility(question: TorqueQuestion): TorquePlausibility {
   const thread = parseThread(question.thread);
@@ -125,9 +122,8 @@ function figuresFor(
       highest: clampLoad(thread, torque, FRICTION.oiled),
     },
     proofLoad: proofLoad(thread, propertyClass),
-    ...(into !== 'plastic insert' && {
-      strippingLoad: strippingLoad(thread, engagement ?? metre(ENGAGEMENT[into] * thread.diameter), into),
-    }),
+    ...(into !== 'plastic insert' &&
+      engagement !== undefined && { strippingLoad: strippingLoad(thread, engagement, into) }),
   };
 }
 

@@ -1,0 +1,128 @@
+import fc from 'fast-check';
+import { describe, expect, it } from 'vitest';
+import { atmosphericPressure } from '../../src/physics/atmosphere.ts';
+import {
+  boilingPoint,
+  boilingPointUnderCap,
+  boilingUncertainty,
+  boilMargin,
+  flashTemperature,
+  mixtureVapourPressure,
+} from '../../src/physics/boiling.ts';
+import type { Glycol, Mixture } from '../../src/physics/glycol.ts';
+import { toMassFraction } from '../../src/physics/strength.ts';
+import {
+  absolutePascal,
+  fromCelsius,
+  gaugePascal,
+  massFraction,
+  metre,
+  toCelsius,
+  volumeFraction,
+} from '../../src/physics/units.ts';
+import { waterBoilingPoint } from '../../src/physics/water-saturation.ts';
+import { spread } from './spread.ts';
+
+const HALF: Mixture = { glycol: 'ethylene', fraction: toMassFraction('ethylene', volumeFraction(0.5)) };
+const mixtures = fc.record({
+  glycol: fc.constantFrom<Glycol>('ethylene', 'propylene'),
+  fraction: spread(0, 0.95).map(massFraction),
+});
+const pressures = spread(40e3, 400e3).map(absolutePascal);
+
+describe('boilingPoint', () => {
+  it('turns round with the vapour pressure', () => {
+    fc.assert(
+      fc.property(mixtures, pressures, (mixture, pressure) => {
+        expect(mixtureVapourPressure(mixture, boilingPoint(mixture, pressure)) / pressure).toBeCloseTo(1, 9);
+      }),
+    );
+  });
+
+  it('rises with pressure and with glycol', () => {
+    fc.assert(
+      fc.property(mixtures, pressures, (mixture, pressure) => {
+        const stronger = { ...mixture, fraction: massFraction(mixture.fraction + 0.01) };
+        expect(boilingPoint(mixture, absolutePascal(pressure + 1000))).toBeGreaterThan(
+          boilingPoint(mixture, pressure),
+        );
+        expect(boilingPoint(stronger, pressure)).toBeGreaterThan(boilingPoint(mixture, pressure));
+      }),
+    );
+  });
+
+  it('is that of water with no glycol in it', () => {
+    fc.assert(
+      fc.property(pressures, (pressure) => {
+        const water: Mixture = { glycol: 'propylene', fraction: massFraction(0) };
+        expect(boilingPoint(water, pressure)).toBeCloseTo(waterBoilingPoint(pressure), 6);
+      }),
+    );
+  });
+
+  // ASTM D3306 (from memory): 50 % by volume boils at not below 108 °C, 226 °F; the limit is rounded.
+  it('reaches the 108 °C that the coolant standard asks of half and half, within half a degree', () => {
+    expect(toCelsius(boilingPoint(HALF, absolutePascal(101325)))).toBeCloseTo(108, 0);
+  });
+
+  // Trade figure: half and half boils at 265 °F under a 15 psi cap.
+  it('is 265 to 266 °F for half and half under 15 psi', () => {
+    const boils = toCelsius(boilingPointUnderCap(HALF, gaugePascal(15 * 6894.757), metre(0)));
+    expect(boils * 1.8 + 32).toBeGreaterThan(264.5);
+    expect(boils * 1.8 + 32).toBeLessThan(266.5);
+  });
+
+  it('rises less than the 3 °F per psi of the rule once the cap is strong', () => {
+    const rise = (psi: number) =>
+      (boilingPointUnderCap(HALF, gaugePascal(psi * 6894.757), metre(0)) - flashTemperature(HALF, metre(0))) *
+      1.8;
+    expect(rise(7) / 7).toBeCloseTo(3, 0);
+    expect(rise(29)).toBeLessThan(29 * 3 - 20);
+  });
+
+  it('refuses a cap that no car has and a pressure below the thinnest air', () => {
+    expect(() => boilingPointUnderCap(HALF, gaugePascal(15e5), metre(0))).toThrow('cap pressure');
+    expect(() => boilingPoint(HALF, absolutePascal(1.4))).toThrow('absolute pressure');
+  });
+});
+
+describe('boilMargin', () => {
+  it('says how far it is from boiling and that opening the cap would flash it', () => {
+    const answer = boilMargin(fromCelsius(112), HALF, gaugePascal(140e3), metre(500));
+    expect(toCelsius(answer.boilsAt)).toBeCloseTo(134.66, 1);
+    expect(answer.margin).toBeCloseTo(22.66, 1);
+    expect(toCelsius(answer.flashesAt)).toBeCloseTo(106.25, 1);
+    expect(answer.aboveFlash).toBeCloseTo(5.75, 1);
+  });
+
+  it('has no margin left once it boils', () => {
+    expect(boilMargin(fromCelsius(140), HALF, gaugePascal(140e3), metre(0)).margin).toBeLessThan(0);
+  });
+});
+
+describe('boilingUncertainty', () => {
+  it('is larger for a real coolant than for the model, and for propylene than for ethylene', () => {
+    fc.assert(
+      fc.property(mixtures, ({ fraction }) => {
+        const ethylene = boilingUncertainty({ glycol: 'ethylene', fraction });
+        const propylene = boilingUncertainty({ glycol: 'propylene', fraction });
+        expect(ethylene.realCoolant).toBeGreaterThan(ethylene.model);
+        expect(propylene.model).toBeGreaterThan(ethylene.model);
+      }),
+    );
+  });
+});
+
+describe('atmosphericPressure', () => {
+  it('falls with altitude', () => {
+    fc.assert(
+      fc.property(spread(-500, 5990), (altitude) => {
+        expect(atmosphericPressure(metre(altitude + 10))).toBeLessThan(atmosphericPressure(metre(altitude)));
+      }),
+    );
+  });
+
+  it('refuses an altitude that no road has', () => {
+    expect(() => atmosphericPressure(metre(8848))).toThrow('altitude 8848 m is outside -500 to 6000 m');
+  });
+});

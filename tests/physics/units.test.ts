@@ -1,0 +1,66 @@
+import fc from 'fast-check';
+import { describe, expect, expectTypeOf, it } from 'vitest';
+import { boilingPoint } from '../../src/physics/boiling.ts';
+import {
+  type AbsolutePascal,
+  absolutePascal,
+  fromCelsius,
+  fromLitres,
+  type GaugePascal,
+  gaugePascal,
+  type Kelvin,
+  kelvin,
+  type MassFraction,
+  massFraction,
+  STANDARD_ATMOSPHERE,
+  toAbsolute,
+  toCelsius,
+  toGauge,
+  toLitres,
+  type VolumeFraction,
+  volumeFraction,
+} from '../../src/physics/units.ts';
+import { spread } from './spread.ts';
+
+describe('units', () => {
+  it('keep apart what looks alike', () => {
+    expectTypeOf<GaugePascal>().not.toExtend<AbsolutePascal>();
+    expectTypeOf<VolumeFraction>().not.toExtend<MassFraction>();
+    expectTypeOf<number>().not.toExtend<Kelvin>();
+    expectTypeOf(boilingPoint).parameter(1).toEqualTypeOf<AbsolutePascal>();
+  });
+
+  it('turn Celsius and kelvin round', () => {
+    fc.assert(
+      fc.property(spread(-270, 2000), (celsius) => {
+        expect(toCelsius(fromCelsius(celsius))).toBeCloseTo(celsius, 9);
+      }),
+    );
+  });
+
+  it('turn litres and cubic metres round', () => {
+    fc.assert(
+      fc.property(spread(0, 1e6), (litres) => {
+        expect(toLitres(fromLitres(litres))).toBeCloseTo(litres, 6);
+      }),
+    );
+  });
+
+  it('add the air outside to a gauge pressure and take it off again', () => {
+    const cap = gaugePascal(140e3);
+    expect(toAbsolute(cap, STANDARD_ATMOSPHERE)).toBe(241325);
+    expect(toGauge(toAbsolute(cap, STANDARD_ATMOSPHERE), STANDARD_ATMOSPHERE)).toBe(140e3);
+  });
+
+  it.each([
+    ['a temperature below absolute zero', () => kelvin(-1)],
+    ['a Celsius temperature below absolute zero', () => fromCelsius(-274)],
+    ['an absolute pressure below zero', () => absolutePascal(-1)],
+    ['a vacuum deeper than the air', () => toAbsolute(gaugePascal(-102e3), STANDARD_ATMOSPHERE)],
+    ['more glycol than all', () => massFraction(1.01)],
+    ['a volume per cent typed as a fraction', () => volumeFraction(50)],
+    ['no number', () => fromLitres(NaN)],
+  ])('refuse %s', (_, act) => {
+    expect(act).toThrow('is outside');
+  });
+});
