@@ -4,7 +4,6 @@
  */
 import type { CalculatorId } from '../model/calculator-ids.ts';
 import type { FigurePath } from '../model/figures.ts';
-import type { Quantity } from '../model/quantity.ts';
 import type { Dimension } from '../model/units.ts';
 
 interface InputBase {

@@ -15,7 +15,6 @@ class Offline extends HTMLElement {
   #chosen = false;
 
   connectedCallback() {
-    this.setAttribute('role', 'status');
     if (location.protocol === 'file:') return this.#say('Opened from a folder; works without a network.');
     if (!('serviceWorker' in navigator)) {
       return this.#say(
@@ -66,6 +65,7 @@ class Offline extends HTMLElement {
     }
     if (message.kind === 'not-stored') {
       const reason = BECAUSE[message.because];
+      this.setAttribute('role', 'status');
       this.#say(
         isUpdate
           ? `A newer version is out but could not be fetched whole: ${reason}. The one on this device goes on working.`
@@ -75,6 +75,7 @@ class Offline extends HTMLElement {
   }
 
   #offerNew(worker: ServiceWorker) {
+    this.setAttribute('role', 'status');
     const message: FromPage = { kind: 'use-new-version' };
     const use = button('Show the new version', () => worker.postMessage(message), 'quiet');
     this.replaceChildren('A newer version of the shelf is on this device. ', use);

@@ -49,7 +49,7 @@ class Walk extends HTMLElement {
       answer: (test, outcome) => this.give(test, outcome),
       missing: (tools) => this.setMissing(tools),
     });
-    this.part('.walk-foot').after(this.known.root);
+    this.place('.walk-foot').after(this.known.root);
     this.dataset.live = '';
     this.addEventListener('click', (event) => this.press(event));
     this.addEventListener('keydown', (event) => {
@@ -60,7 +60,7 @@ class Walk extends HTMLElement {
     this.readAddress();
   }
 
-  private part(selector: string): HTMLElement {
+  private place(selector: string): HTMLElement {
     const found = this.querySelector<HTMLElement>(selector);
     if (!found) throw new Error(`The walk has no ${selector}`);
     return found;
@@ -120,7 +120,7 @@ class Walk extends HTMLElement {
   }
 
   private goToQuestion(): void {
-    this.part('.walk-title').scrollIntoView({ block: 'start' });
+    this.place('.walk-title').scrollIntoView({ block: 'start' });
     this.querySelector<HTMLElement>('.step[data-now] h3')?.focus({ preventScroll: true });
   }
 
@@ -220,7 +220,7 @@ class Walk extends HTMLElement {
     }
     if (!now && standing.kind !== 'off-path')
       parts.push(element('p', { class: 'note-line' }, 'This way leads nowhere. Take an answer back.'));
-    this.part('.walk-top').replaceChildren(...parts);
+    this.place('.walk-top').replaceChildren(...parts);
   }
 
   private trailLine(entry: TrailEntry): Node {
@@ -289,7 +289,7 @@ class Walk extends HTMLElement {
   }
 
   private showFoot({ standing }: Replay): void {
-    const foot = this.part('.walk-foot');
+    const foot = this.place('.walk-foot');
     const buttons: Node[] = [];
     const last = [...this.answers.keys()].at(-1);
     const asking = this.testAskedNow(standing);
