@@ -25,7 +25,7 @@ process.stdout.on('error', (error: NodeJS.ErrnoException) => {
 try {
   process.exitCode = await check();
 } catch (error) {
-  process.stderr.write(`${error instanceof Error ? error.message : String(error)}\n`);
+  process.stderr.write(`${complaint(error)}\n`);
   process.exitCode = WRONG_USE;
 }
 
@@ -45,10 +45,19 @@ async function check(): Promise<number> {
   const seconds = (performance.now() - began) / 1000;
   if (values.json) process.stdout.write(reportJson(findings, count));
   else {
-    if (process.env['GITHUB_ACTIONS'] === 'true') process.stdout.write(reportHost(findings));
+    if (process.env.GITHUB_ACTIONS === 'true') process.stdout.write(reportHost(findings));
     if (values.short) process.stdout.write(reportShort(findings));
     else if (findings.length > 0) process.stdout.write(`${reportText(findings)}\n`);
     process.stdout.write(`${summary(findings, { records: count, seconds })}\n`);
   }
   return findings.some((finding) => finding.level === 'error') ? 1 : 0;
+}
+
+function complaint(error: unknown): string {
+  const { code, path, message } = error as NodeJS.ErrnoException;
+  if (code === 'ENOENT' || code === 'ENOTDIR')
+    return `There is no folder "${path}". Give the folder of a shelf, such as content.`;
+  if (code?.startsWith('ERR_PARSE_ARGS') === true)
+    return 'npm run check -- [folder] [--short] [--mend] [--json]: nothing else is understood.';
+  return message;
 }

@@ -53,8 +53,9 @@ export function checkFiles(
     moved: draft.moved.map(({ kind, id, to }) => ({ kind, id, to })),
     guides: [...draft.guides],
   };
+  const count = [...files.values()].filter(({ role }) => role.is === 'record' || role.is === 'shop').length;
   const texts = new Map([...files].map(([file, { text }]) => [file, text]));
-  return { shelf, findings: inOrder(run.findings), count: draft.drafts.length, texts };
+  return { shelf, findings: inOrder(run.findings), count, texts };
 }
 
 /** Stands in while content/shop.yaml cannot be read; a finding then says so. */
@@ -76,6 +77,8 @@ function shelfFile(shelfName: string): string {
 class Run {
   readonly files: ReadonlyMap<string, SourceFile>;
   readonly findings: Finding[] = [];
+  /** Files with an error. */
+  readonly faulty = new Set<string>();
   readonly #rules: readonly Rule[];
   readonly #places: Places;
 
@@ -108,13 +111,17 @@ class Run {
       });
       return 1;
     }
-    for (const fault of faults) this.findings.push(this.#finding(rule, fault));
+    for (const fault of faults) {
+      this.findings.push(this.#finding(rule, fault));
+      if (rule.level === 'error') this.faulty.add(fault.at.file);
+    }
     return faults.length;
   }
 
   #finding(rule: Rule, { at, found, expected, byHand, replaceBy, edits }: Fault): Finding {
-    const mend =
-      edits ?? (replaceBy === undefined ? undefined : [{ ...this.#places.spanOf(at), text: replaceBy }]);
+    // A name mended to one that is there already would only be the next fault.
+    const can = replaceBy !== undefined && !this.#places.hasBeside(at, replaceBy);
+    const mend = edits ?? (can ? [{ ...this.#places.spanOf(at), text: replaceBy }] : undefined);
     return {
       rule: rule.id,
       level: rule.level,
@@ -136,18 +143,14 @@ function draftShelf(run: Run, shelfName: string): DraftShelf {
   const moved: { kind: Kind; id: string; to: string; file: string }[] = [];
   const guides: string[] = [];
   let shop: Shop | undefined;
-  let whole = true;
   for (const source of run.files.values()) {
     const { role, file } = source;
     if (role.is === 'record') ids[role.kind].add(role.id);
     if (role.is === 'guide') guides.push(role.id);
-    const ended = applyAll(run, run.rulesOn('file'), source, file);
+    const ended = endsAtFile(run, source);
     if (role.is === 'guide' || role.is === 'unexpected') continue;
     const read = ended ? undefined : readSoundly(run, source);
-    if (!read) {
-      whole = false;
-      continue;
-    }
+    if (!read) continue;
     const value: unknown = read.document.toJS();
     const kind = role.is === 'shop' ? 'shop' : role.kind;
     const id = role.is === 'shop' ? 'shop' : role.id;
@@ -164,41 +167,35 @@ function draftShelf(run: Run, shelfName: string): DraftShelf {
       references: referencesIn(schema, value),
     };
     drafts.push(draft);
-    if (!parsed.success) whole = false;
-    else if (kind === 'shop') shop = parsed.data as Shop;
+    for (const rule of run.rulesOn('record')) run.apply(rule, () => rule.check(draft), file);
+    if (!parsed.success) continue;
+    if (kind === 'shop') shop = parsed.data as Shop;
     else if (hasMoved) {
       const to = (parsed.data as { 'moved-to': string })['moved-to'];
       moved.push({ kind, id, to, file });
       ids[kind].delete(id);
       draft.references = [{ to: kind, id: to, path: ['moved-to'], on: 'value' }];
     } else put(records, kind, id, file, parsed.data);
-    for (const rule of run.rulesOn('record')) run.apply(rule, () => rule.check(draft), file);
   }
-  return { files: run.files, drafts, records, moved, guides, ids, whole, shelfName, ...(shop && { shop }) };
+  const { files, faulty } = run;
+  return { shelfName, files, drafts, records, moved, guides, ids, faulty, ...(shop && { shop }) };
 }
 
 /** @returns whether a fault was found after which nothing more can be said about the file */
-function applyAll(run: Run, rules: readonly FileRule[], source: SourceFile, file: string): boolean {
-  let ended = false;
-  for (const rule of rules) {
-    const count = run.apply(rule, () => rule.check(source), file);
-    if (count > 0 && rule.ends) {
-      ended = true;
-      break;
-    }
-  }
-  return ended;
+function endsAtFile(run: Run, source: SourceFile): boolean {
+  return run
+    .rulesOn('file')
+    .some((rule) => run.apply(rule, () => rule.check(source), source.file) > 0 && rule.ends === true);
 }
 
 function readSoundly(run: Run, source: SourceFile): ReadText | undefined {
   const read = readText(source);
-  let ended = false;
   for (const rule of run.rulesOn('text')) {
     const count = run.apply(rule, () => rule.check(read), source.file);
-    if (count > 0 && rule.ends) ended = true;
+    if (count > 0 && rule.ends) return undefined;
   }
   // A rule that broke may have let an error through; what YAML could not read is not looked at further.
-  return ended || read.errors.length > 0 ? undefined : read;
+  return read.errors.length > 0 ? undefined : read;
 }
 
 function put<K extends Kind>(records: Records, kind: K, id: string, file: string, data: unknown): void {

@@ -33,8 +33,8 @@ export interface DraftShelf {
   guides: readonly string[];
   /** Every id that has a file, whether the file is right or not. */
   ids: { readonly [K in Kind]: ReadonlySet<string> };
-  /** Every file could be read and fits its schema, so that what is not there is truly missing. */
-  whole: boolean;
+  /** Files that an error has been found in so far; rules run in the order of their list. */
+  faulty: ReadonlySet<string>;
 }
 
 /** All records of all kinds that fit their schema. */

@@ -123,7 +123,9 @@ function unionFaults(
 function missesType(issue: $ZodIssue, value: unknown): boolean {
   if (issue.code === 'invalid_type') return true;
   if (issue.code === 'invalid_union')
-    return issue.errors.every((option) => option.some((each) => missesType(each, value)));
+    return issue.errors.every((option) =>
+      option.some((each) => each.path.length === 0 && missesType(each, value)),
+    );
   return issue.code === 'invalid_value' && typeof issue.values[0] !== typeof value;
 }
 

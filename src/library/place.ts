@@ -1,5 +1,15 @@
 /** From a way inside a record to a line and column. Positions come from the yaml package, never from counting. */
-import { isMap, isNode, isPair, isScalar, isSeq, LineCounter, type Pair, parseDocument } from 'yaml';
+import {
+  isCollection,
+  isMap,
+  isNode,
+  isPair,
+  isScalar,
+  isSeq,
+  LineCounter,
+  type Pair,
+  parseDocument,
+} from 'yaml';
 import type { Path, Place, Spot } from './finding.ts';
 import type { SourceFile } from './source-file.ts';
 
@@ -29,7 +39,19 @@ export class Places {
       const inside = text.slice(start, end).indexOf(spot.within);
       if (inside >= 0) return { start: start + inside, end: start + inside + spot.within.length };
     }
-    return { start, end };
+    // A map or list ends for yaml where the next thing begins.
+    return { start, end: start + text.slice(start, end).trimEnd().length };
+  }
+
+  /** Whether the field a spot names stands beside one that already has another name. */
+  hasBeside(spot: Spot, name: string): boolean {
+    if ('start' in spot || spot.on !== 'key') return false;
+    let node = this.#read(spot.file).contents;
+    for (const part of spot.path.slice(0, -1)) {
+      if (!isCollection(node)) return false;
+      node = node.get(part, true);
+    }
+    return isMap(node) && node.has(name);
   }
 
   placeOf(spot: Spot): Place {

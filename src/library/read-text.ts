@@ -10,7 +10,8 @@ export interface ReadText {
 }
 
 export function readText(source: SourceFile): ReadText {
-  // prettyErrors would look up a line for each error, and logLevel would print: both are done here, once, in the end.
-  const document = parseDocument(source.text, { prettyErrors: false, logLevel: 'silent' });
+  // prettyErrors would look up a line for each error: that is done once, in the end. Not logLevel "silent", which
+  // would leave out the error of a second document.
+  const document = parseDocument(source.text, { prettyErrors: false, logLevel: 'error' });
   return { source, document, errors: [...document.errors, ...document.warnings] };
 }

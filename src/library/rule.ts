@@ -14,7 +14,7 @@ interface RuleHead {
 export interface FileRule extends RuleHead {
   on: 'file';
   check(file: SourceFile): Fault[];
-  /** Nothing more can be said about a file that breaks this rule. */
+  /** Nothing more can be said about a file that breaks this rule: what follows would be its echo. */
   ends?: boolean;
 }
 

@@ -2,7 +2,7 @@
 import { type KnownLayout, LAYOUT, type LayoutFeature } from '../model/layout.ts';
 import type { Tree, TreeStep } from '../model/tree.ts';
 import type { Path } from './finding.ts';
-import type { Records } from './shelf.ts';
+import type { Entry, Records } from './shelf.ts';
 
 /** One way on from a step. */
 export interface Way {
@@ -33,21 +33,23 @@ export function reachedFrom(tree: Tree): Set<string> {
   return reached;
 }
 
-/** Layout features that a tree, or a tree it goes on to, branches on. */
-export function branchFeatures(records: Records, treeId: string): LayoutFeature[] {
-  const features = new Set<LayoutFeature>();
-  const seen = new Set<string>();
+/** A tree and those it goes on to. */
+export function treesOf(records: Records, treeId: string): Entry<'tree'>[] {
+  const trees = new Map<string, Entry<'tree'>>();
   const open = [treeId];
   for (let id = open.pop(); id !== undefined; id = open.pop()) {
-    const tree = records.tree.get(id)?.data;
-    if (!tree || seen.has(id)) continue;
-    seen.add(id);
-    for (const step of Object.values(tree.steps)) {
-      if (step.layout !== undefined) features.add(step.layout);
-      if (step.tree !== undefined) open.push(step.tree);
-    }
+    const tree = records.tree.get(id);
+    if (!tree || trees.has(id)) continue;
+    trees.set(id, tree);
+    for (const step of Object.values(tree.data.steps)) if (step.tree !== undefined) open.push(step.tree);
   }
-  return [...features];
+  return [...trees.values()];
+}
+
+/** Layout features that a tree, or a tree it goes on to, branches on. */
+export function branchFeatures(records: Records, treeId: string): LayoutFeature[] {
+  const steps = treesOf(records, treeId).flatMap((tree) => Object.values(tree.data.steps));
+  return [...new Set(steps.flatMap((step) => step.layout ?? []))];
 }
 
 /** Every combination of values that some features can have. */

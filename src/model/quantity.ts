@@ -58,7 +58,11 @@ export function readQuantity(text: string, dimension: Dimension, assume?: string
     );
   }
   const match = FORM.exec(trimmed);
-  if (!match?.[1]) return unreadable(`"${trimmed}" is not a number with a unit.`, `for example ${example}`);
+  if (!match?.[1])
+    return unreadable(
+      `"${trimmed}" is not a number with a unit.`,
+      `a number with its unit, such as ${example}`,
+    );
   const [, first, link, second, name] = match;
   let unit: Unit | undefined;
   if (name === undefined) {

@@ -1,15 +1,17 @@
 import { type KnownLayout, layoutAllows } from '../../model/layout.ts';
 import type { ShelfRule } from '../rule.ts';
-import { branchFeatures, causesReached, layoutsOver } from '../tree-ways.ts';
+import { branchFeatures, causesReached, layoutsOver, treesOf } from '../tree-ways.ts';
 
 /** A candidate cause must be found by the walk on every vehicle that can have it. */
 export const causeWithoutEnd: ShelfRule = {
   id: 'cause-without-end',
   level: 'error',
   on: 'shelf',
-  check: ({ records }) =>
+  check: ({ records, faulty }) =>
     [...records.symptom.values()].flatMap(({ file, data }) => {
-      if (!records.tree.has(data.tree)) return [];
+      const trees = treesOf(records, data.tree);
+      // Where a way is broken, what it does not come to follows from that.
+      if (trees.length === 0 || trees.some((tree) => faulty.has(tree.file))) return [];
       const reached = layoutsOver(branchFeatures(records, data.tree)).map((known) => ({
         known,
         causes: causesReached(records, data.tree, known),

@@ -1,14 +1,15 @@
 import type { Layout, LayoutCondition } from '../../model/layout.ts';
 import type { ShelfRule } from '../rule.ts';
+import type { SourceFile } from '../source-file.ts';
 
 /** A candidate cause that no test speaks about can only be guessed at. */
 export const causeWithoutEvidence: ShelfRule = {
   id: 'cause-without-evidence',
   level: 'error',
   on: 'shelf',
-  check: ({ records, whole }) => {
-    // A test that could not be read may be the one that speaks about it.
-    if (!whole) return [];
+  check: ({ records, files, faulty }) => {
+    // A test with an error may be the one that speaks about it.
+    if ([...faulty].some((file) => isTest(files.get(file)))) return [];
     const tests = [...records.test.values()];
     return [...records.symptom.values()].flatMap(({ file, data }) =>
       Object.keys(data.causes).flatMap((id) => {
@@ -30,6 +31,10 @@ export const causeWithoutEvidence: ShelfRule = {
     );
   },
 };
+
+function isTest(source: SourceFile | undefined): boolean {
+  return source?.role.is === 'record' && source.role.kind === 'test';
+}
 
 /** Whether a vehicle can fulfil both conditions. */
 function meet(one: LayoutCondition | undefined, other: LayoutCondition | undefined): boolean {

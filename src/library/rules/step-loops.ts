@@ -47,19 +47,24 @@ function loopsOfTrees({ records }: DraftShelf): Fault[] {
       tree === undefined ? [] : [{ to: tree, step }],
     );
   const comesTo = (from: string, goal: string, seen: Set<string>): boolean =>
-    from === goal ||
-    (!seen.has(from) && nextOf(seen.add(from) && from).some(({ to }) => comesTo(to, goal, seen)));
-  return [...records.tree.values()].flatMap(({ id, file }) =>
-    nextOf(id)
-      .filter(({ to }) => comesTo(to, id, new Set()))
-      .map(({ to, step }) => ({
+    from === goal || (!seen.has(from) && nextOf(from).some(({ to }) => comesTo(to, goal, seen.add(from))));
+  const reported: string[] = [];
+  const faults: Fault[] = [];
+  for (const { id, file } of records.tree.values())
+    for (const { to, step } of nextOf(id)) {
+      if (!comesTo(to, id, new Set())) continue;
+      // A round through several trees is reported in the first of them.
+      if (reported.some((other) => comesTo(id, other, new Set()))) continue;
+      reported.push(id);
+      faults.push({
         at: { file, path: ['steps', step, 'tree'] },
         found:
           to === id
             ? 'This tree goes on in itself.'
             : `The tree "${to}" comes back to this one: a walk would go round.`,
         expected: 'A walk never asks the same question twice.',
-        byHand: 'end one of the two trees instead',
-      })),
-  );
+        byHand: 'end one of the trees instead',
+      });
+    }
+  return faults;
 }

@@ -6,8 +6,10 @@ export const stepNeverReached: ShelfRule = {
   id: 'step-never-reached',
   level: 'error',
   on: 'shelf',
-  check: ({ records }) =>
+  check: ({ records, faulty }) =>
     [...records.tree.values()].flatMap(({ file, data }) => {
+      // Behind a broken way nothing is reached: the way is reported, not what it should have led to.
+      if (faulty.has(file)) return [];
       const reached = reachedFrom(data);
       const lost = (part: 'steps' | 'ends', what: string): Fault[] =>
         Object.keys(data[part])

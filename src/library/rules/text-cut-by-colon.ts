@@ -14,6 +14,7 @@ export const textCutByColon: RecordRule = {
               found: 'A ": " in this text makes it a field with a value.',
               expected: `Right is ${JSON.stringify(fault.text)}.`,
               byHand: 'put the whole text in quotes',
+              replaceBy: JSON.stringify(fault.text),
             },
           ]
         : [],

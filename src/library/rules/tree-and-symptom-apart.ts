@@ -13,7 +13,7 @@ export const treeAndSymptomApart: ShelfRule = {
       if (!symptom || symptom.data.tree === id) continue;
       faults.push({
         at: { file, path: ['symptom'] },
-        found: `This tree says it is for "${data.symptom}", but that symptom's tree is "${symptom.data.tree}".`,
+        found: `The symptom "${data.symptom}" goes with the tree "${symptom.data.tree}", not with this one.`,
         expected: 'The two name each other.',
         byHand: `change the symptom here, or the tree in ${symptom.file}`,
       });

@@ -6,6 +6,7 @@ export const unexpectedFile: FileRule = {
   id: 'unexpected-file',
   level: 'error',
   on: 'file',
+  ends: true,
   check: ({ file, path, role }) => {
     if (role.is !== 'unexpected') return [];
     const [folder = '', ...rest] = path.split('/');

@@ -1,4 +1,5 @@
 import { KIND_NAMES, KINDS, type Kind, SOMETHING_ELSE } from '../../model/kinds.ts';
+import { ID_FORM } from '../../model/scalars.ts';
 import type { DraftShelf } from '../draft.ts';
 import { nearestOf } from '../nearest.ts';
 import type { ShelfRule } from '../rule.ts';
@@ -12,6 +13,8 @@ export const unknownReference: ShelfRule = {
       references.flatMap(({ to, id, path, on }) => {
         if (shelf.ids[to].has(id) || shelf.moved.some((each) => each.kind === to && each.id === id))
           return [];
+        // What is no id at all is another rule's.
+        if (!ID_FORM.test(id)) return [];
         if (id === SOMETHING_ELSE && kind === 'tree' && path[0] === 'ends') return [];
         const { one, folder } = KINDS[to];
         const other = kindWith(shelf, id, to);

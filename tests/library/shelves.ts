@@ -1,0 +1,36 @@
+/** The sound shelf, and faulty ones made of it by replacing or adding files. */
+import { readdirSync, readFileSync } from 'node:fs';
+import { join, relative, sep } from 'node:path';
+import type { RawFile } from '../../src/library/source-file.ts';
+
+export const FAULTY = join(import.meta.dirname, 'faulty');
+
+/** What a faulty shelf's folder holds besides its records. */
+export const EXPECTED = 'expected.txt';
+
+export function soundShelf(): RawFile[] {
+  return filesIn(join(import.meta.dirname, 'sound'));
+}
+
+export function faultyShelf(name: string): RawFile[] {
+  const changed = filesIn(join(FAULTY, name)).filter((file) => file.path !== EXPECTED);
+  const paths = new Set(changed.map((file) => file.path));
+  return [...soundShelf().filter((file) => !paths.has(file.path)), ...changed];
+}
+
+/** Names of the faulty shelves: the rule, or the rule, a point and what is special about it. */
+export function faultyNames(): string[] {
+  return readdirSync(FAULTY, { withFileTypes: true })
+    .filter((entry) => entry.isDirectory())
+    .map((entry) => entry.name)
+    .sort();
+}
+
+function filesIn(folder: string): RawFile[] {
+  return readdirSync(folder, { recursive: true, withFileTypes: true })
+    .filter((entry) => entry.isFile())
+    .map((entry) => {
+      const path = join(entry.parentPath, entry.name);
+      return { path: relative(folder, path).split(sep).join('/'), bytes: readFileSync(path) };
+    });
+}
