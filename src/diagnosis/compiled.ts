@@ -6,7 +6,10 @@ import { type EngineState, faultsOf, type Model, type ModelTest, type Place } fr
  * Known cold and warm only: a car that arrives in an unknown state counts as cold.
  */
 export type Car = number;
-export const CARS = 6;
+
+/** A car that is always ready: no change-over ever. For bounds only; no real car is in this state. */
+export const READY_CAR = 6;
+export const CARS = 7;
 
 export function carOf(engine: EngineState = 'cold', place?: Place): Car {
   return (engine === 'warm' ? 1 : 0) + 2 * placeNumber(place);
@@ -29,6 +32,8 @@ export interface CompiledTest {
   rows: readonly Float64Array[];
   /** All likelihoods are 0 or 1. */
   crisp: boolean;
+  /** It asks for an engine state or a place, or leaves one; others at most bring the car in from the road, as any act does. */
+  movesCar: boolean;
 }
 
 /** A model laid out for arithmetic. Columns are its causes in order, something else last. */
@@ -106,6 +111,7 @@ function compileTest(model: Model, test: ModelTest, groups: readonly string[]): 
     group: test.group === undefined ? -1 : groups.indexOf(test.group),
     outcomes: test.outcomes,
     rows: test.likelihood.map((row) => Float64Array.from(row)),
+    movesCar: test.engine !== undefined || test.leaves !== undefined || test.place !== undefined,
     crisp: test.likelihood.every((row) => row.every((value) => value === 0 || value === 1)),
   };
 }
@@ -127,6 +133,7 @@ function makeReady(
   engine: EngineState | undefined,
   place: Place | undefined,
 ): { minutes: number; car: Car } {
+  if (car === READY_CAR) return { minutes: 0, car };
   const change = model.changeOver;
   const isWarm = car % 2 === 1;
   const at = Math.floor(car / 2);
@@ -145,7 +152,7 @@ function makeReady(
 /** A drive leaves the engine warm whatever it began with. */
 function leave(car: Car, test: ModelTest): Car {
   const engine = test.leaves ?? (test.place === 'road' ? 'warm' : undefined);
-  if (engine === undefined) return car;
+  if (engine === undefined || car === READY_CAR) return car;
   return car - (car % 2) + (engine === 'warm' ? 1 : 0);
 }
 

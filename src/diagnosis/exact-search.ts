@@ -1,5 +1,5 @@
 import { actionsOf, minutesOf, type NumberedAction, statesAfter } from './actions.ts';
-import { item, real } from './arrays.ts';
+import { item, real, whole } from './arrays.ts';
 import { CARS, type CompiledModel } from './compiled.ts';
 import { knownCauseCost, leastProofs } from './lookahead.ts';
 import { ProofCoster } from './proof-order.ts';
@@ -27,7 +27,7 @@ export class ExactSearch {
   private readonly coster: ProofCoster;
   private readonly leastProof: Float64Array;
   private readonly values = new Map<string, number>();
-  /** Tests whose answer is not fully told by the columns it leaves possible. */
+  /** Tests whose answer, or whose having been done, is not fully told by the columns left and the car. */
   private readonly remembered: readonly boolean[];
 
   constructor(compiled: CompiledModel, mostStates: number) {
@@ -35,7 +35,7 @@ export class ExactSearch {
     this.mostStates = mostStates;
     this.coster = new ProofCoster(compiled);
     this.leastProof = leastProofs(compiled);
-    this.remembered = compiled.tests.map((test) => !test.crisp || test.group >= 0);
+    this.remembered = compiled.tests.map((test) => !test.crisp || test.group >= 0 || test.movesCar);
   }
 
   get states(): number {
@@ -110,7 +110,7 @@ export class ExactSearch {
       const weights = state.weights.map((weight, column) => weight * real(row, column));
       if (sumOf(weights) === 0) continue;
       if (cost >= limit) return cost;
-      const car = after[state.car] ?? 0;
+      const car = whole(after, state.car);
       const said = this.remembered[test] ? answers.with(test, outcome + 1) : answers;
       cost += this.value({ weights, car, open }, said);
     }
@@ -118,10 +118,15 @@ export class ExactSearch {
   }
 }
 
-/** A test that leaves every possible column as likely as before is never worth its minutes. */
+/**
+ * A test that leaves every possible column as likely as before, and the car as it was, is never worth its minutes.
+ * One that warms the engine on the way may be.
+ */
 function changesNothing(compiled: CompiledModel, state: State, action: NumberedAction): boolean {
   if (action.kind !== 'test') return false;
-  return item(compiled.tests, action.test).rows.every((row) => {
+  const { rows, movesCar } = item(compiled.tests, action.test);
+  if (movesCar) return false;
+  return rows.every((row) => {
     let likelihood: number | undefined;
     return state.weights.every((weight, column) => {
       if (weight === 0) return true;

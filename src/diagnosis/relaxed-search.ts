@@ -1,5 +1,5 @@
 import { item, real, whole } from './arrays.ts';
-import { CARS, type Car, type CompiledModel } from './compiled.ts';
+import { CARS, type Car, type CompiledModel, READY_CAR } from './compiled.ts';
 import { knownCauseCost, leastProofs } from './lookahead.ts';
 import type { State } from './state.ts';
 
@@ -100,12 +100,19 @@ export class RelaxedSearch {
     const then = whole(after, car);
     for (const members of item(this.classes, test)) {
       const kept = set & members;
-      // A class that holds all or none of the columns left tells nothing.
-      if (kept === set) return Number.POSITIVE_INFINITY;
+      if (kept === set) return this.movingOnly(set, car, then, cost);
       if (kept !== 0) cost += this.least(kept, then);
       if (cost >= limit) return cost;
     }
     return cost;
+  }
+
+  /**
+   * A test that tells nothing here is worth doing only for the state it leaves the car in. Following that up could
+   * go round in circles; that no further change-over is ever needed is cheaper and ends.
+   */
+  private movingOnly(set: number, car: Car, then: Car, cost: number): number {
+    return then === car ? Number.POSITIVE_INFINITY : cost + this.least(set, READY_CAR);
   }
 }
 
