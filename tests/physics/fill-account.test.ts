@@ -22,7 +22,8 @@ describe('accountForFill', () => {
 
   it.each([
     [4.6, 4.0, 2.3, false, 'keep filling'],
-    [4.6, 4.0, 3.9, true, 'full'],
+    [4.6, 4.0, 3.7, true, 'air inside'],
+    [4.6, 4.0, 3.8, true, 'full'],
     [4.6, 4.0, 4.1, true, 'full'],
     [4.6, 3.0, 4.4, true, 'took more than drained'],
     [4.6, 5.5, 4.0, true, 'drained more than it holds'],
