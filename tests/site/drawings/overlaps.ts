@@ -1,18 +1,25 @@
 import type { Box } from '../../../src/site/drawings/svg.ts';
 
-/** Every pair of named boxes that share more than a touch, as "a over b". */
-export function overlapsOf(boxes: readonly (Box & { name: string })[]): string[] {
-  const touch = 0.01;
-  return boxes.flatMap((a, index) =>
-    boxes
-      .slice(index + 1)
-      .filter(
-        (b) =>
-          a.x + a.width > b.x + touch &&
-          b.x + b.width > a.x + touch &&
-          a.y + a.height > b.y + touch &&
-          b.y + b.height > a.y + touch,
-      )
-      .map((b) => `${a.name} over ${b.name}`),
+export type NamedBox = Box & { name: string };
+
+/** Boxes that only touch do not overlap. */
+const TOUCH = 0.01;
+
+function overlap(a: Box, b: Box): boolean {
+  return (
+    a.x + a.width > b.x + TOUCH &&
+    b.x + b.width > a.x + TOUCH &&
+    a.y + a.height > b.y + TOUCH &&
+    b.y + b.height > a.y + TOUCH
   );
+}
+
+/** Every pair of these boxes that overlap, as "a over b". */
+export function overlapsOf(boxes: readonly NamedBox[]): string[] {
+  return boxes.flatMap((a, index) => overlapsWith(a, boxes.slice(index + 1)));
+}
+
+/** The others that one box overlaps. */
+export function overlapsWith(box: NamedBox, others: readonly NamedBox[]): string[] {
+  return others.filter((other) => overlap(box, other)).map((other) => `${box.name} over ${other.name}`);
 }
