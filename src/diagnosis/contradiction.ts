@@ -6,7 +6,7 @@ import { type NumberedFinding, repeatsOf, resolve, sumOf, weigh } from './state.
 
 /** Findings that no single cause explains well. */
 export interface Contradiction {
-  /** The best explanation there is, and still a poor one; undefined when no cause can show all findings. */
+  /** The best explanation among the causes, and still a poor one; undefined when no cause can show all findings. */
   best: string | undefined;
   /** How many times less likely these findings are under it than those of a typical car that has it. */
   times: number;
@@ -15,13 +15,17 @@ export interface Contradiction {
 }
 
 /** Findings this many times less likely than usual are "far worse"; one surprising reading in a long list is not. */
-const FAR_WORSE = 10;
+const FAR_WORSE = 20;
 
 /** And beyond this many standard deviations of what such cars usually show. */
 const FAR_OUT = 2.5;
 
+/** Two findings fight when each speaks for its own cause by at least this factor. */
+const SPEAKS_FOR = 5;
+
 /**
  * Whether the findings fit together: the best cause must explain them about as well as it would a typical case.
+ * When it does not, either a finding is wrong, or there are two faults, or it is none of the listed causes.
  *
  * Compares the log-likelihood of the findings under the most likely cause with its mean (the entropy of each
  * test's outcomes) and its spread under the same cause. Thresholds are our own choice, no source.
@@ -32,6 +36,9 @@ export function contradiction(compiled: CompiledModel, situation: Situation): Co
   if (findings.length < 2) return undefined;
   const weights = weigh(compiled, findings, ruledOut);
   if (sumOf(weights) === 0) return impossible(compiled, findings, ruledOut);
+  // Something else has no picture of its own that findings could fit badly.
+  weights[compiled.rest] = 0;
+  if (sumOf(weights) === 0) return undefined;
   const best = largest(weights);
   let excess = 0;
   let variance = 0;
@@ -74,7 +81,8 @@ function usual(compiled: CompiledModel, test: number, column: number): { mean: n
 
 /**
  * The finding that fights with `worst`: of those that favour the best cause over the cause `worst` points to,
- * the one that favours it most.
+ * the one that favours it most. Undefined when `worst` points nowhere else, being merely rare, or nothing
+ * speaks clearly against where it points.
  */
 function opponent(
   compiled: CompiledModel,
@@ -86,14 +94,16 @@ function opponent(
   const alone = weigh(compiled, [worst], ruledOut);
   alone[best] = 0;
   const rival = largest(alone);
-  let found: NumberedFinding | undefined;
-  let most = 0;
-  for (const finding of findings) {
-    if (finding === worst) continue;
+  const favour = (finding: NumberedFinding, one: number, other: number): number => {
     const row = rowOf(compiled, finding.test, finding.outcome);
-    const favour = Math.log(real(row, best) / real(row, rival)) / repeatsOf(compiled, findings, finding);
-    if (!(favour > most)) continue;
-    most = favour;
+    return Math.log(real(row, one) / real(row, other)) / repeatsOf(compiled, findings, finding);
+  };
+  if (!(favour(worst, rival, best) >= Math.log(SPEAKS_FOR))) return undefined;
+  let found: NumberedFinding | undefined;
+  let most = Math.log(SPEAKS_FOR);
+  for (const finding of findings) {
+    if (finding === worst || !(favour(finding, best, rival) >= most)) continue;
+    most = favour(finding, best, rival);
     found = finding;
   }
   return found;

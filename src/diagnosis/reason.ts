@@ -69,8 +69,8 @@ export function describeContradiction(found: Contradiction, titles: Titles): str
   const [one, other] = found.pair.map((finding) => `“${titles.outcome(finding.test, finding.outcome)}”`);
   const fight = `${one} and ${other} do not go together.`;
   if (found.best === undefined) return `${fight} No cause shows both: check these two again.`;
-  const times = Math.max(10, Math.round(found.times / 10) * 10);
-  return `${fight} Even ${causeTitle(found.best, titles)}, the best fit, shows this about ${times} times less often than its usual picture. Check these two again, or think of two faults at once.`;
+  const times = Math.round(found.times / 10) * 10;
+  return `${fight} Even ${causeTitle(found.best, titles)}, the best fit, shows this about ${times} times less often than its usual picture. Check these two again, or think of two faults at once or of something not listed.`;
 }
 
 function causeTitle(id: string, titles: Titles): string {
@@ -83,18 +83,19 @@ export function inMinutes(minutes: number): string {
   return rounded === 1 ? '1 minute' : `${rounded} minutes`;
 }
 
-const FRACTIONS: readonly [number, number][] = [1, 2, 3, 4, 5, 10, 20].flatMap((of) =>
+const FRACTIONS: readonly [number, number][] = [2, 3, 4, 5, 6, 7, 8, 10].flatMap((of) =>
   Array.from({ length: of - 1 }, (_, less): [number, number] => [less + 1, of]),
 );
 
-/** A share as a technician says it: "4 of 5", "1 of 20", "nearly all", "hardly any". */
+/** A share as a technician says it: "4 of 5", "1 of 20", "nearly all", "hardly any". Within 5 points. */
 export function ofCars(share: number): string {
   if (share > 0.97) return 'nearly all';
   if (share < 0.03) return 'hardly any';
+  if (share < 0.075) return '1 of 20';
+  if (share > 0.925) return '19 of 20';
   let nearest: [number, number] = [1, 2];
   for (const [some, of] of FRACTIONS) {
-    // The small denominators come first and are kept while they are near enough.
-    if (of > 10 && share > 0.08 && share < 0.92) break;
+    // The small numbers come first and are kept while they are near enough.
     const gain = Math.abs(nearest[0] / nearest[1] - share) - Math.abs(some / of - share);
     if (gain > 0.02) nearest = [some, of];
   }

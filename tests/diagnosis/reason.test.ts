@@ -1,0 +1,144 @@
+import { describe, expect, test } from 'vitest';
+import { compile } from '../../src/diagnosis/compiled.ts';
+import { contradiction } from '../../src/diagnosis/contradiction.ts';
+import type { Model, Situation } from '../../src/diagnosis/model.ts';
+import { USUAL_CHANGE_OVER } from '../../src/diagnosis/model.ts';
+import { nextStep, splitOf } from '../../src/diagnosis/next-step.ts';
+import {
+  describeContradiction,
+  inMinutes,
+  ofCars,
+  reasonFor,
+  type Titles,
+} from '../../src/diagnosis/reason.ts';
+
+// Invented shares and minutes, for the wording only.
+const model: Model = {
+  causes: [
+    { id: 'thermostat', weight: 9, proveMinutes: 60 },
+    { id: 'sensor', weight: 3, proveMinutes: 45 },
+  ],
+  somethingElse: 0.06,
+  passOnMinutes: 200,
+  tests: [
+    {
+      id: 'hose',
+      minutes: 6,
+      outcomes: ['early', 'late'],
+      likelihood: [
+        [0.92, 0.08, 0.5],
+        [0.08, 0.92, 0.5],
+      ],
+    },
+    {
+      id: 'compare',
+      minutes: 5,
+      engine: 'warm',
+      outcomes: ['agree', 'differ'],
+      likelihood: [
+        [0.92, 0.02, 0.5],
+        [0.08, 0.98, 0.5],
+      ],
+    },
+  ],
+  changeOver: USUAL_CHANGE_OVER,
+};
+
+const titles: Titles = {
+  cause: (id) => ({ thermostat: 'thermostat stuck open', sensor: 'sensor reads low' })[id] ?? id,
+  outcome: (_, id) =>
+    ({
+      early: 'the hose warms early',
+      late: 'the hose stays cold',
+      agree: 'the readings agree',
+      differ: 'the readings differ',
+    })[id] ?? id,
+};
+
+function sentenceFor(situation: Situation, pick: (kind: string, id: string) => boolean = () => true): string {
+  const compiled = compile(model);
+  const step = nextStep(compiled, situation);
+  const chosen = step.considered.find(({ action }) =>
+    pick(action.kind, action.kind === 'test' ? action.test : action.kind === 'prove' ? action.cause : ''),
+  );
+  if (!chosen) throw new Error('Nothing chosen.');
+  const split = chosen.action.kind === 'test' ? splitOf(compiled, situation, chosen.action.test) : undefined;
+  return reasonFor(chosen, step, titles, split).sentence;
+}
+
+describe('reasons a technician accepts', () => {
+  test('a test says what it splits, what is likely seen, and its minutes', () => {
+    expect(sentenceFor({ evidence: [] }, (_, id) => id === 'hose')).toBe(
+      'Splits thermostat stuck open from sensor reads low; 7 of 10 of these cars: the hose warms early; 6 minutes.',
+    );
+  });
+
+  test('getting the car ready is told apart', () => {
+    expect(sentenceFor({ evidence: [] }, (_, id) => id === 'compare')).toMatch(
+      /; 20 minutes, 15 of them getting the car ready\.$/,
+    );
+  });
+
+  test('a proof says how many of these cars it fits', () => {
+    const warmEarly = { evidence: [{ test: 'hose', outcome: 'early' }] };
+    expect(sentenceFor(warmEarly, (_, id) => id === 'thermostat')).toBe(
+      'Fits 19 of 20 of these cars; settles it either way; 60 minutes.',
+    );
+  });
+
+  test('passing on says why', () => {
+    expect(
+      sentenceFor({ evidence: [], ruledOut: ['thermostat', 'sensor'] }, (kind) => kind === 'pass-on'),
+    ).toBe('No likely cause is left that is quicker to prove than passing the car on; 200 minutes.');
+  });
+
+  test('findings that fight are quoted with what to do', () => {
+    const sure: Model = {
+      ...model,
+      tests: model.tests.map((one) => ({
+        ...one,
+        likelihood: [
+          [0.98, 0.02, 0.5],
+          [0.02, 0.98, 0.5],
+        ],
+      })),
+    };
+    const found = contradiction(compile(sure), {
+      evidence: [
+        { test: 'hose', outcome: 'early' },
+        { test: 'compare', outcome: 'differ' },
+      ],
+    });
+    expect(found && describeContradiction(found, titles)).toBe(
+      '“the readings differ” and “the hose warms early” do not go together. Even thermostat stuck open, the best fit, shows this about 40 times less often than its usual picture. Check these two again, or think of two faults at once or of something not listed.',
+    );
+  });
+
+  test('shares are told as so many of so many cars', () => {
+    const told: [number, string][] = [
+      [0.5, '1 of 2'],
+      [0.8, '4 of 5'],
+      [0.34, '1 of 3'],
+      [0.66, '2 of 3'],
+      [0.25, '1 of 4'],
+      [0.05, '1 of 20'],
+      [0.1, '1 of 10'],
+      [0.9, '9 of 10'],
+      [0.95, '19 of 20'],
+      [0.99, 'nearly all'],
+      [0.01, 'hardly any'],
+    ];
+    for (const [share, words] of told) expect(ofCars(share), String(share)).toBe(words);
+  });
+
+  test('the words are never more than 5 points from the share', () => {
+    for (let share = 0.03; share <= 0.97; share += 0.005) {
+      const [some = 0, of = 1] = ofCars(share).split(' of ').map(Number);
+      expect(Math.abs(some / of - share), String(share)).toBeLessThanOrEqual(0.05);
+    }
+  });
+
+  test('minutes are whole, and something is never nothing', () => {
+    expect([0, 0.2, 1.4, 6.5].map(inMinutes)).toEqual(['0 minutes', '1 minute', '1 minute', '7 minutes']);
+  });
+});
