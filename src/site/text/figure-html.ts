@@ -15,11 +15,20 @@ export function generalRange(path: string): { label: string; quantity: Quantity 
   return undefined;
 }
 
-/** The markup of one figure in a text. */
-export function figureHtml(path: string): string {
+/** Figures that stand in a text whoever reads it: those of the vehicle the page is about. */
+export type FixedFigures = Readonly<Record<string, { quantity: Quantity }>>;
+
+/**
+ * The markup of one figure in a text.
+ * @param fixed the figures of the page's own vehicle; without them the reader's choice decides
+ */
+export function figureHtml(path: string, fixed?: FixedFigures): string {
   const general = generalRange(path);
   if (!general) throw new Error(`No figure is called ${path}`);
-  return `<span class="fig" data-fig="${path}" data-q="${packQuantity(general.quantity)}">${shownHtml(general.quantity)} <small>general</small></span>`;
+  const own = fixed?.[path];
+  if (own) return `<span class="reading" data-show="${packQuantity(own.quantity)}">${shownHtml(own.quantity)}</span>`;
+  const chosen = fixed ? '' : ` data-fig="${path}" data-q="${packQuantity(general.quantity)}"`;
+  return `<span class="fig"${chosen}>${shownHtml(general.quantity)} <small>general</small></span>`;
 }
 
 /** Number large, unit small. */
