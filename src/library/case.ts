@@ -7,15 +7,37 @@ import {
   shareOfSomethingElse,
   USUAL_CHANGE_OVER,
 } from '../diagnosis/model.ts';
+import type { Tree } from '../diagnosis/tree.ts';
 import { weightOf } from '../diagnosis/words.ts';
 import { type KnownLayout, layoutAllows } from '../model/layout.ts';
 import type { Symptom } from '../model/symptom.ts';
 import type { Test } from '../model/test.ts';
-import type { Records } from './shelf.ts';
+import { engineTree } from './engine-tree.ts';
+import type { Records, Shelf } from './shelf.ts';
+import { treesOf } from './tree-ways.ts';
+
+/** A complaint on one layout, ready to be computed with. */
+export interface Case {
+  model: Model;
+  /** The authored tree with every layout branch resolved and other trees joined on. */
+  tree: Tree;
+}
+
+/**
+ * The model and the authored tree of a complaint on one layout.
+ * @param known the vehicle's layout; every feature its tree branches on must be in it
+ * @throws when a record is missing or contradicts itself (the shelf check reports that first), or a branch is open
+ */
+export function caseOf(shelf: Pick<Shelf, 'records'>, symptomId: string, known: KnownLayout): Case {
+  const { records } = shelf;
+  const model = modelOf(records, symptomId, known);
+  const { tree } = need(records.symptom.get(symptomId), `symptom "${symptomId}"`).data;
+  return { model, tree: engineTree(records, tree, known, new Set(model.causes.map((cause) => cause.id))) };
+}
 
 /**
  * The model of a complaint: the candidate causes this layout can have, and every test of the shelf that can be
- * done on it and tells them apart.
+ * done on it and tells them apart, or is asked by the complaint's tree.
  * @param known what is known of the vehicle's layout; {} keeps everything any vehicle can have
  * @throws when a record is missing or contradicts itself: the shelf check reports that first
  */
@@ -23,8 +45,11 @@ export function modelOf(records: Records, symptomId: string, known: KnownLayout)
   const symptom = need(records.symptom.get(symptomId), `symptom "${symptomId}"`).data;
   const causes = candidateCauses(records, symptom, known);
   const ids = causes.map((cause) => cause.id);
+  const inTree = testsOf(records, symptom.tree);
   const usable = [...records.test.values()].filter(
-    ({ data }) => layoutAllows(data.layout, known) && ids.some((id) => Object.hasOwn(data.evidence, id)),
+    ({ id, data }) =>
+      layoutAllows(data.layout, known) &&
+      (inTree.has(id) || ids.some((cause) => Object.hasOwn(data.evidence, cause))),
   );
   const groups = groupsOf(usable);
   return {
@@ -34,6 +59,11 @@ export function modelOf(records: Records, symptomId: string, known: KnownLayout)
     tests: usable.map(({ id, data }) => modelTest(id, data, ids, groups.get(id))),
     changeOver: USUAL_CHANGE_OVER,
   };
+}
+
+function testsOf(records: Records, treeId: string): Set<string> {
+  const steps = treesOf(records, treeId).flatMap((tree) => Object.values(tree.data.steps));
+  return new Set(steps.flatMap((step) => step.test ?? []));
 }
 
 function candidateCauses(records: Records, symptom: Symptom, known: KnownLayout): ModelCause[] {

@@ -1,5 +1,5 @@
 /** The ways through an authored tree. */
-import { type KnownLayout, LAYOUT, type LayoutFeature } from '../model/layout.ts';
+import type { KnownLayout, LayoutFeature } from '../model/layout.ts';
 import type { Tree, TreeStep } from '../model/tree.ts';
 import type { Path } from './finding.ts';
 import type { Entry, Records } from './shelf.ts';
@@ -52,41 +52,45 @@ export function branchFeatures(records: Records, treeId: string): LayoutFeature[
   return [...new Set(steps.flatMap((step) => step.layout ?? []))];
 }
 
-/** Every combination of values that some features can have. */
-export function layoutsOver(features: readonly LayoutFeature[]): KnownLayout[] {
-  return features.reduce<KnownLayout[]>(
-    (layouts, feature) =>
-      layouts.flatMap((layout) => LAYOUT[feature].map((value) => ({ ...layout, [feature]: value }))),
-    [{}],
-  );
+/** A step or end of a tree. */
+export interface TreePlace {
+  tree: Entry<'tree'>;
+  id: string;
 }
 
 /**
- * Causes that a walk can end at or prove on the way, on a vehicle of this layout; trees it goes on to included.
+ * Steps and ends a walk can come to on a vehicle of this layout, those of trees it goes on to included.
  * A layout branch whose feature is not known is followed every way.
  */
-export function causesReached(records: Records, treeId: string, known: KnownLayout): Set<string> {
-  const causes = new Set<string>();
-  const seen = new Set<string>();
+export function placesReached(records: Records, treeId: string, known: KnownLayout): TreePlace[] {
+  const places = new Map<string, TreePlace>();
   const open: { treeId: string; id: string }[] = [];
   const enter = (id: string) => {
-    const tree = records.tree.get(id)?.data;
-    if (tree) open.push({ treeId: id, id: tree.start });
+    const tree = records.tree.get(id);
+    if (tree) open.push({ treeId: id, id: tree.data.start });
   };
   enter(treeId);
   for (let at = open.pop(); at !== undefined; at = open.pop()) {
     const key = `${at.treeId}\n${at.id}`;
-    const tree = records.tree.get(at.treeId)?.data;
-    if (!tree || seen.has(key)) continue;
-    seen.add(key);
-    for (const cause of tree.ends[at.id]?.causes ?? []) causes.add(cause);
-    const step = tree.steps[at.id];
+    const tree = records.tree.get(at.treeId);
+    if (!tree || places.has(key)) continue;
+    places.set(key, { tree, id: at.id });
+    const step = tree.data.steps[at.id];
     if (!step) continue;
-    if (step.prove !== undefined) causes.add(step.prove);
     if (step.tree !== undefined) enter(step.tree);
     const value = step.layout === undefined ? undefined : known[step.layout];
     const targets = value === undefined ? waysOf(at.id, step).map((way) => way.to) : [step.on?.[value]];
     for (const to of targets) if (to !== undefined) open.push({ treeId: at.treeId, id: to });
   }
-  return causes;
+  return [...places.values()];
+}
+
+/** Causes that a walk can end at or prove on the way, on a vehicle of this layout. */
+export function causesReached(records: Records, treeId: string, known: KnownLayout): Set<string> {
+  return new Set(
+    placesReached(records, treeId, known).flatMap(({ tree, id }) => [
+      ...(tree.data.ends[id]?.causes ?? []),
+      ...(tree.data.steps[id]?.prove === undefined ? [] : [tree.data.steps[id].prove]),
+    ]),
+  );
 }

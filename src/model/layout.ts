@@ -61,3 +61,17 @@ export function layoutAllows(condition: LayoutCondition | undefined, known: Know
     return wanted === undefined || actual === undefined || wanted.includes(actual);
   });
 }
+
+/**
+ * Whether a vehicle can have these values together: what is not there has no kind, an electric fan is switched by
+ * something and a viscous clutch by nothing.
+ */
+export function layoutIsPossible(known: KnownLayout): boolean {
+  const { thermostat, fan } = known;
+  const kind = known['thermostat-kind'];
+  const switched = known['fan-switched-by'];
+  if (thermostat !== undefined && kind !== undefined && (thermostat === 'none') !== (kind === 'none'))
+    return false;
+  if (fan === undefined || switched === undefined || fan === 'hydraulic') return true;
+  return (fan === 'viscous clutch') === (switched === 'none');
+}

@@ -1,6 +1,7 @@
-import { type KnownLayout, layoutAllows } from '../../model/layout.ts';
+import { type KnownLayout, type LayoutFeature, layoutAllows } from '../../model/layout.ts';
+import { layoutsToldApart, layoutWords } from '../layouts-told-apart.ts';
 import type { ShelfRule } from '../rule.ts';
-import { branchFeatures, causesReached, layoutsOver, treesOf } from '../tree-ways.ts';
+import { branchFeatures, causesReached, treesOf } from '../tree-ways.ts';
 
 /** A candidate cause must be found by the walk on every vehicle that can have it. */
 export const causeWithoutEnd: ShelfRule = {
@@ -12,7 +13,9 @@ export const causeWithoutEnd: ShelfRule = {
       const trees = treesOf(records, data.tree);
       // Where a way is broken, what it does not come to follows from that.
       if (trees.length === 0 || trees.some((tree) => faulty.has(tree.file))) return [];
-      const reached = layoutsOver(branchFeatures(records, data.tree)).map((known) => ({
+      const branches = branchFeatures(records, data.tree);
+      const conditions = Object.keys(data.causes).map((id) => records.cause.get(id)?.data.layout);
+      const reached = layoutsToldApart(branches, conditions).map((known) => ({
         known,
         causes: causesReached(records, data.tree, known),
       }));
@@ -24,7 +27,9 @@ export const causeWithoutEnd: ShelfRule = {
         const [first] = without;
         if (!first) return [];
         const onSome =
-          without.length < possible.length ? ` on a vehicle with ${layoutWords(first.known)}` : '';
+          without.length < possible.length
+            ? ` on a vehicle with ${layoutWords(pick(first.known, branches))}`
+            : '';
         return [
           {
             at: { file, path: ['causes', id], on: 'key' },
@@ -37,8 +42,7 @@ export const causeWithoutEnd: ShelfRule = {
     }),
 };
 
-function layoutWords(known: KnownLayout): string {
-  return Object.entries(known)
-    .map(([feature, value]) => `${feature}: ${value}`)
-    .join(', ');
+/** The part of a layout that the tree asks about. */
+function pick(known: KnownLayout, features: readonly LayoutFeature[]): KnownLayout {
+  return Object.fromEntries(features.map((feature) => [feature, known[feature] ?? '']));
 }

@@ -6,8 +6,11 @@ import { byteOrderMark } from './byte-order-mark.ts';
 import { causeWithoutEnd } from './cause-without-end.ts';
 import { causeWithoutEvidence } from './cause-without-evidence.ts';
 import { correctedFigure } from './corrected-figure.ts';
+import { dearerThanBestFound } from './dearer-than-best-found.ts';
 import { duplicateKey } from './duplicate-key.ts';
 import { emptyFile } from './empty-file.ts';
+import { endLeadsWithUnlikelyCause } from './end-leads-with-unlikely-cause.ts';
+import { endNamesTooLittle } from './end-names-too-little.ts';
 import { endWithoutProof } from './end-without-proof.ts';
 import { endWithoutRepair } from './end-without-repair.ts';
 import { evidenceContradictsItself } from './evidence-contradicts-itself.ts';
@@ -27,6 +30,8 @@ import { stepLeadsNowhere } from './step-leads-nowhere.ts';
 import { stepLoops } from './step-loops.ts';
 import { stepNeverReached } from './step-never-reached.ts';
 import { tabIndent } from './tab-indent.ts';
+import { testChangesNothing } from './test-changes-nothing.ts';
+import { testOnWrongLayout } from './test-on-wrong-layout.ts';
 import { textCutByColon } from './text-cut-by-colon.ts';
 import { titleTwice } from './title-twice.ts';
 import { torqueImpossible } from './torque-impossible.ts';
@@ -40,6 +45,7 @@ import { unknownReference } from './unknown-reference.ts';
 import { unreadableQuantity } from './unreadable-quantity.ts';
 import { unusedRecord } from './unused-record.ts';
 import { windowsLineEnds } from './windows-line-ends.ts';
+import { worseThanNoTests } from './worse-than-no-tests.ts';
 import { wrongType } from './wrong-type.ts';
 import { wrongUnit } from './wrong-unit.ts';
 import { wrongWord } from './wrong-word.ts';
@@ -89,5 +95,11 @@ export const RULES: readonly Rule[] = [
   endWithoutRepair,
   causeWithoutEnd,
   causeWithoutEvidence,
+  testOnWrongLayout,
+  testChangesNothing,
+  endLeadsWithUnlikelyCause,
+  endNamesTooLittle,
+  worseThanNoTests,
+  dearerThanBestFound,
   unusedRecord,
 ];

@@ -22,9 +22,7 @@ export const unknownReference: ShelfRule = {
         return [
           {
             at: { file, path, on },
-            found: other
-              ? `"${id}" is a ${KINDS[other].one}; this place takes a ${one}.`
-              : `No ${one} has the id "${id}".`,
+            found: `No ${one} has the id "${id}"${other ? `; it is the id of a ${KINDS[other].one}` : ''}.`,
             ...(nearest && { expected: `Nearest: "${nearest.word}".` }),
             byHand: `use the name of a file in content/${folder}/`,
             ...(nearest?.sure && !other && { replaceBy: nearest.word }),

@@ -1,0 +1,118 @@
+/** Every complaint's tree held against what is possible, on every layout its records tell apart. */
+import type { Budget } from '../diagnosis/budget.ts';
+import { QUICK_BUDGET } from '../diagnosis/budget.ts';
+import { compile } from '../diagnosis/compiled.ts';
+import { judgeTree, type SoundnessFinding } from '../diagnosis/soundness.ts';
+import { reachableSteps } from '../diagnosis/tree.ts';
+import type { KnownLayout } from '../model/layout.ts';
+import { caseOf } from './case.ts';
+import type { DraftShelf } from './draft.ts';
+import { layoutsToldApart, signReader } from './layouts-told-apart.ts';
+import type { Entry } from './shelf.ts';
+import { branchFeatures, treesOf } from './tree-ways.ts';
+
+/** Findings about one tree on one layout. */
+export interface Judged {
+  known: KnownLayout;
+  findings: readonly SoundnessFinding[];
+  /** Steps and ends that a walk can come to on this layout. */
+  reached: ReadonlySet<string>;
+}
+
+export interface JudgedTree {
+  tree: Entry<'tree'>;
+  layouts: Judged[];
+}
+
+/** No search for something better: the tree is costed, and held against proofs without tests. */
+const NO_SEARCH: Budget = { exactStates: 1, policyStates: 1, boundStates: 1 };
+
+const judged = new WeakMap<DraftShelf, JudgedTree[]>();
+const priced = new WeakMap<DraftShelf, JudgedTree[]>();
+
+/** Trees judged by themselves, on every layout their records tell apart. */
+export function judgedTrees(shelf: DraftShelf): JudgedTree[] {
+  const known =
+    judged.get(shelf) ??
+    soundTrees(shelf).map((tree) => judgeOn(shelf, tree, layoutsOf(shelf, tree), NO_SEARCH));
+  judged.set(shelf, known);
+  return known;
+}
+
+/**
+ * Trees held against the best that a search finds, which takes tens of milliseconds each: only on layouts that the
+ * shelf has a vehicle for, or on the first where it has none.
+ */
+export function pricedTrees(shelf: DraftShelf): JudgedTree[] {
+  const known =
+    priced.get(shelf) ??
+    soundTrees(shelf).map((tree) => {
+      const signs = signReader(branchesOf(shelf, tree), conditionsOf(shelf, tree));
+      const onShelf = new Set([...shelf.records.vehicle.values()].map(({ data }) => signs(data.layout)));
+      const all = layoutsOf(shelf, tree);
+      const some = all.filter((layout) => onShelf.has(signs(layout)));
+      return judgeOn(shelf, tree, some.length > 0 ? some : all.slice(0, 1), QUICK_BUDGET);
+    });
+  priced.set(shelf, known);
+  return known;
+}
+
+function judgeOn(
+  shelf: DraftShelf,
+  tree: Entry<'tree'>,
+  layouts: readonly KnownLayout[],
+  budget: Budget,
+): JudgedTree {
+  const hasReason = budget === NO_SEARCH || tree.data.because !== undefined;
+  return {
+    tree,
+    layouts: layouts.flatMap((known): Judged[] => {
+      const { model, tree: steps } = caseOf(shelf, tree.data.symptom, known);
+      const answer = judgeTree(compile(model), steps, { budget, hasReason });
+      // A tree that cannot be walked has been reported by the rules about its steps.
+      if (!answer.ok) return [];
+      return [{ known, findings: answer.judgement.findings, reached: new Set(reachableSteps(steps)) }];
+    }),
+  };
+}
+
+/** Trees of which every record that the arithmetic needs is right. */
+function soundTrees(shelf: DraftShelf): Entry<'tree'>[] {
+  const { records, faulty } = shelf;
+  const isSound = (entry: { file: string } | undefined): boolean =>
+    entry !== undefined && !faulty.has(entry.file);
+  return [...records.tree.values()].filter((tree) => {
+    const symptom = records.symptom.get(tree.data.symptom);
+    if (!symptom || symptom.data.tree !== tree.id || !isSound(symptom)) return false;
+    if (!treesOf(records, tree.id).every(isSound)) return false;
+    const causes = Object.keys(symptom.data.causes);
+    if (!causes.every((id) => isSound(records.cause.get(id)))) return false;
+    if (!testsOf(shelf, tree).every((id) => isSound(records.test.get(id)))) return false;
+    return [...records.test.values()].every(
+      (test) => isSound(test) || !causes.some((id) => Object.hasOwn(test.data.evidence, id)),
+    );
+  });
+}
+
+function testsOf({ records }: DraftShelf, tree: Entry<'tree'>): string[] {
+  const steps = treesOf(records, tree.id).flatMap(({ data }) => Object.values(data.steps));
+  return [...new Set(steps.flatMap((step) => step.test ?? []))];
+}
+
+function branchesOf({ records }: DraftShelf, tree: Entry<'tree'>) {
+  return branchFeatures(records, tree.id);
+}
+
+/** Layout conditions of the candidate causes and of the tests the tree asks. */
+function conditionsOf(shelf: DraftShelf, tree: Entry<'tree'>) {
+  const { records } = shelf;
+  const causes = Object.keys(records.symptom.get(tree.data.symptom)?.data.causes ?? {});
+  return [
+    ...causes.map((id) => records.cause.get(id)?.data.layout),
+    ...testsOf(shelf, tree).map((id) => records.test.get(id)?.data.layout),
+  ];
+}
+
+function layoutsOf(shelf: DraftShelf, tree: Entry<'tree'>): KnownLayout[] {
+  return layoutsToldApart(branchesOf(shelf, tree), conditionsOf(shelf, tree));
+}
