@@ -290,6 +290,59 @@ describe('published networks, one cause a combination', () => {
       expect(Object.keys(shares)).toHaveLength(3);
     }
   });
+
+  // Russell and Norvig, the noisy-or of fever: each present cause is held back by itself with its own chance.
+  test('noisy-or-fever', () => {
+    const { inputs, expected, tolerance } = published.entry<{ inhibition: Record<string, number> }>(
+      'noisy-or-fever',
+    );
+    const causes = Object.keys(inputs.inhibition);
+    const names = causes.flatMap((name) => [name, `${name} held back`]);
+    const net = network(
+      names,
+      (one) =>
+        causes.reduce(
+          (product, name) => product * 0.5 * either(inputs.inhibition[name] ?? 0, one[`${name} held back`]),
+          1,
+        ),
+      { fever: (one) => Number(causes.some((name) => one[name] && !one[`${name} held back`])) },
+    );
+    for (const [which, chance] of Object.entries(expected)) {
+      const present = which === 'none' ? [] : which === 'all' ? causes : which.split('_');
+      const absent = causes.filter((name) => !present.includes(name));
+      expect(Math.abs(net.shareOf('fever', present, absent) - chance), which).toBeLessThanOrEqual(tolerance);
+    }
+    expect(Object.keys(expected)).toHaveLength(8);
+  });
+
+  // Fault Tree Handbook NUREG-0492, equation VI-17: an or-gate over independent events.
+  test('or-gate', () => {
+    const { inputs, expected, tolerance } = published.entry<{ p: number[] }>('or-gate');
+    const names = inputs.p.map((_, at) => `e${at}`);
+    const net = network(
+      names,
+      (one) => names.reduce((product, name, at) => product * either(inputs.p[at] ?? 0, one[name]), 1),
+      { top: (one) => Number(names.some((name) => one[name])) },
+    );
+    expect(Math.abs(net.probability(['top']) - (expected.orGate ?? 0))).toBeLessThanOrEqual(tolerance);
+    const rare = names.reduce((sum, name) => sum + net.shareOf(name, []), 0);
+    expect(Math.abs(rare - (expected.rareEventSum ?? 0))).toBeLessThanOrEqual(tolerance);
+  });
+
+  // NUREG-0492 chapter VIII, probabilities from memory.
+  test('pressure-tank-fault-tree', () => {
+    const { inputs, expected, tolerance } = published.entry<
+      Record<string, number>,
+      { cutSets: string[][]; exact: number }
+    >('pressure-tank-fault-tree');
+    const names = Object.keys(inputs);
+    const net = network(
+      names,
+      (one) => names.reduce((product, name) => product * either(inputs[name] ?? 0, one[name]), 1),
+      { bursts: (one) => Number(expected.cutSets.some((set) => set.every((name) => one[name]))) },
+    );
+    expect(Math.abs(net.probability(['bursts']) - expected.exact)).toBeLessThanOrEqual(tolerance);
+  });
 });
 
 describe('laws', () => {

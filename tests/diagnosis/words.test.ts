@@ -58,6 +58,46 @@ describe('frequency words', () => {
     );
   });
 
+  // Renooij and Witteman 1999, validated with doctors in 2007.
+  test('words stand within .02 of the scale of Renooij and Witteman', () => {
+    const { expected } = published.entry('scale-witteman-renooij');
+    const alike = [
+      ['must', 'certain'],
+      ['usually', 'probable'],
+      ['half the time', 'fifty-fifty'],
+      ['seldom', 'improbable'],
+      ['cannot', 'impossible'],
+    ] as const;
+    for (const [ours, theirs] of alike)
+      expect(Math.abs(likelihoodOf(ours) - Number(expected[theirs])), ours).toBeLessThanOrEqual(0.02 + 1e-12);
+  });
+
+  // IPCC guidance note on uncertainty 2010, table 1.
+  test('words fall into the bands of the IPCC that a reader would expect', () => {
+    const { expected } = published.entry<unknown, Record<string, [number, number]>>('scale-ipcc');
+    const alike = [
+      ['nearly always', 'very likely'],
+      ['usually', 'likely'],
+      ['often', 'likely'],
+      ['half the time', 'about as likely as not'],
+      ['seldom', 'unlikely'],
+      ['hardly ever', 'very unlikely'],
+    ] as const;
+    for (const [ours, theirs] of alike) {
+      const [low, high] = expected[theirs] ?? [2, 2];
+      expect(likelihoodOf(ours), ours).toBeGreaterThanOrEqual(low);
+      expect(likelihoodOf(ours), ours).toBeLessThanOrEqual(high);
+    }
+  });
+
+  // EU guideline on the summary of product characteristics: five bands, a decade a step. Ours takes half a decade.
+  test('two steps of the prior are about one step of the regulatory bands, five words each', () => {
+    const { expected } = published.entry('scale-regulatory-frequency');
+    expect(Object.keys(PRIOR_WORDS)).toHaveLength(Object.keys(expected).length);
+    expect(weightOf('commonest') / weightOf('occasional')).toBeCloseTo(9, 9);
+    expect(Math.abs(Math.log10(weightOf('commonest') / weightOf('occasional')) - 1)).toBeLessThan(0.05);
+  });
+
   test('numbers pass through and find their nearest word', () => {
     expect(likelihoodOf(0.4)).toBe(0.4);
     expect(weightOf(5)).toBe(5);
