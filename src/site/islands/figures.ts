@@ -1,20 +1,8 @@
 /** Write the figures in the texts anew for a vehicle and for the reader's units. */
-import type { Quantity } from '../../model/quantity.ts';
-import { type Habit, showQuantity } from '../../model/show-quantity.ts';
-import type { Dimension } from '../../model/units.ts';
+import { FIGURE_REFERENCE } from '../../model/figures.ts';
+import { type Habit, quantityText, showQuantity } from '../../model/show-quantity.ts';
+import { unpackQuantity } from '../packed-quantity.ts';
 import type { VehicleSheet } from '../vehicle-sheet.ts';
-
-/** The general range as it was packed into the page at build. */
-function unpack(text: string): Quantity {
-  const [low, high, unit = '', decimals, dimension] = text.split('|');
-  return {
-    low: Number(low),
-    high: Number(high),
-    unit,
-    decimals: Number(decimals),
-    dimension: dimension as Dimension,
-  };
-}
 
 /**
  * Every figure in a text shows the vehicle's value, or the general range, marked so.
@@ -23,7 +11,7 @@ function unpack(text: string): Quantity {
 export function showFigures(within: ParentNode, vehicle: VehicleSheet | undefined, habit: Habit): void {
   for (const part of within.querySelectorAll<HTMLElement>('[data-fig]')) {
     const own = vehicle?.figures[part.dataset.fig ?? ''];
-    const { number, unit } = showQuantity(own?.quantity ?? unpack(part.dataset.q ?? ''), habit);
+    const { number, unit } = showQuantity(own?.quantity ?? unpackQuantity(part.dataset.q ?? ''), habit);
     const value = document.createElement('b');
     value.textContent = number;
     const unitPart = document.createElement('i');
@@ -43,11 +31,29 @@ export function showFigures(within: ParentNode, vehicle: VehicleSheet | undefine
 /** Figures printed as they are, such as in a table: only the units follow the reader. */
 export function showReadings(within: ParentNode, habit: Habit): void {
   for (const part of within.querySelectorAll<HTMLElement>('[data-show]')) {
-    const { number, unit } = showQuantity(unpack(part.dataset.show ?? ''), habit);
+    const { number, unit } = showQuantity(unpackQuantity(part.dataset.show ?? ''), habit);
     const value = document.createElement('b');
     value.textContent = number;
     const unitPart = document.createElement('i');
     unitPart.textContent = unit;
     part.replaceChildren(value, '\u00a0', unitPart);
   }
+}
+
+/**
+ * A text without markup with its figures written in: the vehicle's, or the general range.
+ * @param general packed general ranges by path
+ */
+export function withFigures(
+  text: string,
+  general: Readonly<Record<string, string>>,
+  vehicle: VehicleSheet | undefined,
+  habit: Habit,
+): string {
+  return text.replace(FIGURE_REFERENCE, (whole, path: string) => {
+    const packed = general[path];
+    const quantity =
+      vehicle?.figures[path]?.quantity ?? (packed === undefined ? undefined : unpackQuantity(packed));
+    return quantity ? quantityText(quantity, habit) : whole;
+  });
 }

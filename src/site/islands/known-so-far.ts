@@ -12,6 +12,8 @@ interface Listener {
 export class KnownSoFar {
   readonly root: HTMLElement;
   private readonly choices = new Map<string, HTMLSelectElement>();
+  /** Where questions and answers stand, with their text as written. */
+  private readonly texts: { part: Node; text: string }[] = [];
   private readonly ticks = new Map<string, HTMLInputElement>();
 
   constructor(data: WalkData, listener: Listener) {
@@ -47,18 +49,18 @@ export class KnownSoFar {
   private row(test: string, data: WalkData, listener: Listener): HTMLElement {
     const choice = element('select', { id: `known-${test}` });
     choice.append(new Option('not known', ''));
-    for (const [outcome, label] of Object.entries(data.titles.outcomes[test] ?? {}))
-      choice.append(new Option(label, outcome));
+    for (const [outcome, text] of Object.entries(data.titles.outcomes[test] ?? {})) {
+      const option = new Option('', outcome);
+      choice.append(option);
+      this.texts.push({ part: option, text });
+    }
     choice.addEventListener('change', () =>
       listener.answer(test, choice.value === '' ? undefined : choice.value),
     );
     this.choices.set(test, choice);
-    return element(
-      'div',
-      { class: 'known-row' },
-      element('label', { for: `known-${test}` }, data.titles.questions[test] ?? test),
-      choice,
-    );
+    const question = element('label', { for: `known-${test}` });
+    this.texts.push({ part: question, text: data.titles.questions[test] ?? test });
+    return element('div', { class: 'known-row' }, question, choice);
   }
 
   private tick(tool: string, data: WalkData, listener: Listener): HTMLElement {
@@ -70,7 +72,9 @@ export class KnownSoFar {
     return element('label', { class: 'tick', for: `missing-${tool}` }, box, data.titles.tools[tool] ?? tool);
   }
 
-  show(answers: Answers, missing: ReadonlySet<string>): void {
+  /** @param say writes the vehicle's figures into a question or an answer */
+  show(answers: Answers, missing: ReadonlySet<string>, say: (text: string) => string): void {
+    for (const { part, text } of this.texts) part.textContent = say(text);
     for (const [test, choice] of this.choices) {
       const value = answers.get(test);
       choice.value = value === undefined || value === SKIPPED ? '' : value;

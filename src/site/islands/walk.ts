@@ -11,6 +11,7 @@ import { Diagnoser, type Diagnosis } from '../walk/diagnose.ts';
 import { knownLayout, type Replay, replay, type TrailEntry } from '../walk/replay.ts';
 import type { WalkData } from '../walk/walk-data.ts';
 import { button, element } from './element.ts';
+import { withFigures } from './figures.ts';
 import { KnownSoFar } from './known-so-far.ts';
 import { rankingList } from './ranking-list.ts';
 
@@ -43,7 +44,7 @@ class Walk extends HTMLElement {
     const source = this.querySelector('.walk-data');
     if (!source?.textContent) return;
     this.data = JSON.parse(source.textContent);
-    this.diagnoser = new Diagnoser(this.data);
+    this.diagnoser = new Diagnoser(this.data, (text) => this.say(text));
     this.missing = new Set(kept('tools-missing', isTexts) ?? []);
     this.known = new KnownSoFar(this.data, {
       answer: (test, outcome) => this.give(test, outcome),
@@ -64,6 +65,11 @@ class Walk extends HTMLElement {
     const found = this.querySelector<HTMLElement>(selector);
     if (!found) throw new Error(`The walk has no ${selector}`);
     return found;
+  }
+
+  /** A question or answer with the chosen vehicle's figures written in. */
+  private say(text: string): string {
+    return withFigures(text, this.data.general, window.headertank.vehicle, window.headertank.habit);
   }
 
   private readAddress(): void {
@@ -139,7 +145,7 @@ class Walk extends HTMLElement {
     this.showTop(replayed, diagnosis, now);
     this.showFoot(replayed);
     this.showShares(diagnosis, now);
-    this.known.show(this.answers, this.missing);
+    this.known.show(this.answers, this.missing, (text) => this.say(text));
     this.showRanking(diagnosis, replayed);
     for (const answer of this.querySelectorAll<HTMLElement>('.answer')) {
       const { key = '', value } = answer.dataset;
@@ -243,14 +249,14 @@ class Walk extends HTMLElement {
   private askedText(key: string): string {
     if (key.startsWith('layout.')) return `${key.slice('layout.'.length).replaceAll('-', ' ')}`;
     if (key.startsWith('prove.')) return this.causeTitle(key.slice('prove.'.length));
-    return this.data.titles.questions[key] ?? key;
+    return this.say(this.data.titles.questions[key] ?? key);
   }
 
   private answerText(key: string, value: string): string {
     if (value === SKIPPED) return 'can’t test that now';
     if (value === PROVEN) return 'proven';
     if (value === NOT_IT) return 'not this';
-    return this.data.titles.outcomes[key]?.[value] ?? value;
+    return this.say(this.data.titles.outcomes[key]?.[value] ?? value);
   }
 
   private causeTitle(cause: string): string {

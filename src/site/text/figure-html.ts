@@ -3,6 +3,7 @@ import { FIGURES, isFigurePath, JOINTS, jointOf } from '../../model/figures.ts';
 import type { Quantity } from '../../model/quantity.ts';
 import { parsed } from '../../model/scalars.ts';
 import { showQuantity } from '../../model/show-quantity.ts';
+import { packQuantity } from '../packed-quantity.ts';
 
 /** The general range behind a reference, or undefined for an unknown path. */
 export function generalRange(path: string): { label: string; quantity: Quantity } | undefined {
@@ -26,7 +27,8 @@ export function figureHtml(path: string, fixed?: FixedFigures): string {
   const general = generalRange(path);
   if (!general) throw new Error(`No figure is called ${path}`);
   const own = fixed?.[path];
-  if (own) return `<span class="reading" data-show="${packQuantity(own.quantity)}">${shownHtml(own.quantity)}</span>`;
+  if (own)
+    return `<span class="reading" data-show="${packQuantity(own.quantity)}">${shownHtml(own.quantity)}</span>`;
   const chosen = fixed ? '' : ` data-fig="${path}" data-q="${packQuantity(general.quantity)}"`;
   return `<span class="fig"${chosen}>${shownHtml(general.quantity)} <small>general</small></span>`;
 }
@@ -35,10 +37,4 @@ export function figureHtml(path: string, fixed?: FixedFigures): string {
 export function shownHtml(quantity: Quantity): string {
   const { number, unit } = showQuantity(quantity);
   return `<b>${number}</b>\u00a0<i>${unit}</i>`;
-}
-
-/** A quantity in one attribute: low, high in SI, unit, decimals, dimension. */
-export function packQuantity(quantity: Quantity): string {
-  const { low, high, unit, decimals, dimension } = quantity;
-  return [low, high, unit, decimals, dimension].join('|');
 }

@@ -20,12 +20,13 @@ export class Diagnoser {
   private readonly data: WalkData;
   private readonly compiled: CompiledModel;
 
-  constructor(data: WalkData) {
+  /** @param say writes the vehicle's figures into a text */
+  constructor(data: WalkData, say: (text: string) => string) {
     this.data = data;
     this.compiled = compile(data.model);
     this.titles = {
-      cause: (id) => (data.titles.causes[id] ?? id).toLowerCase(),
-      outcome: (test, outcome) => (data.titles.outcomes[test]?.[outcome] ?? outcome).toLowerCase(),
+      cause: (id) => lowerFirst(data.titles.causes[id] ?? id),
+      outcome: (test, outcome) => lowerFirst(say(data.titles.outcomes[test]?.[outcome] ?? outcome)),
     };
   }
 
@@ -66,4 +67,9 @@ export class Diagnoser {
       ),
     };
   }
+}
+
+/** A title inside a sentence; what is written in capitals stays so. */
+function lowerFirst(text: string): string {
+  return /^[A-Z][a-z]/.test(text) ? text.charAt(0).toLowerCase() + text.slice(1) : text;
 }

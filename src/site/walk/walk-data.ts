@@ -13,6 +13,9 @@ export interface WalkData {
   testLayouts: Record<string, LayoutCondition>;
   /** Tools each test cannot be done without. */
   tools: Record<string, string[]>;
+  /** General range, packed, of each figure that questions and answers quote in braces. */
+  general: Record<string, string>;
+  /** Titles, questions and answers may quote figures in braces. */
   titles: {
     causes: Record<string, string>;
     tests: Record<string, string>;

@@ -1,10 +1,13 @@
 /** Everything a symptom's page shows of its walk, worked out once at build. */
 
 import { modelOf } from '../../library/case.ts';
+import { FIGURE_REFERENCE } from '../../model/figures.ts';
 import { SOMETHING_ELSE } from '../../model/kinds.ts';
 import type { Tree } from '../../model/tree.ts';
+import { packQuantity } from '../packed-quantity.ts';
 import { entryOf, hrefOf, titleOf } from '../record-pages.ts';
 import { shelf } from '../shelf.ts';
+import { generalRange } from '../text/figure-html.ts';
 import type { WalkData } from './walk-data.ts';
 import { type WalkTree, walkTreeOf } from './walk-tree.ts';
 
@@ -63,12 +66,35 @@ export function walkViewOf(symptomId: string): WalkView {
     titles.trees[step.tree] = { title: titleOf('symptom', other), href: hrefOf('symptom', other) };
   }
   return {
-    data: { symptom: symptomId, model, tree: walkTree, causeLayouts, testLayouts, tools, titles },
+    data: {
+      symptom: symptomId,
+      model,
+      tree: walkTree,
+      causeLayouts,
+      testLayouts,
+      tools,
+      general: generalRanges(titles),
+      titles,
+    },
     tree,
     order: readingOrder(walkTree),
     spareTests: tests.filter((id) => !inTree.has(id)),
     spareCauses: causes.filter((id) => !proven.has(id)),
   };
+}
+
+/** General range of every figure the questions and answers quote. */
+function generalRanges(titles: WalkData['titles']): Record<string, string> {
+  const texts = [
+    ...Object.values(titles.questions),
+    ...Object.values(titles.outcomes).flatMap((labels) => Object.values(labels)),
+  ];
+  const ranges: Record<string, string> = {};
+  for (const [, path = ''] of texts.join('\n').matchAll(FIGURE_REFERENCE)) {
+    const general = generalRange(path);
+    if (general) ranges[path] = packQuantity(general.quantity);
+  }
+  return ranges;
 }
 
 /** Breadth first from the start, ends last: a step stands after the one that leads to it. */

@@ -1,0 +1,30 @@
+import fc from 'fast-check';
+import { expect, test } from 'vitest';
+import { readAnswers, writeAnswers } from '../../../src/site/walk/answers.ts';
+
+const anything = () => true;
+const word = fc.stringMatching(/^[a-z][a-z0-9.-]{0,20}$/);
+const outcome = fc.stringMatching(/^[a-z][a-z0-9 ,-]{0,20}$/);
+
+test('answers come back from the address as they were written, in their order', () => {
+  fc.assert(
+    fc.property(
+      fc.uniqueArray(fc.tuple(word, outcome), { selector: ([key]) => key, maxLength: 20 }),
+      (pairs) => {
+        expect([...readAnswers(`#${writeAnswers(new Map(pairs))}`, anything)]).toEqual(pairs);
+      },
+    ),
+  );
+});
+
+test('any fragment at all is read without a fault, and nothing unknown gets in', () => {
+  fc.assert(
+    fc.property(fc.string({ maxLength: 5000 }), (fragment) => {
+      expect(readAnswers(fragment, () => false).size).toBe(0);
+    }),
+  );
+});
+
+test('an anchor of the page is not taken for an answer', () => {
+  expect(readAnswers('#step-level', anything).size).toBe(0);
+});

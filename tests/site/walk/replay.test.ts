@@ -1,0 +1,94 @@
+import { describe, expect, test } from 'vitest';
+import { NOT_IT, PROVEN, SKIPPED } from '../../../src/site/walk/answers.ts';
+import { knownLayout, replay } from '../../../src/site/walk/replay.ts';
+import type { WalkTree } from '../../../src/site/walk/walk-tree.ts';
+
+const tree: WalkTree = {
+  start: 'level',
+  steps: {
+    level: { kind: 'test', test: 'level-cold', on: { full: 'side', low: 'low' } },
+    low: { kind: 'prove', cause: 'coolant-low', otherwise: 'side' },
+    side: { kind: 'layout', feature: 'thermostat', on: { 'inlet side': 'done', 'outlet side': 'hose' } },
+    hose: { kind: 'test', test: 'hose', on: { early: 'done', late: 'level' } },
+    done: { kind: 'end', causes: ['thermostat-stuck-open', 'thermostat-opens-early'] },
+  },
+};
+const standing = (answers: [string, string][], layout = {}, cannot?: (test: string) => boolean) =>
+  replay(tree, new Map(answers), layout, cannot);
+
+describe('replay', () => {
+  test('stands at the start with no answers', () => {
+    expect(standing([])).toMatchObject({ trail: [], standing: { kind: 'at', step: 'level' } });
+  });
+
+  test('follows answers whatever order they were given in', () => {
+    const answers: [string, string][] = [
+      ['hose', 'early'],
+      ['layout.thermostat', 'outlet side'],
+      ['level-cold', 'full'],
+    ];
+    const { trail, standing: at } = standing(answers);
+    expect(trail.map(({ step }) => step)).toEqual(['level', 'side', 'hose']);
+    expect(at).toMatchObject({ kind: 'at', step: 'done' });
+  });
+
+  test('lets the vehicle answer a question of layout, and says so', () => {
+    const { trail, standing: at } = standing([['level-cold', 'full']], { thermostat: 'inlet side' });
+    expect(trail[1]).toEqual({
+      step: 'side',
+      key: 'layout.thermostat',
+      value: 'inlet side',
+      fromVehicle: true,
+    });
+    expect(at).toMatchObject({ kind: 'at', step: 'done' });
+  });
+
+  test('leaves the drawn path at a skipped test and where a tool is missing', () => {
+    expect(standing([['level-cold', SKIPPED]]).standing).toEqual({ kind: 'off-path' });
+    expect(standing([], {}, (id) => id === 'level-cold').standing).toEqual({ kind: 'off-path' });
+  });
+
+  test('goes on from a proof that failed and stops at one that did not', () => {
+    const low: [string, string] = ['level-cold', 'low'];
+    expect(standing([low, ['prove.coolant-low', NOT_IT]]).standing).toMatchObject({
+      kind: 'at',
+      step: 'side',
+    });
+    expect(standing([low, ['prove.coolant-low', PROVEN]]).standing).toEqual({
+      kind: 'proven',
+      cause: 'coolant-low',
+    });
+  });
+
+  test('leaves the drawn path when every cause of an end is ruled out', () => {
+    const there: [string, string][] = [
+      ['level-cold', 'full'],
+      ['layout.thermostat', 'inlet side'],
+    ];
+    const one: [string, string] = ['prove.thermostat-stuck-open', NOT_IT];
+    expect(standing([...there, one]).standing).toMatchObject({ kind: 'at', step: 'done' });
+    expect(standing([...there, one, ['prove.thermostat-opens-early', NOT_IT]]).standing).toEqual({
+      kind: 'off-path',
+    });
+  });
+
+  test('ends even on a damaged tree that goes round', () => {
+    const round: [string, string][] = [
+      ['level-cold', 'full'],
+      ['layout.thermostat', 'outlet side'],
+      ['hose', 'late'],
+    ];
+    expect(standing(round).standing).toEqual({ kind: 'off-path' });
+  });
+});
+
+test('what was answered in the walk completes the vehicle’s layout and never overrules it', () => {
+  const answers = new Map([
+    ['layout.thermostat', 'inlet side'],
+    ['layout.heater', 'valve-controlled'],
+  ]);
+  expect(knownLayout({ thermostat: 'outlet side' }, answers)).toEqual({
+    thermostat: 'outlet side',
+    heater: 'valve-controlled',
+  });
+});
