@@ -6,8 +6,9 @@ import { type Shop, shopSchema } from '../model/shop.ts';
 import type { Draft, DraftShelf } from './draft.ts';
 import { fieldFaults } from './field-fault.ts';
 import { type Fault, type Finding, inOrder } from './finding.ts';
+import { type Memory, NO_MEMORY } from './memory.ts';
 import { Places } from './place.ts';
-import { type ReadText, readText } from './read-text.ts';
+import { readText } from './read-text.ts';
 import type { FileRule, RecordRule, Rule, ShelfRule, TextRule } from './rule.ts';
 import { RULES } from './rules/index.ts';
 import { isPlainObject, referencesIn } from './schema-tree.ts';
@@ -31,7 +32,7 @@ export interface Checked {
 export function checkFiles(
   shelfName: string,
   raw: readonly RawFile[],
-  rules: readonly Rule[] = RULES,
+  { rules = RULES, memory = NO_MEMORY }: { rules?: readonly Rule[]; memory?: Memory } = {},
 ): Checked {
   const files = new Map<string, SourceFile>();
   for (const each of [...raw].sort((a, b) => (a.path < b.path ? -1 : 1))) {
@@ -39,7 +40,7 @@ export function checkFiles(
     files.set(source.file, source);
   }
   const run = new Run(files, rules);
-  const draft = draftShelf(run, shelfName);
+  const draft = draftShelf(run, shelfName, memory);
   const onShelf = run.rulesOn('shelf');
   for (const level of ['error', 'warning'] as const) {
     // A warning is only worth reading on a shelf without errors: what is broken or missing is the likelier reason.
@@ -134,7 +135,7 @@ class Run {
   }
 }
 
-function draftShelf(run: Run, shelfName: string): DraftShelf {
+function draftShelf(run: Run, shelfName: string, memory: Memory): DraftShelf {
   const records = emptyRecords();
   const ids = Object.fromEntries(KIND_NAMES.map((kind) => [kind, new Set<string>()])) as {
     [K in Kind]: Set<string>;
@@ -149,9 +150,9 @@ function draftShelf(run: Run, shelfName: string): DraftShelf {
     if (role.is === 'guide') guides.push(role.id);
     const ended = endsAtFile(run, source);
     if (role.is === 'guide' || role.is === 'unexpected') continue;
-    const read = ended ? undefined : readSoundly(run, source);
+    const read = ended ? undefined : readSoundly(run, source, memory);
     if (!read) continue;
-    const value: unknown = read.document.toJS();
+    const { value } = read;
     const kind = role.is === 'shop' ? 'shop' : role.kind;
     const id = role.is === 'shop' ? 'shop' : role.id;
     const hasMoved = role.is === 'record' && isPlainObject(value) && 'moved-to' in value;
@@ -178,7 +179,7 @@ function draftShelf(run: Run, shelfName: string): DraftShelf {
     } else put(records, kind, id, file, parsed.data);
   }
   const { files, faulty } = run;
-  return { shelfName, files, drafts, records, moved, guides, ids, faulty, ...(shop && { shop }) };
+  return { shelfName, files, drafts, records, moved, guides, ids, faulty, memory, ...(shop && { shop }) };
 }
 
 /** @returns whether a fault was found after which nothing more can be said about the file */
@@ -188,14 +189,23 @@ function endsAtFile(run: Run, source: SourceFile): boolean {
     .some((rule) => run.apply(rule, () => rule.check(source), source.file) > 0 && rule.ends === true);
 }
 
-function readSoundly(run: Run, source: SourceFile): ReadText | undefined {
+/** What stands in a file, as plain data; undefined when nothing more can be said about it. */
+function readSoundly(run: Run, source: SourceFile, memory: Memory): { value: unknown } | undefined {
+  const known = memory.recall(source.text);
+  if (known !== undefined) return { value: known };
   const read = readText(source);
+  let faults = 0;
   for (const rule of run.rulesOn('text')) {
     const count = run.apply(rule, () => rule.check(read), source.file);
     if (count > 0 && rule.ends) return undefined;
+    faults += count;
   }
   // A rule that broke may have let an error through; what YAML could not read is not looked at further.
-  return read.errors.length > 0 ? undefined : read;
+  if (read.errors.length > 0) return undefined;
+  const value: unknown = read.document.toJS();
+  // Only a text without faults is remembered: the faults are found anew each time. JSON has no infinity.
+  if (faults === 0 && !/\.(?:inf|nan)/i.test(source.text)) memory.remember(source.text, value);
+  return { value };
 }
 
 function put<K extends Kind>(records: Records, kind: K, id: string, file: string, data: unknown): void {

@@ -3,6 +3,7 @@ import type { $ZodType } from 'zod/v4/core';
 import { KIND_NAMES, type Kind } from '../model/kinds.ts';
 import type { Shop } from '../model/shop.ts';
 import type { FieldFault } from './field-fault.ts';
+import type { Memory } from './memory.ts';
 import type { FoundReference } from './schema-tree.ts';
 import type { Entry, Records, Shelf } from './shelf.ts';
 import type { SourceFile } from './source-file.ts';
@@ -33,6 +34,8 @@ export interface DraftShelf {
   guides: readonly string[];
   /** Every id that has a file, whether the file is right or not. */
   ids: { readonly [K in Kind]: ReadonlySet<string> };
+  /** For answers that take long to work out. */
+  memory: Memory;
   /** Files that an error has been found in so far; rules run in the order of their list. */
   faulty: ReadonlySet<string>;
 }

@@ -2,8 +2,9 @@
 import type { Budget } from '../diagnosis/budget.ts';
 import { QUICK_BUDGET } from '../diagnosis/budget.ts';
 import { compile } from '../diagnosis/compiled.ts';
-import { judgeTree, type SoundnessFinding } from '../diagnosis/soundness.ts';
-import { reachableSteps } from '../diagnosis/tree.ts';
+import type { Model } from '../diagnosis/model.ts';
+import { type JudgeOptions, judgeTree, type SoundnessFinding } from '../diagnosis/soundness.ts';
+import { reachableSteps, type Tree } from '../diagnosis/tree.ts';
 import type { KnownLayout } from '../model/layout.ts';
 import { caseOf } from './case.ts';
 import type { DraftShelf } from './draft.ts';
@@ -66,14 +67,22 @@ function judgeOn(
   const hasReason = budget === NO_SEARCH || tree.data.because !== undefined;
   return {
     tree,
-    layouts: layouts.flatMap((known): Judged[] => {
+    layouts: layouts.map((known): Judged => {
       const { model, tree: steps } = caseOf(shelf, tree.data.symptom, known);
-      const answer = judgeTree(compile(model), steps, { budget, hasReason });
-      // A tree that cannot be walked has been reported by the rules about its steps.
-      if (!answer.ok) return [];
-      return [{ known, findings: answer.judgement.findings, reached: new Set(reachableSteps(steps)) }];
+      const options = { budget, hasReason };
+      const question = JSON.stringify([model, steps, options]);
+      const recalled = shelf.memory.recall(question) as readonly SoundnessFinding[] | undefined;
+      const findings = recalled ?? judge(model, steps, options);
+      if (!recalled) shelf.memory.remember(question, findings);
+      return { known, findings, reached: new Set(reachableSteps(steps)) };
     }),
   };
+}
+
+function judge(model: Model, tree: Tree, options: JudgeOptions): readonly SoundnessFinding[] {
+  const answer = judgeTree(compile(model), tree, options);
+  // A tree that cannot be walked has been reported by the rules about its steps.
+  return answer.ok ? answer.judgement.findings : [];
 }
 
 /** Trees of which every record that the arithmetic needs is right. */

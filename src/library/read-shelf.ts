@@ -3,6 +3,7 @@ import { readdir, readFile } from 'node:fs/promises';
 import { join, relative, resolve, sep } from 'node:path';
 import { checkFiles } from './check-files.ts';
 import type { Finding } from './finding.ts';
+import { openMemory } from './memory.ts';
 import type { Shelf } from './shelf.ts';
 import type { RawFile } from './source-file.ts';
 
@@ -14,7 +15,9 @@ import type { RawFile } from './source-file.ts';
 export async function readShelf(
   folder: string,
 ): Promise<{ shelf: Shelf; findings: Finding[]; count: number }> {
-  const { shelf, findings, count } = checkFiles(shownName(folder), await filesOf(folder));
+  const memory = await openMemory(resolve(folder));
+  const { shelf, findings, count } = checkFiles(shownName(folder), await filesOf(folder), { memory });
+  await memory.keep();
   return { shelf, findings, count };
 }
 
