@@ -1,0 +1,75 @@
+/** What the shelf holds and where it wants work: for the page about the shelf. */
+import { QUICK_BUDGET } from '../diagnosis/budget.ts';
+import { judgeTree } from '../diagnosis/soundness.ts';
+import type { Entry } from '../library/shelf.ts';
+import { FIGURE_PATHS, FIGURES } from '../model/figures.ts';
+import { KIND_NAMES, type Kind } from '../model/kinds.ts';
+import { entriesOf } from './record-pages.ts';
+import { shelf } from './shelf.ts';
+import { layoutCasesOf } from './walk/layout-cases.ts';
+
+export interface TreeState {
+  symptom: Entry<'symptom'>;
+  /** On the layout where the tree is furthest from the best found. */
+  minutes: number;
+  nineInTen: number;
+  best: number;
+  bound: number;
+  ratio: number;
+  /** Chance that the true cause is proven before the car is passed on. */
+  proven: number;
+  because: string | undefined;
+}
+
+/** Each tree beside the best that a search finds, worst layout first within a tree. */
+export function treeStates(): TreeState[] {
+  return entriesOf('symptom').map((symptom) => {
+    const because = shelf.records.tree.get(symptom.data.tree)?.data.because;
+    const judged = layoutCasesOf(symptom.id).flatMap(({ compiled, tree }) => {
+      const result = judgeTree(compiled, tree, { budget: QUICK_BUDGET, hasReason: because !== undefined });
+      return result.ok ? [result.judgement] : [];
+    });
+    const worst = judged.sort((a, b) => b.ratio - a.ratio)[0];
+    if (!worst) throw new Error(`The tree of ${symptom.id} cannot be judged.`);
+    const { report, best, bound, ratio } = worst;
+    return {
+      symptom,
+      minutes: report.expectedMinutes,
+      nineInTen: report.nineInTen,
+      best: best.minutes,
+      bound: bound.minutes,
+      ratio,
+      proven: report.proven,
+      because,
+    };
+  });
+}
+
+/** Records whose review is past, the longest first. @param today a day as 2026-11-25 */
+export function dueForReview(today: string): { entry: Entry<Kind>; since: string }[] {
+  return KIND_NAMES.flatMap((kind) => entriesOf(kind) as Entry<Kind>[])
+    .map((entry) => ({
+      entry,
+      since: addMonths(entry.data.reviewed, entry.data['review-every'] ?? shelf.shop['review-every']),
+    }))
+    .filter(({ since }) => since < today)
+    .sort((a, b) => a.since.localeCompare(b.since));
+}
+
+/** Figures nobody read off a source or measured twice, and figures that are missing, by vehicle. */
+export function weakFigures(): { vehicle: Entry<'vehicle'>; weak: string[]; missing: number }[] {
+  return entriesOf('vehicle').map((vehicle) => ({
+    vehicle,
+    weak: FIGURE_PATHS.filter((path) =>
+      ['second hand', 'guess', 'measured once'].includes(vehicle.data.figures[path]?.sure ?? ''),
+    ).map((path) => FIGURES[path].label),
+    missing: FIGURE_PATHS.filter((path) => vehicle.data.figures[path] === undefined).length,
+  }));
+}
+
+/** The day so many months on, as text; days past a month's end roll over. */
+function addMonths(day: string, months: number): string {
+  const date = new Date(`${day}T00:00:00Z`);
+  date.setUTCMonth(date.getUTCMonth() + months);
+  return date.toISOString().slice(0, 10);
+}

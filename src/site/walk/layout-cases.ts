@@ -1,0 +1,38 @@
+/** A complaint on the layouts of the shelf's vehicles: each layout that changes its causes or its tree once. */
+
+import type { CompiledModel } from '../../diagnosis/compiled.ts';
+import { compile } from '../../diagnosis/compiled.ts';
+import type { Tree } from '../../diagnosis/tree.ts';
+import { caseOf } from '../../library/case.ts';
+import { shelf } from '../shelf.ts';
+
+export interface LayoutCase {
+  compiled: CompiledModel;
+  tree: Tree;
+  /** Ids of the vehicles that have it. */
+  vehicles: string[];
+}
+
+const made = new Map<string, LayoutCase[]>();
+
+/** Vehicles without an engine are left out: the complaints are about coolant that an engine heats. */
+export function layoutCasesOf(symptom: string): LayoutCase[] {
+  const before = made.get(symptom);
+  if (before) return before;
+  const cases = new Map<string, LayoutCase>();
+  for (const { id, data } of shelf.records.vehicle.values()) {
+    if (data.layout.power === 'battery electric') continue;
+    const { model, tree } = caseOf(shelf, symptom, data.layout);
+    const sign = JSON.stringify([
+      model.causes.map((cause) => cause.id),
+      model.tests.map((test) => test.id),
+      tree,
+    ]);
+    const known = cases.get(sign);
+    if (known) known.vehicles.push(id);
+    else cases.set(sign, { compiled: compile(model), tree, vehicles: [id] });
+  }
+  const list = [...cases.values()];
+  made.set(symptom, list);
+  return list;
+}
