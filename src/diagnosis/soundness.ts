@@ -17,6 +17,9 @@ export const DEAR = 1.25;
 /** Share the causes named at an end must hold together. */
 export const NAMED_SHARE = 0.6;
 
+/** Sums in another order differ in the last digits; nothing is judged on those. */
+const ROUNDING = 1e-9;
+
 /** The step whose change saves most, and what to do there instead. */
 export interface Move {
   step: string;
@@ -86,14 +89,15 @@ export function judgeTree(compiled: CompiledModel, tree: Tree, options: JudgeOpt
   if (!cost.ok) return cost;
   const { report } = cost;
   const searched = bestFound(compiled, situation, budget);
-  const best: BestFound =
-    report.expectedMinutes < searched.minutes
-      ? { ...searched, minutes: report.expectedMinutes, kind: 'policy', first: firstOf(tree) }
-      : searched;
+  // An optimum stays called exact when the tree reaches it to the last digit but one.
+  const isBetter = report.expectedMinutes < searched.minutes * (1 - ROUNDING);
+  const best: BestFound = isBetter
+    ? { ...searched, minutes: report.expectedMinutes, kind: 'policy', first: firstOf(tree) }
+    : searched;
   const bound = lowerBound(compiled, situation, budget);
   assertOrder(bound, searched, report);
   const withoutTests = proofOrder(compiled, situation).minutes;
-  const ratio = best.minutes > 0 ? report.expectedMinutes / best.minutes : 1;
+  const ratio = best.minutes > 0 ? Math.max(1, report.expectedMinutes / best.minutes) : 1;
   const findings: SoundnessFinding[] = [
     ...priceFindings(compiled, tree, report, { best: best.minutes, withoutTests, ratio, hasReason }),
     ...report.ends.flatMap((end) => endFindings(tree, end)),
@@ -112,7 +116,7 @@ function firstOf(tree: Tree): Action {
 /** Bound ≤ tree and bound ≤ best found. A tree that repeats a group plays by other rules than the planner's. */
 function assertOrder(bound: LowerBound, best: BestFound, report: TreeReport): void {
   const least = report.repeats ? best.minutes : Math.min(best.minutes, report.expectedMinutes);
-  const rounding = 1e-9 * Math.max(1, least);
+  const rounding = ROUNDING * Math.max(1, least);
   if (bound.minutes > least + rounding)
     throw new Error(`The lower bound ${bound.minutes} is above a plan of ${least} minutes.`);
   if (best.kind === 'exact' && least < best.minutes - rounding)
@@ -135,7 +139,7 @@ function priceFindings(
   const minutes = report.expectedMinutes;
   const { best, withoutTests, ratio, hasReason } = prices;
   const findings: SoundnessFinding[] = [];
-  if (minutes > withoutTests * (1 + 1e-9))
+  if (minutes > withoutTests * (1 + ROUNDING))
     findings.push({ rule: 'worse-than-no-tests', level: 'error', minutes, withoutTests });
   if (ratio > DEAR && !hasReason)
     findings.push({
@@ -167,7 +171,7 @@ export function bestMove(compiled: CompiledModel, tree: Tree, report: TreeReport
     const own = valued.find(({ action }) => isActOf(compiled, step, action));
     if (own === undefined) continue;
     const saves = (reach * (own.cost - best.cost)) / sumOf(state.weights);
-    if (saves > 1e-9 && saves > (move?.saves ?? 0))
+    if (saves > ROUNDING && saves > (move?.saves ?? 0))
       move = { step: id, instead: named(compiled, best.action), saves };
   }
   return move;
@@ -190,7 +194,7 @@ function endFindings(tree: Tree, end: EndReport): SoundnessFinding[] {
   const findings: SoundnessFinding[] = [];
   const [likeliest] = end.ranked;
   const share = end.ranked.find((one) => one.cause === leads)?.share ?? 0;
-  if (likeliest !== undefined && likeliest.share > share + 1e-9)
+  if (likeliest !== undefined && likeliest.share > share + ROUNDING)
     findings.push({
       rule: 'end-leads-with-unlikely-cause',
       level: 'error',
@@ -200,7 +204,7 @@ function endFindings(tree: Tree, end: EndReport): SoundnessFinding[] {
       likelier: likeliest.cause,
       itsShare: likeliest.share,
     });
-  if (end.named < NAMED_SHARE - 1e-9)
+  if (end.named < NAMED_SHARE - ROUNDING)
     findings.push({ rule: 'end-names-too-little', level: 'error', step: end.step, share: end.named });
   return findings;
 }
