@@ -9,6 +9,7 @@ export interface BundleOptions {
   inject?: string[];
 }
 
+/** @throws Error with the bundler's message: file, line, what is wrong */
 export async function bundleScript(entry: string, options: BundleOptions): Promise<string> {
   const { minify, modules = {}, define = {}, inject = [] } = options;
   const result = await build({
@@ -26,6 +27,9 @@ export async function bundleScript(entry: string, options: BundleOptions): Promi
     plugins: [made(modules)],
     define,
     inject,
+  }).catch((error: unknown) => {
+    // The bundler's own error has its text behind getters, which Astro's logger prints as "undefined".
+    throw new Error(error instanceof Error ? error.message : String(error));
   });
   return result.outputFiles[0]?.text ?? '';
 }

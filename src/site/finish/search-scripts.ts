@@ -1,10 +1,9 @@
 /**
  * The search as files of the site.
  *
- * scripts/search-start.js   pagefind's client with the part of the index every search needs: one request
+ * scripts/search-start.js   pagefind's client with all that every search needs, the names of the shelf too: one request
  * pagefind/…                the rest of the index, asked for word by word
  * scripts/search-files.js   that rest once more as text, loaded only from file://, where nothing can be asked for
- * scripts/search-words.js   words to mend a slip of the pen with, loaded when a word is on no page
  */
 import { mkdir, writeFile } from 'node:fs/promises';
 import { dirname, join } from 'node:path';
@@ -28,20 +27,25 @@ export async function writeSearch(output: Output, source: string): Promise<void>
     await writeFile(join(output.folder, address), bytes);
     output.others.add(address);
   }
-  await writeScript(output, 'scripts/search-start.js', await bundleStart(source, client, core));
-  await writeScript(output, 'scripts/search-files.js', `headertankIndexFiles=${asText(rest)}`);
   await writeScript(
     output,
-    'scripts/search-words.js',
-    `headertankWords=${JSON.stringify(collectWords(output))}`,
+    'scripts/search-start.js',
+    await bundleStart(source, client, core, collectWords(output)),
   );
+  await writeScript(output, 'scripts/search-files.js', `headertankIndexFiles=${asText(rest)}`);
 }
 
-async function bundleStart(source: string, client: string, core: IndexFiles): Promise<string> {
+async function bundleStart(
+  source: string,
+  client: string,
+  core: IndexFiles,
+  names: string[],
+): Promise<string> {
   return bundleScript(join(source, 'search/start.ts'), {
     minify: true,
     modules: {
       'pagefind-client': { text: client, loader: 'js' },
+      'shelf-names': { text: JSON.stringify(names), loader: 'json' },
       'pagefind-core': { text: asText(core), loader: 'json' },
     },
     // The client asks for its files here instead of over the network, and never looks for its own address.

@@ -69,6 +69,7 @@ class Search extends HTMLElement {
       return;
     }
     if (!globalThis.headertankSearch) this.#state.textContent = 'Fetching the search…';
+    this.setAttribute('aria-busy', 'true');
     try {
       if (!globalThis.headertankSearch) await loadScript('search-start');
       const found = await globalThis.headertankSearch?.find(query);
@@ -80,6 +81,8 @@ class Search extends HTMLElement {
       this.#list.replaceChildren();
       this.#state.textContent =
         'The search cannot be fetched: no connection, and this device does not hold the shelf yet. The lists below still lead everywhere.';
+    } finally {
+      if (turn === this.#asked) this.removeAttribute('aria-busy');
     }
   }
 

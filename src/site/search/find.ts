@@ -5,6 +5,7 @@
  * looked up by itself and the answers are merged: a page's scores add up, and count in the square of how much of the sentence
  * it answers, rare words more than common ones. The order is the same on every device.
  */
+import { nearestWord } from './spelling.ts';
 import { tellingWords } from './words.ts';
 
 /** One page that holds one word. */
@@ -22,9 +23,12 @@ export interface Index {
   size: number;
   /** Which kind a page is, in the words of the shelf. */
   kindOf(id: string): string;
-  lookUp(word: string): Promise<readonly WordHit[]>;
-  /** The nearest known word to one that is on no page. */
-  mend(word: string): Promise<string | undefined>;
+  /** Pages with this very word, whatever its ending. */
+  exactly(word: string): Promise<readonly WordHit[]>;
+  /** Pages with this word or one that begins with it. */
+  beginning(word: string): Promise<readonly WordHit[]>;
+  /** Words of titles and other names, most used first. */
+  names: readonly string[];
 }
 
 export interface Hit {
@@ -47,10 +51,11 @@ export interface Found {
 /** What a symptom gains when all the words are those customers use for it. */
 const CUSTOMER_BONUS = 0.5;
 
-/** Pages that answer less of the sentence than this share of what the best page answers are left out. */
+/** Pages that hold fewer of the words than this share of what the fullest page holds are left out. */
 const ENOUGH = 0.4;
 
 interface Gathered {
+  words: number;
   score: number;
   told: number;
   said: number;
@@ -66,9 +71,9 @@ export async function find(query: string, index: Index): Promise<Found> {
   answers.forEach(({ hits }, at) => {
     for (const hit of hits) gather(pages, hit, weights[at] ?? 0);
   });
-  const most = Math.max(...[...pages.values()].map(({ told }) => told));
-  const tells = (id: string) => (pages.get(id)?.told ?? 0) >= ENOUGH * most;
-  const hits = [...pages].map(([id, page]) => ({
+  const most = Math.max(...[...pages.values()].map(({ words }) => words));
+  const telling = [...pages].filter(([, { words }]) => words >= ENOUGH * most);
+  const hits = telling.map(([id, page]) => ({
     id,
     kind: index.kindOf(id),
     score: rank(page, whole, index.kindOf(id)),
@@ -77,7 +82,7 @@ export async function find(query: string, index: Index): Promise<Found> {
   }));
   hits.sort((a, b) => b.score - a.score || (a.id < b.id ? -1 : 1));
   return {
-    hits: hits.filter(({ id }) => tells(id)),
+    hits,
     words: answers.map(({ word }) => word),
     mended,
     unknown,
@@ -90,7 +95,15 @@ function rank(page: Gathered, whole: number, kind: string): number {
 }
 
 function gather(pages: Map<string, Gathered>, hit: WordHit, weight: number): void {
-  const page = pages.get(hit.id) ?? { score: 0, told: 0, said: 0, fields: new Set(), locations: new Set() };
+  const page = pages.get(hit.id) ?? {
+    words: 0,
+    score: 0,
+    told: 0,
+    said: 0,
+    fields: new Set(),
+    locations: new Set(),
+  };
+  page.words += 1;
   page.score += hit.score;
   page.told += weight;
   if (hit.fields.includes('said')) page.said += weight;
@@ -113,10 +126,11 @@ interface Answers {
 async function lookUpAll(words: readonly string[], index: Index): Promise<Answers> {
   const all: Answers = { answers: [], mended: [], unknown: [] };
   for (const word of words) {
-    const hits = await index.lookUp(word);
-    if (hits.some((hit) => !isSlip(hit))) all.answers.push({ word, hits });
+    const exact = await index.exactly(word);
+    const isKnown = exact.some((hit) => !isSlip(hit)) || index.names.some((name) => name.startsWith(word));
+    if (isKnown) all.answers.push({ word, hits: await index.beginning(word) });
     else if (word.includes('-')) await lookUpParts(word, index, all);
-    else await lookUpMended(word, hits, index, all);
+    else await lookUpMended(word, exact, index, all);
   }
   return all;
 }
@@ -127,11 +141,13 @@ function isSlip({ fields, locations }: WordHit): boolean {
 }
 
 async function lookUpParts(word: string, index: Index, all: Answers): Promise<void> {
-  for (const part of word.split('-').filter((text) => text !== '')) {
-    const hits = await index.lookUp(part);
-    if (hits.length > 0) all.answers.push({ word: part, hits });
-    else all.unknown.push(part);
-  }
+  const parts = await lookUpAll(
+    word.split('-').filter((text) => text !== ''),
+    index,
+  );
+  all.answers.push(...parts.answers);
+  all.mended.push(...parts.mended);
+  all.unknown.push(...parts.unknown);
 }
 
 /** @param slips pages that list the word as a usual misspelling */
@@ -141,13 +157,14 @@ async function lookUpMended(
   index: Index,
   all: Answers,
 ): Promise<void> {
-  const mended = await index.mend(word);
-  const known = mended === undefined ? [] : await index.lookUp(mended);
-  const hits = [...slips.filter(({ id }) => !known.some((hit) => hit.id === id)), ...known];
-  if (hits.length === 0) {
-    all.unknown.push(word);
-    return;
-  }
-  if (mended !== undefined && known.length > 0) all.mended.push({ from: word, to: mended });
-  all.answers.push({ word: known.length > 0 ? (mended ?? word) : word, hits });
+  const mended = nearestWord(word, index.names);
+  const known = mended === undefined ? [] : await index.beginning(mended);
+  if (mended !== undefined && known.length > 0) {
+    all.mended.push({ from: word, to: mended });
+    all.answers.push({
+      word: mended,
+      hits: [...known, ...slips.filter(({ id }) => !known.some((hit) => hit.id === id))],
+    });
+  } else if (slips.length > 0) all.answers.push({ word, hits: slips });
+  else all.unknown.push(word);
 }

@@ -22,6 +22,12 @@ declare module 'pagefind-client' {
   export function filters(): Promise<Record<string, Record<string, number>>>;
 }
 
+declare module 'shelf-names' {
+  /** Words of titles and other names, most used first. */
+  const names: string[];
+  export default names;
+}
+
 declare module 'pagefind-core' {
   /** File name -> content, base64. */
   const core: Record<string, string>;

@@ -1,13 +1,12 @@
 /** The search engine, loaded with the first search: pagefind's client behind the words of find.ts. */
 import { filters, options, type PagefindResult, search } from 'pagefind-client';
-import { loadScript } from '../browser/load-script.ts';
+import names from 'shelf-names';
 import '../page-globals.ts';
 import { showDecimals } from './decimals.ts';
 import { excerptOf, type Marked } from './excerpt.ts';
 import { type Found, find, type Hit, type Index } from './find.ts';
 import { matchedName } from './matched-name.ts';
 import { INDEX_FOLDER } from './read-index-file.ts';
-import { nearestWord } from './spelling.ts';
 
 /** What a result shows. */
 export interface Result {
@@ -26,7 +25,6 @@ export interface SearchEngine {
 
 declare global {
   var headertankSearch: SearchEngine | undefined;
-  var headertankWords: string[] | undefined;
 }
 
 /** Other names before running text; the kind is shown, never searched. */
@@ -61,11 +59,17 @@ async function open(): Promise<Index> {
   for (const kind of Object.keys((await filters()).kind ?? {})) {
     for (const { id } of (await search(null, { filters: { kind } })).results) kinds.set(id, kind);
   }
-  return { size: kinds.size, kindOf: (id) => kinds.get(id) ?? 'page', lookUp, mend };
+  return {
+    size: kinds.size,
+    kindOf: (id) => kinds.get(id) ?? 'page',
+    exactly: (word) => lookUp(`"${word}"`),
+    beginning: lookUp,
+    names,
+  };
 }
 
-async function lookUp(word: string) {
-  const { results } = await search(word);
+async function lookUp(term: string) {
+  const { results } = await search(term);
   for (const result of results) answers.set(result.id, result);
   return results.map(({ id, score, words, matchedMetaFields }) => ({
     id,
@@ -73,9 +77,4 @@ async function lookUp(word: string) {
     fields: matchedMetaFields ?? [],
     locations: words,
   }));
-}
-
-async function mend(word: string) {
-  if (!globalThis.headertankWords) await loadScript('search-words');
-  return nearestWord(word, globalThis.headertankWords ?? []);
 }

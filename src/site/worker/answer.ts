@@ -1,5 +1,6 @@
 /** What a page or script is answered with: the held file of this version, else the network. */
 import type { FileList } from './file-list.ts';
+import { hashOf } from './hash.ts';
 import type { Store } from './store.ts';
 
 /** Finds the listed file behind an address: itself, a folder's index, a page named without its ending. */
@@ -20,8 +21,8 @@ export function hashesByPath(list: FileList): Map<string, string> {
 }
 
 /**
- * A file that should be held and is not (the browser may have thrown it away) is asked of the network. A page that is not of
- * this version is asked of the network too; without one, the page that says so is shown.
+ * A file that should be held and is not (the browser may have thrown it away) is asked of the network and held again. A page
+ * that is not of this version is asked of the network too; without one, the page that says so is shown.
  */
 export async function answer(
   request: Request,
@@ -30,13 +31,23 @@ export async function answer(
   store: Store,
 ): Promise<Response> {
   const path = listedPath(request.url, scope, paths);
-  const held = path === undefined ? undefined : await store.read(paths.get(path) ?? '');
+  const hash = path === undefined ? undefined : paths.get(path);
+  const held = hash === undefined ? undefined : await store.read(hash);
   if (held) return held;
   try {
-    return await fetch(request);
+    const fetched = await fetch(request);
+    if (path !== undefined && hash !== undefined && fetched.ok)
+      await holdAgain(path, hash, fetched.clone(), store);
+    return fetched;
   } catch (error) {
     // Sent on rather than answered with, so that the page's relative addresses hold.
     if (request.mode !== 'navigate' || !paths.has('404.html')) throw error;
     return Response.redirect(new URL('404.html', scope).href);
   }
+}
+
+/** Only the very file of this version; a device without room goes on unheld. */
+async function holdAgain(path: string, hash: string, fetched: Response, store: Store): Promise<void> {
+  const content = new Uint8Array(await fetched.arrayBuffer());
+  if ((await hashOf(content)) === hash) await store.write(path, hash, content).catch(() => undefined);
 }

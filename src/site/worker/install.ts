@@ -1,5 +1,6 @@
 /** Fetches what a version needs and the device does not hold yet, and lets nothing in whose content is not the listed one. */
 import type { FileList, ListedFile, Pack } from './file-list.ts';
+import { hashOf } from './hash.ts';
 import type { Store } from './store.ts';
 
 /** With fewer files missing from a pack than this they are fetched one by one. */
@@ -92,15 +93,6 @@ async function fetchBytes(path: string, scope: string): Promise<Uint8Array<Array
   const answer = await fetch(new URL(path, scope), { cache: 'no-cache' });
   if (!answer.ok) throw new BadFile(path, `the server answers ${answer.status}`);
   return new Uint8Array(await answer.arrayBuffer());
-}
-
-/** The first 128 bits of SHA-256, base64url, as the list has them. */
-async function hashOf(content: Uint8Array<ArrayBuffer>): Promise<string> {
-  const digest = new Uint8Array(await crypto.subtle.digest('SHA-256', content)).subarray(0, 16);
-  return btoa(String.fromCharCode(...digest))
-    .replaceAll('+', '-')
-    .replaceAll('/', '_')
-    .replace(/=+$/, '');
 }
 
 async function inTurns<T>(items: readonly T[], work: (item: T) => Promise<void>): Promise<void> {

@@ -1,0 +1,172 @@
+/** Search on the real shelf, in the order people see. */
+import type { Browser } from 'playwright-core';
+import { afterAll, beforeAll, describe, expect, test } from 'vitest';
+import {
+  builtSite,
+  launchBrowser,
+  openPage,
+  type ServedSite,
+  serveSite,
+  type WatchedPage,
+} from './browser.ts';
+
+let browser: Browser;
+let site: ServedSite;
+let opened: WatchedPage;
+
+beforeAll(async () => {
+  browser = await launchBrowser();
+  site = await serveSite(builtSite());
+  opened = await openPage(browser, site.root, { serviceWorkers: 'block' });
+  await opened.page.goto(`${site.root}search.html`);
+});
+afterAll(async () => {
+  await opened.close();
+  await site.stop();
+  await browser.close();
+});
+
+interface Shown {
+  kind: string;
+  page: string;
+  text: string;
+}
+
+async function search(query: string): Promise<{ state: string; results: Shown[] }> {
+  const { page } = opened;
+  await page.locator('ht-search input').fill(query);
+  await page.locator('ht-search input').press('Enter');
+  await page.locator('ht-search:not([aria-busy])').waitFor();
+  const results = await page.locator('.search-results > li').evaluateAll((items) =>
+    items.map((item) => ({
+      kind: item.querySelector('small')?.textContent ?? '',
+      page: item.querySelector('a')?.href.replace(/^.*\/([^/]+\/[^/]+)\.html$/, '$1') ?? '',
+      text: item.textContent ?? '',
+    })),
+  );
+  return { state: (await page.locator('.search-state').textContent()) ?? '', results };
+}
+
+/** From the issue that asks for this search: first or second result. */
+test.each([
+  ['heater blows cold', 'symptoms/no-cabin-heat'],
+  ['temp drops on the highway', 'symptoms/reads-low-at-cruise'],
+  ['P0128', 'symptoms/reads-low-at-cruise'],
+  ['coolant wont go down', 'symptoms/wont-go-down-while-filling'],
+])('“%s” finds %s first or second', async (query, wanted) => {
+  const { results } = await search(query);
+  expect(results.slice(0, 2).map(({ page }) => page)).toContain(wanted);
+});
+
+describe('one thing written in several ways gives one answer', () => {
+  test.each([
+    ['P0128', 'p0128', 'P 0128', 'p-0128', 'P01 28'],
+    ['1.4 bar', '1.4bar', '1,4 bar', '1.4  Bar'],
+    ['88 °C', '88°C', '88c', '88 degrees C'],
+    ['by-pass', 'BY-PASS'],
+    ["won't go down", 'wont go down', 'won’t go down'],
+  ])('%s', async (first, ...others) => {
+    const { results } = await search(first);
+    expect(results.length).toBeGreaterThan(0);
+    for (const other of others) expect((await search(other)).results, other).toEqual(results);
+  });
+
+  test('a figure keeps its decimal point: 1.4 is not 14', async () => {
+    const { results } = await search('0.5 bar');
+    expect(results[0]?.text).toContain('0.5');
+    const found = await search('05 bar');
+    expect(found.results.map(({ page }) => page)).not.toEqual(results.map(({ page }) => page));
+  });
+});
+
+describe('slips of the pen', () => {
+  test.each([
+    ['termostat', 'thermostat'],
+    ['refractomter', 'refractometer'],
+    ['radaitor', 'radiator'],
+  ])('“%s” is taken for “%s”, and says so', async (slip, right) => {
+    const { state, results } = await search(slip);
+    expect(state).toContain(`Took “${slip}” for “${right}”.`);
+    expect(results[0]?.text.toLowerCase()).toContain(right);
+  });
+
+  test('a word nobody knows is named and the rest is looked for', async () => {
+    const { state, results } = await search('qwxyz heater');
+    expect(state).toContain('No page has “qwxyz”; looked for the rest.');
+    expect(results.length).toBeGreaterThan(0);
+  });
+
+  test('nothing at all is said in words', async () => {
+    const { state, results } = await search('qwxyz');
+    expect(state).toMatch(/^Nothing found\./);
+    expect(results).toEqual([]);
+  });
+});
+
+test('a result says its kind and which other name was meant', async () => {
+  const { results } = await search('heater blows cold');
+  expect(results[0]?.kind).toBe('symptom');
+  expect(results[0]?.text).toMatch(/customers say “[^”]*blows cold[^”]*”/i);
+});
+
+test('the same words give the same order each time', async () => {
+  const query = 'gauge drops when the heater is on';
+  expect((await search(query)).results).toEqual((await search(query)).results);
+});
+
+test('a query in the address is answered when the page opens', async () => {
+  const { page } = opened;
+  await page.goto(`${site.root}search.html?q=P0128`);
+  await page.getByText(/^\d+ results\.$/).waitFor();
+  expect(await page.locator('ht-search input').inputValue()).toBe('P0128');
+});
+
+test('a kind can be chosen and stays in the address', async () => {
+  const { page } = opened;
+  await search('thermostat');
+  await page.getByRole('button', { name: /^Causes \d+$/ }).click();
+  await expect
+    .poll(() => page.locator('.search-results small').allTextContents())
+    .toSatisfy((kinds: string[]) => {
+      return kinds.length > 0 && kinds.every((kind) => kind === 'cause');
+    });
+  expect(page.url()).toContain('kind=cause');
+  expect(await page.getByRole('button', { name: /^Causes \d+$/ }).getAttribute('aria-pressed')).toBe('true');
+  expect(await page.evaluate(() => document.activeElement?.textContent)).toMatch(/^Causes/);
+});
+
+test('arrow keys walk through the results, Enter opens, Escape goes back to the field', async () => {
+  const { page } = opened;
+  await page.goto(`${site.root}index.html`);
+  const focused = () => page.evaluate(() => document.activeElement?.tagName);
+  await page.locator('ht-search input').pressSequentially('no cabin heat', { delay: 5 });
+  await page.locator('.search-results a').first().waitFor();
+  await page.keyboard.press('ArrowDown');
+  await page.keyboard.press('ArrowDown');
+  expect(await focused()).toBe('A');
+  await page.keyboard.press('Escape');
+  expect(await focused()).toBe('INPUT');
+  await page.keyboard.press('ArrowDown');
+  await page.keyboard.press('ArrowDown');
+  await page.keyboard.press('ArrowUp');
+  await page.keyboard.press('Enter');
+  await page.waitForURL(/symptoms\/no-cabin-heat\.html$/);
+});
+
+test('a first search loads less than plain pagefind would', async () => {
+  const fresh = await openPage(browser, site.root, { serviceWorkers: 'block' });
+  const asked: { address: string; size: number }[] = [];
+  fresh.page.on('response', async (response) => {
+    asked.push({ address: response.url(), size: (await response.body()).length });
+  });
+  await fresh.page.goto(`${site.root}search.html`);
+  const before = asked.length;
+  await fresh.page.locator('ht-search input').fill('P0128');
+  await fresh.page.locator('.search-results li').first().waitFor();
+  const searching = asked.slice(before).filter(({ address }) => /pagefind|search-/.test(address));
+  expect(
+    searching.filter(({ address }) => address.includes('/scripts/')).map(({ address }) => address),
+  ).toEqual([`${site.root}scripts/search-start.js`]);
+  expect(searching.filter(({ address }) => address.includes('/index/'))).toHaveLength(1);
+  await fresh.close();
+});
