@@ -1,10 +1,36 @@
 /** All calculators that are declared, in the order of the list. Adding one: its id in model/calculator-ids.ts, its file, this line. */
+import type { CalculatorId } from '../model/calculator-ids.ts';
+import { benchTestCalculator } from './bench-test.ts';
+import { boilMarginCalculator } from './boil-margin.ts';
+import { correctMixtureCalculator } from './correct-mixture.ts';
 import type { Calculator } from './declaration.ts';
+import { estimate } from './estimate.ts';
 import { fillAccount } from './fill-account.ts';
+import { heatBalance } from './heat-balance.ts';
+import { level } from './level.ts';
+import { mixture } from './mixture.ts';
+import { pressureDecay } from './pressure-decay.ts';
+import { sensor } from './sensor.ts';
+import { torque } from './torque.ts';
+import { voltageDropCalculator } from './voltage-drop.ts';
 
-export const CALCULATORS: readonly Calculator[] = [fillAccount];
+export const CALCULATORS: readonly Calculator[] = [
+  mixture,
+  correctMixtureCalculator,
+  fillAccount,
+  level,
+  boilMarginCalculator,
+  pressureDecay,
+  benchTestCalculator,
+  sensor,
+  heatBalance,
+  voltageDropCalculator,
+  torque,
+  estimate,
+];
 
-export function calculatorOf(id: string): Calculator {
+/** @throws Error when no calculator has that id */
+export function calculatorOf(id: CalculatorId): Calculator {
   const found = CALCULATORS.find((calculator) => calculator.id === id);
   if (!found) throw new Error(`No calculator is called ${id}`);
   return found;

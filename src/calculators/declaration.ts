@@ -4,6 +4,7 @@
  */
 import type { CalculatorId } from '../model/calculator-ids.ts';
 import type { FigurePath } from '../model/figures.ts';
+import type { Quantity } from '../model/quantity.ts';
 import type { Dimension } from '../model/units.ts';
 
 interface InputBase {
@@ -13,8 +14,8 @@ interface InputBase {
   label: string;
   /** A line of help under the field. */
   hint?: string;
-  /** Shown and asked only when another choice has one of these values. */
-  when?: { name: string; is: readonly string[] };
+  /** Shown and asked only when each of these choices has one of its values. */
+  when?: Readonly<Record<string, readonly string[]>>;
 }
 
 /** A quantity with its unit. */
@@ -28,7 +29,7 @@ export interface QuantityInput extends InputBase {
   /** Lowest and highest value that makes sense, as a person writes them. */
   limits: readonly [string, string];
   /** Figure of the chosen vehicle that replaces the default; of a range, which end. */
-  figure?: { path: FigurePath | `torque.${string}`; end?: 'low' | 'middle' | 'high' };
+  figure?: { path: FigurePath; end?: 'low' | 'middle' | 'high' };
   /** May be left empty. */
   optional?: boolean;
 }
@@ -40,7 +41,16 @@ export interface ChoiceInput extends InputBase {
   default: string;
 }
 
-export type Input = QuantityInput | ChoiceInput;
+/** A short word, such as a currency. May be left empty. */
+export interface WordInput extends InputBase {
+  kind: 'word';
+  default: string;
+  pattern: RegExp;
+  /** What would be right, for the message: "three letters, such as EUR". */
+  expected: string;
+}
+
+export type Input = QuantityInput | ChoiceInput | WordInput;
 
 /** What was read from the fields: SI numbers and choices. Absent when optional and empty, or not asked. */
 export interface Values {
@@ -48,7 +58,10 @@ export interface Values {
   number(name: string): number;
   /** SI value, or undefined when the field was left empty or not asked. */
   optional(name: string): number | undefined;
+  /** Value of a choice. @throws when the declaration has no such choice or it was not asked */
   choice(name: string): string;
+  /** Text of a word, '' when left empty. */
+  word(name: string): string;
 }
 
 /** Writes quantities the way this reader wants to see them. */
@@ -61,6 +74,8 @@ export interface Shower {
   quantity(si: number, unit: string, decimals: number): string;
   /** Both ends in one unit: "−39 to −36 °C". */
   range(low: number, high: number, unit: string, decimals: number): string;
+  /** A difference of two temperatures in the reader's degrees: "12 °C", "22 °F". */
+  difference(kelvin: number, decimals?: number): string;
 }
 
 /** One line of the answer's figures. */
@@ -71,7 +86,7 @@ export interface AnswerFigure {
   note?: string;
 }
 
-/** A drawing that says it faster. Plain data: the page draws it. */
+/** A drawing that says it faster. Plain data in the metric unit named; the page draws it in the reader's. */
 export type Picture =
   | {
       kind: 'curve';
@@ -90,14 +105,15 @@ export type Picture =
 
 export interface Axis {
   label: string;
+  /** Metric unit the numbers are in. */
+  unit: string;
   low: number;
   high: number;
-  /** Where numbers stand. */
-  ticks: number[];
+  /** Equal steps for equal ratios; both ends above zero. */
+  ratio?: boolean;
 }
 
 export interface Curve {
-  label: string;
   points: (readonly [x: number, y: number])[];
   /** A second line that bounds a band with the first. */
   upper?: (readonly [x: number, y: number])[];
@@ -109,14 +125,27 @@ export interface Answer {
   /** Whether the sentence is good news, wants a look, or says stop. Told in its words too. */
   tone: 'fine' | 'look' | 'stop';
   figures: AnswerFigure[];
-  /** What else to know: spread between sources, what was assumed. */
+  /** What else to know: spread between sources, what was assumed, the caution that belongs to the act. */
   notes: string[];
-  picture?: Picture;
+  pictures?: Picture[];
 }
 
 /** A contradiction between fields: no answer, a plain message at the field that should change. */
 export interface Refusal {
   refused: { name: string; message: string };
+}
+
+/** What a calculator may know of the chosen vehicle. */
+export interface VehicleFacts {
+  figures: Readonly<Record<string, { quantity: Quantity }>>;
+  /** By joint: thread, property class, what it is screwed into. */
+  bolts: Readonly<Record<string, { bolt: string; class: string; into: string }>>;
+}
+
+/** Fields that belong together, filled at one press. */
+export interface FieldSet {
+  label: string;
+  fields: Readonly<Record<string, string>>;
 }
 
 export interface Calculator {
@@ -125,6 +154,8 @@ export interface Calculator {
   /** What it settles, a line. */
   settles: string;
   inputs: readonly Input[];
+  /** What the chosen vehicle can fill in as a set, such as one of its joints. */
+  sets?: { label: string; of(vehicle: VehicleFacts): FieldSet[] };
   /** The arithmetic. May throw OutOfRange; never returns NaN. */
   answer(values: Values, show: Shower): Answer | Refusal;
   method: {

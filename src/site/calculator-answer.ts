@@ -1,39 +1,61 @@
-/** An outcome of a calculator as markup; made of escaped text only. The same at build and live. */
-import type { Answer, Picture } from '../calculators/declaration.ts';
+/** An outcome of a calculator as words and markup; markup is made of escaped text only. The same at build and live. */
+import type { AnswerFigure, Calculator, Picture } from '../calculators/declaration.ts';
 import type { Outcome } from '../calculators/work-out.ts';
+import { type Habit, METRIC } from '../model/show-quantity.ts';
 import { drawCurve } from './drawings/curve.ts';
 import { drawLadder } from './drawings/ladder.ts';
 import { escapeText } from './drawings/svg.ts';
 
-/** @param id prefix for ids inside the picture, unique on the page */
-export function answerHtml(outcome: Outcome, id: string): string {
-  if (outcome.ok) return solved(outcome.answer, id);
-  const lines = outcome.faults.map(({ message }) => `<li>${escapeText(message)}</li>`).join('');
-  return `<p class="answer-sentence">No figure yet:</p><ul>${lines}</ul>`;
+/** What is said first, as plain text. */
+export function answerSentence(outcome: Outcome): string {
+  return outcome.ok ? outcome.answer.sentence : 'No figure yet.';
 }
 
-function solved({ sentence, tone, figures, notes, picture }: Answer, id: string): string {
-  const rows = figures
-    .map(
-      ({ label, value, note }) =>
-        `<dt>${escapeText(label)}</dt><dd>${escapeText(value)}${note ? `<small>${escapeText(note)}</small>` : ''}</dd>`,
-    )
-    .join('');
+/**
+ * What comes under the sentence.
+ * @param id prefix for ids inside the pictures, unique on the page; without it no picture is drawn
+ */
+export function answerDetail(
+  calculator: Calculator,
+  outcome: Outcome,
+  id?: string,
+  habit: Habit = METRIC,
+): string {
+  if (!outcome.ok) {
+    const lines = outcome.faults.map(({ name, message }) => {
+      const label = calculator.inputs.find((input) => input.name === name)?.label;
+      return `<li>${escapeText(label === undefined ? message : `${label}: ${message}`)}</li>`;
+    });
+    return `<ul>${lines.join('')}</ul>`;
+  }
+  const { figures, pictures = [], notes } = outcome.answer;
   return [
-    `<p class="answer-sentence ${tone}">${escapeText(sentence)}</p>`,
-    rows === '' ? '' : `<dl class="answer-figures">${rows}</dl>`,
-    picture ? drawn(picture, id) : '',
+    figures.length === 0 ? '' : `<dl class="answer-figures">${figures.map(figureRow).join('')}</dl>`,
+    ...(id === undefined ? [] : pictures.map((picture, index) => drawn(picture, `${id}-${index}`, habit))),
     ...notes.map((note) => `<p class="soft">${escapeText(note)}</p>`),
   ].join('');
 }
 
-function drawn(picture: Picture, id: string): string {
-  if (picture.kind === 'curve') return drawCurve({ ...picture, id });
+/** Number, no-break space, unit: as figures are written for the reader. */
+const WITH_UNIT = /^([\d.−]+(?: to [\d.−]+)?)\u00a0([^\d\u00a0]+)$/;
+
+function figureRow({ label, value, note }: AnswerFigure): string {
+  const parts = WITH_UNIT.exec(value);
+  const shown = parts
+    ? `<b>${escapeText(parts[1] ?? '')}</b>\u00a0<i>${escapeText(parts[2] ?? '')}</i>`
+    : `<b>${escapeText(value)}</b>`;
+  const small = note === undefined ? '' : `<small>${escapeText(note)}</small>`;
+  return `<dt>${escapeText(label)}</dt><dd>${shown}${small}</dd>`;
+}
+
+function drawn(picture: Picture, id: string, habit: Habit): string {
+  if (picture.kind === 'curve') return drawCurve({ ...picture, id, habit });
   const { title, rungs, reading } = picture;
   return drawLadder({
     id,
     title,
     narrow: true,
+    unit: habit.temperature === '°F' ? '°F' : '°C',
     rungs: rungs.map(({ id: rung, label, celsius }) => ({
       id: rung,
       label,

@@ -1,6 +1,10 @@
 /** A curve with a reading on it: freezing against strength, boiling against pressure, resistance against temperature. */
 import type { Axis, Curve } from '../../calculators/declaration.ts';
-import { coordinate, escapeText, line, picture } from './svg.ts';
+import { readersUnit } from '../../calculators/reader-units.ts';
+import { type Habit, METRIC } from '../../model/show-quantity.ts';
+import { findUnit, fromSI, toSI } from '../../model/units.ts';
+import { at, coordinate, escapeText, line, picture } from './svg.ts';
+import { widthOf } from './text-width.ts';
 
 export interface CurveInput {
   /** Prefix of the ids; unique on the page. */
@@ -10,49 +14,99 @@ export interface CurveInput {
   y: Axis;
   curves: readonly Curve[];
   points: readonly { x: number; y: number; label: string }[];
+  /** Units the reader wants on the axes. */
+  habit?: Habit;
 }
 
-const SIZE = { width: 350, height: 240 };
-const FRAME = { left: 46, right: 338, top: 26, bottom: 196 };
+const SIZE = { width: 350, height: 250 };
+const FRAME = { left: 48, right: 340, top: 28, bottom: 204 };
+const LABEL_SIZE = 14;
 
-/** The drawing as an SVG element. Points outside the axes stand at the edge, where their label says the number. */
-export function drawCurve({ id, title, x, y, curves, points }: CurveInput): string {
-  const across = (value: number) => FRAME.left + share(value, x) * (FRAME.right - FRAME.left);
-  const up = (value: number) => FRAME.bottom - share(value, y) * (FRAME.bottom - FRAME.top);
+/** The drawing as an SVG element. A point outside the axes is not drawn; the description still says it. */
+export function drawCurve({ id, title, x, y, curves, points, habit = METRIC }: CurveInput): string {
+  const across = scaleOf(x, habit, FRAME.left, FRAME.right);
+  const up = scaleOf(y, habit, FRAME.bottom, FRAME.top);
   const way = (list: Curve['points']) =>
-    list.map(([a, b], at) => `${at === 0 ? 'M' : 'L'}${coordinate(across(a))} ${coordinate(up(b))}`).join('');
+    list.map(([a, b], index) => `${index === 0 ? 'M' : 'L'}${at(across.place(a), up.place(b))}`).join('');
   const body = [
-    ...y.ticks.map(
-      (tick) =>
-        `<g class="thin">${line(FRAME.left, up(tick), FRAME.right, up(tick))}</g><text class="tick" x="${FRAME.left - 6}" y="${coordinate(up(tick) + 4)}" text-anchor="end">${number(tick)}</text>`,
-    ),
-    ...x.ticks.map(
-      (tick) =>
-        `<text class="tick" x="${coordinate(across(tick))}" y="${FRAME.bottom + 16}" text-anchor="middle">${number(tick)}</text>`,
-    ),
-    `<text class="axis" x="${FRAME.left - 40}" y="14">${escapeText(y.label)}</text>`,
-    `<text class="axis" x="${FRAME.right}" y="${FRAME.bottom + 34}" text-anchor="end">${escapeText(x.label)}</text>`,
     ...curves.map(({ points: list, upper }) =>
       upper ? `<path class="band" d="${way([...list, ...[...upper].reverse()])}Z"/>` : '',
     ),
-    ...curves.map(
-      ({ points: list, upper }) =>
-        `<path class="heavy" d="${way(list)}"/>${upper ? `<path class="heavy" d="${way(upper)}"/>` : ''}`,
+    ...up.ticks.map(
+      ({ where, text }) =>
+        `<path class="thin" d="${line(FRAME.left, where, FRAME.right, where)}"/><text class="tick" x="${FRAME.left - 6}" y="${coordinate(where + 4)}" text-anchor="end">${text}</text>`,
     ),
-    ...points.map(({ x: a, y: b, label }) => {
-      const [px, py] = [across(a), up(b)];
-      const right = px < (FRAME.left + FRAME.right) / 2;
-      return `<circle class="spot" cx="${coordinate(px)}" cy="${coordinate(py)}" r="5"/><text class="label" x="${coordinate(px + (right ? 10 : -10))}" y="${coordinate(Math.max(FRAME.top - 4, py - 8))}" text-anchor="${right ? 'start' : 'end'}">${escapeText(label)}</text>`;
-    }),
+    ...across.ticks.map(
+      ({ where, text }) =>
+        `<path class="thin" d="${line(where, FRAME.bottom, where, FRAME.bottom + 4)}"/><text class="tick" x="${coordinate(where)}" y="${FRAME.bottom + 18}" text-anchor="middle">${text}</text>`,
+    ),
+    `<text class="axis" x="2" y="14">${escapeText(`${y.label}, ${up.unit}`)}</text>`,
+    `<text class="axis" x="${FRAME.right}" y="${FRAME.bottom + 36}" text-anchor="end">${escapeText(`${x.label}, ${across.unit}`)}</text>`,
+    ...curves.flatMap(({ points: list, upper }) =>
+      [list, ...(upper ? [upper] : [])].map((each) => `<path class="heavy" d="${way(each)}"/>`),
+    ),
+    ...points
+      .filter((point) => isOn(x, point.x) && isOn(y, point.y))
+      .map((point) => spot(across.place(point.x), up.place(point.y), point.label)),
   ].join('');
   const description = `${y.label} against ${x.label}. ${points.map(({ label }) => label).join('; ')}`;
   return picture({ id, kind: 'curve', title, description, ...SIZE }, body);
 }
 
-function share(value: number, { low, high }: Axis): number {
-  return Math.min(1, Math.max(0, (value - low) / (high - low)));
+/** The reading: a dot and its words on the side where there is room. */
+function spot(x: number, y: number, label: string): string {
+  const width = widthOf(label, LABEL_SIZE, true);
+  const right = x + 10 + width <= FRAME.right;
+  const left = x - 10 - width >= 2;
+  const [anchor, from] = right ? ['start', x + 10] : left ? ['end', x - 10] : ['end', FRAME.right];
+  const above = y - 10 >= FRAME.top + 4;
+  return `<circle class="spot" cx="${coordinate(x)}" cy="${coordinate(y)}" r="6"/><text class="label" x="${coordinate(from)}" y="${coordinate(above ? y - 10 : y + 20)}" text-anchor="${anchor}">${escapeText(label)}</text>`;
 }
 
-function number(value: number): string {
-  return String(value).replace('-', '\u2212');
+interface Scale {
+  /** Where a value in the axis's own unit stands. */
+  place(value: number): number;
+  ticks: { where: number; text: string }[];
+  /** Symbol of the unit the numbers are in. */
+  unit: string;
+}
+
+function scaleOf(axis: Axis, habit: Habit, from: number, to: number): Scale {
+  const own = findUnit(axis.unit);
+  const shown = readersUnit(axis.unit, habit);
+  if (!own) throw new Error(`No unit is called ${axis.unit}`);
+  const bend = (value: number) => (axis.ratio ? Math.log(value) : value);
+  const [low, high] = [bend(axis.low), bend(axis.high)];
+  const place = (value: number) => from + ((bend(value) - low) / (high - low)) * (to - from);
+  const inShown = (value: number) => fromSI(toSI(value, own), shown);
+  const inOwn = (value: number) => fromSI(toSI(value, shown), own);
+  const numbers = axis.ratio ? ratioTicks : evenTicks;
+  const ticks = numbers(inShown(axis.low), inShown(axis.high)).map((value) => ({
+    where: place(inOwn(value)),
+    text: String(Number(value.toPrecision(6))).replace('-', '\u2212'),
+  }));
+  return { place, ticks, unit: shown.symbol };
+}
+
+/** Round numbers from low to high, five to eight of them. */
+function evenTicks(low: number, high: number): number[] {
+  const rough = (high - low) / 6;
+  const ten = 10 ** Math.floor(Math.log10(rough));
+  const step = ten * ([1, 2, 2.5, 5, 10].find((each) => each * ten >= rough) ?? 10);
+  const first = Math.ceil(low / step - 1e-9);
+  const count = Math.floor(high / step + 1e-9) - first + 1;
+  return Array.from({ length: count }, (_, index) => (first + index) * step);
+}
+
+/** Ones, and twos and fives while there is room, of each power of ten between. */
+function ratioTicks(low: number, high: number): number[] {
+  const steps = high / low > 2000 ? [1] : [1, 2, 5];
+  const ticks: number[] = [];
+  for (let ten = 10 ** Math.floor(Math.log10(low)); ten <= high; ten *= 10)
+    for (const step of steps) if (step * ten >= low && step * ten <= high) ticks.push(step * ten);
+  return ticks;
+}
+
+function isOn({ low, high }: Axis, value: number): boolean {
+  return value >= low && value <= high;
 }

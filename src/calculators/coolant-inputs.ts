@@ -1,0 +1,75 @@
+/** Questions about the coolant and the place, asked by several calculators in the same words. */
+import type { Glycol, Mixture } from '../physics/glycol.ts';
+import { toMassFraction } from '../physics/strength.ts';
+import { fromCelsius, type Metre, metre, volumeFraction } from '../physics/units.ts';
+import type { ChoiceInput, QuantityInput, Shower, Values } from './declaration.ts';
+
+export const GLYCOL: ChoiceInput = {
+  kind: 'choice',
+  name: 'glycol',
+  label: 'Glycol',
+  hint: 'On the canister. Colour tells nothing.',
+  default: 'ethylene',
+  options: [
+    { value: 'ethylene', label: 'ethylene glycol, the usual one' },
+    { value: 'propylene', label: 'propylene glycol' },
+  ],
+};
+
+const STRENGTH = {
+  kind: 'quantity',
+  name: 'strength',
+  label: 'Concentrate by volume',
+  dimension: 'share',
+  unit: '%',
+  default: '50 %',
+  figure: { path: 'coolant.mixture', end: 'middle' },
+} as const satisfies Partial<QuantityInput>;
+
+/** Any strength, water to undiluted. */
+export const ANY_STRENGTH: QuantityInput = { ...STRENGTH, limits: ['0 %', '100 %'] };
+
+/** As far as the published correlation for density and heat runs: 60 % by mass. */
+export const CORRELATED_STRENGTH: QuantityInput = { ...STRENGTH, limits: ['0 %', '57 %'] };
+
+export const CAP: QuantityInput = {
+  kind: 'quantity',
+  name: 'cap',
+  label: 'Cap opens at',
+  hint: 'As stamped on it, above the air outside. 0 for an open system or a cap that does not hold.',
+  dimension: 'pressure',
+  unit: 'bar',
+  default: '1.4 bar',
+  limits: ['0 bar', '3 bar'],
+  figure: { path: 'cap.opens', end: 'low' },
+};
+
+export const ALTITUDE: QuantityInput = {
+  kind: 'quantity',
+  name: 'altitude',
+  label: 'Altitude',
+  hint: 'Above the sea, here.',
+  dimension: 'length',
+  unit: 'm',
+  default: '0 m',
+  limits: ['-400 m', '5500 m'],
+};
+
+export function glycolOf(values: Values): Glycol {
+  return values.choice('glycol') === 'propylene' ? 'propylene' : 'ethylene';
+}
+
+/** The mixture asked about, its strength given by volume. */
+export function mixtureOf(values: Values): Mixture {
+  const glycol = glycolOf(values);
+  return { glycol, fraction: toMassFraction(glycol, volumeFraction(values.number('strength'))) };
+}
+
+export function altitudeOf(values: Values): Metre {
+  return metre(values.number('altitude'));
+}
+
+/** Said wherever somebody may be led to open a hot system. */
+export function openingCaution(show: Shower): string {
+  return `Never open a hot system. Wait until the hose to the radiator can be held in the bare hand, cover the cap, turn it slowly to its first stop, and follow the maker’s procedure. Water of ${show.quantity(fromCelsius(60), '°C', 0)} burns skin in 5 seconds (Moritz and Henriques, 1947).`;
+}

@@ -1,0 +1,287 @@
+/** Litres to drain and to fill for the strength wanted, and how often to flush. */
+import { type Correction, correctMixture, type Fill, fillAfterDrain } from '../physics/correct-mixture.ts';
+import { flushesToBelow, oldCoolantLeft } from '../physics/flushing.ts';
+import { cubicMetre, volumeFraction } from '../physics/units.ts';
+import type { Answer, Calculator, Refusal, Shower, Values } from './declaration.ts';
+
+/** Differences in strength below this are within what a refractometer can tell. Common practice, no source. */
+const CANNOT_TELL = 0.02;
+/** More than this many flushes and another method is wanted. Common practice, no source. */
+const MANY_FLUSHES = 4;
+
+const STRENGTHENING = ['full', 'drained'] as const;
+
+export const correctMixtureCalculator: Calculator = {
+  id: 'correct-mixture',
+  title: 'Correct the mixture',
+  settles: 'how many litres to drain and what to fill for the strength wanted, or how often to flush',
+  also: [
+    'strengthen coolant',
+    'dilute coolant',
+    'drain and add',
+    'flush count',
+    'part drain',
+    'top up concentrate',
+  ],
+  inputs: [
+    {
+      kind: 'choice',
+      name: 'system',
+      label: 'The system is',
+      default: 'full',
+      options: [
+        { value: 'full', label: 'full, and too weak or too strong' },
+        { value: 'drained', label: 'drained in part, to be filled now' },
+        { value: 'flush', label: 'to be flushed of its old coolant' },
+      ],
+    },
+    {
+      kind: 'quantity',
+      name: 'capacity',
+      label: 'The whole system holds',
+      dimension: 'volume',
+      unit: 'l',
+      default: '6.0 l',
+      limits: ['1 l', '60 l'],
+      figure: { path: 'coolant.capacity', end: 'middle' },
+    },
+    {
+      kind: 'quantity',
+      name: 'drained',
+      label: 'Comes out at one draining',
+      hint: 'Measured. The block, the heater and the low hoses keep the rest.',
+      dimension: 'volume',
+      unit: 'l',
+      default: '4.0 l',
+      limits: ['0.1 l', '60 l'],
+      figure: { path: 'coolant.drain', end: 'middle' },
+      when: { system: ['drained', 'flush'] },
+    },
+    {
+      kind: 'quantity',
+      name: 'is',
+      label: 'Strength found, by volume',
+      hint: 'What is inside, or what stayed inside. 0 after flushing with water.',
+      dimension: 'share',
+      unit: '%',
+      default: '30 %',
+      limits: ['0 %', '100 %'],
+      when: { system: STRENGTHENING },
+    },
+    {
+      kind: 'quantity',
+      name: 'wanted',
+      label: 'Strength wanted, by volume',
+      dimension: 'share',
+      unit: '%',
+      default: '50 %',
+      limits: ['0 %', '70 %'],
+      figure: { path: 'coolant.mixture', end: 'middle' },
+      when: { system: STRENGTHENING },
+    },
+    {
+      kind: 'choice',
+      name: 'adding',
+      label: 'To fill there is',
+      default: 'concentrate',
+      options: [
+        { value: 'concentrate', label: 'concentrate and water' },
+        { value: 'ready', label: 'ready mix and water' },
+      ],
+      when: { system: STRENGTHENING },
+    },
+    {
+      kind: 'quantity',
+      name: 'ready',
+      label: 'The ready mix is',
+      hint: 'By volume, on the canister.',
+      dimension: 'share',
+      unit: '%',
+      default: '50 %',
+      limits: ['10 %', '90 %'],
+      when: { system: STRENGTHENING, adding: ['ready'] },
+    },
+    {
+      kind: 'quantity',
+      name: 'below',
+      label: 'Old coolant left, less than',
+      hint: 'For another family of inhibitors some makers ask under 10 %; theirs stands.',
+      dimension: 'share',
+      unit: '%',
+      default: '10 %',
+      limits: ['0.1 %', '90 %'],
+      when: { system: ['flush'] },
+    },
+  ],
+  answer(values, show): Answer | Refusal {
+    const capacity = values.number('capacity');
+    const drained = values.optional('drained');
+    if (drained !== undefined && drained > capacity)
+      return {
+        refused: {
+          name: 'drained',
+          message: `More came out than the ${show.quantity(capacity, 'l', 1)} the system holds. Measure again, or check the capacity for this engine.`,
+        },
+      };
+    if (values.choice('system') === 'flush') return flush(values, show);
+    return values.choice('system') === 'drained' ? fill(values, show) : correct(values, show);
+  },
+  method: {
+    formula:
+      'drain = capacity × (wanted − found) / (added − found); fill after a drain by balance of glycol; old coolant left = (1 − drained/capacity)ⁿ',
+    sources: ['conservation of volume and of glycol', 'perfect mixing between flushes'],
+    valid: 'volumes at about 20 °C before mixing, systems of 1 to 60 l',
+    error:
+      'water and glycol shrink by about 1 % on mixing, which is left out; the jug and the strength read decide. Flushing leaves more behind where a core is not flowed through.',
+  },
+};
+
+const POUR_NOTE =
+  'Run it warm with the heater on hot and measure the strength again: unmixed coolant reads wrong. Mix only what the maker lets mix.';
+const WASTE_NOTE =
+  'Old coolant is poisonous and tastes sweet: catch it, cover it at once, keep children and animals away, dispose of it by the local rules.';
+
+function strongIs(values: Values): number {
+  return values.choice('adding') === 'ready' ? values.number('ready') : 1;
+}
+
+function nameOf(values: Values, show: Shower, share: number): string {
+  if (share === 0) return 'water';
+  return values.choice('adding') === 'ready' ? `ready mix of ${show.quantity(share, '%', 0)}` : 'concentrate';
+}
+
+function correct(values: Values, show: Shower): Answer | Refusal {
+  const capacity = cubicMetre(values.number('capacity'));
+  const is = volumeFraction(values.number('is'));
+  const wanted = volumeFraction(values.number('wanted'));
+  if (Math.abs(is - wanted) < CANNOT_TELL)
+    return {
+      sentence: 'Leave it: the difference is within what a refractometer can tell.',
+      tone: 'fine',
+      figures: [
+        { label: 'Found', value: show.quantity(is, '%', 0) },
+        { label: 'Wanted', value: show.quantity(wanted, '%', 0) },
+      ],
+      notes: [],
+    };
+  const adding = volumeFraction(wanted > is ? strongIs(values) : 0);
+  const correction: Correction = correctMixture({ capacity, is, wanted, adding });
+  if (correction.verdict !== 'drain and add') {
+    return {
+      refused: {
+        name: 'adding',
+        message: `A ready mix of ${show.quantity(adding, '%', 0)} cannot bring it up to ${show.quantity(wanted, '%', 0)}. Use concentrate, or want less.`,
+      },
+    };
+  }
+  const litres = show.quantity(correction.drain, 'l', 1);
+  const added = nameOf(values, show, adding);
+  return {
+    sentence: `Drain ${litres} cold, measured, and fill ${litres} of ${added}.`,
+    tone: 'look',
+    figures: [
+      { label: 'Drain', value: litres },
+      { label: `Fill ${added}`, value: litres },
+      { label: 'Then', value: show.quantity(wanted, '%', 0), note: 'by volume' },
+    ],
+    notes: [
+      ...(correction.drain > 0.6 * capacity
+        ? [
+            'That is more than most drains give. Drain what comes, choose “drained in part”, and enter what came out.',
+          ]
+        : []),
+      POUR_NOTE,
+      WASTE_NOTE,
+    ],
+  };
+}
+
+function fill(values: Values, show: Shower): Answer | Refusal {
+  const capacity = cubicMetre(values.number('capacity'));
+  const drained = values.number('drained');
+  const strong = volumeFraction(strongIs(values));
+  const found: Fill = fillAfterDrain({
+    capacity,
+    remaining: cubicMetre(capacity - drained),
+    remainingStrength: volumeFraction(values.number('is')),
+    wanted: volumeFraction(values.number('wanted')),
+    strong,
+    weak: volumeFraction(0),
+  });
+  const wanted = show.quantity(values.number('wanted'), '%', 0);
+  const left = show.quantity(capacity - drained, 'l', 1);
+  if (found.verdict === 'not reachable') {
+    const weak = found.remainder === 'too weak';
+    const alone = weak ? nameOf(values, show, strong) : 'water';
+    const further =
+      found.mayRemain === undefined
+        ? `Even an empty system would not get there with ${alone}: take concentrate.`
+        : `Drain ${show.quantity(capacity - found.mayRemain - drained, 'l', 1)} more, so that no more than ${show.quantity(found.mayRemain, 'l', 1)} stays inside.`;
+    return {
+      sentence: `Not with what is left inside: filled with ${alone} alone it comes to ${show.quantity(found.nearest, '%', 0)}, not ${wanted}. ${further}`,
+      tone: 'look',
+      figures: [
+        { label: 'Still inside', value: left },
+        { label: `Nearest, filling ${alone} only`, value: show.quantity(found.nearest, '%', 0) },
+        ...(found.mayRemain === undefined
+          ? []
+          : [{ label: 'May stay inside at most', value: show.quantity(found.mayRemain, 'l', 1) }]),
+      ],
+      notes: [WASTE_NOTE],
+    };
+  }
+  const added = nameOf(values, show, strong);
+  const first = show.quantity(found.strong, 'l', 1);
+  const second = show.quantity(found.weak, 'l', 1);
+  return {
+    sentence: `Fill ${first} of ${added} first, then ${second} of water, for ${wanted} in the whole.`,
+    tone: 'look',
+    figures: [
+      { label: 'Still inside', value: left },
+      { label: `Fill ${added}`, value: first },
+      { label: 'Fill water', value: second, note: 'the kind the maker allows' },
+    ],
+    notes: [POUR_NOTE, WASTE_NOTE],
+  };
+}
+
+function flush(values: Values, show: Shower): Answer | Refusal {
+  const capacity = cubicMetre(values.number('capacity'));
+  const drained = cubicMetre(values.number('drained'));
+  if (drained < 0.05 * capacity)
+    return {
+      refused: {
+        name: 'drained',
+        message:
+          'So little at a time is no flushing: less than a twentieth of the system. Find a lower drain.',
+      },
+    };
+  const below = values.number('below');
+  const count = flushesToBelow(capacity, drained, below);
+  const left = oldCoolantLeft(capacity, drained, count);
+  const times = count === 1 ? 'once' : count === 2 ? 'twice' : `${count} times`;
+  const water = show.quantity(count * drained, 'l', 0);
+  return {
+    sentence:
+      count > MANY_FLUSHES
+        ? `It would take ${count} rounds of draining and filling. Take the lowest hose off or use a flushing machine instead.`
+        : `Drain, fill with water and run warm ${times}. Then ${show.quantity(left, '%', 1)} of the old coolant is left.`,
+    tone: count > MANY_FLUSHES ? 'look' : 'fine',
+    figures: [
+      { label: 'Rounds', value: String(count) },
+      { label: 'Old coolant left then', value: show.quantity(left, '%', 1) },
+      { label: 'Rinse water for it', value: water },
+      ...[1, 2, 3]
+        .filter((n) => n < count)
+        .map((n) => ({
+          label: n === 1 ? 'Left after the first' : n === 2 ? 'after the second' : 'after the third',
+          value: show.quantity(oldCoolantLeft(capacity, drained, n), '%', 0),
+        })),
+    ],
+    notes: [
+      'The heater on hot and the thermostat open at each round, or the core and the radiator keep their old coolant. Let it cool down before each draining.',
+      'What stays inside at the end is water: fill by “drained in part” with 0 % found.',
+      WASTE_NOTE,
+    ],
+  };
+}

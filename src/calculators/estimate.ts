@@ -1,0 +1,120 @@
+/** Time to book and price, from minutes of finding and mending. */
+import type { Answer, Calculator, QuantityInput, Refusal } from './declaration.ts';
+
+/** Bookings are made in quarters of an hour. Common practice, no source. */
+const QUARTER = 900;
+
+function minutes(name: string, label: string, value: string, hint: string): QuantityInput {
+  return {
+    kind: 'quantity',
+    name,
+    label,
+    hint,
+    dimension: 'time',
+    unit: 'min',
+    default: value,
+    limits: ['0 min', '100 h'],
+  };
+}
+
+export const estimate: Calculator = {
+  id: 'estimate',
+  title: 'Estimate',
+  settles: 'how long to book and what to tell the customer it will cost',
+  also: ['quote', 'price', 'labour time', 'booking', 'how long to book', 'hourly rate'],
+  inputs: [
+    minutes('find', 'Finding it, on average', '40 min', 'At the counter’s side of the symptom.'),
+    minutes('find-nine', 'Finding it, nine in ten within', '75 min', 'From the same place.'),
+    minutes('repair', 'The repair', '60 min', 'From the procedure.'),
+    minutes('extra', 'Proof run, filling, washing up', '30 min', 'Warm-up and road test take their time.'),
+    {
+      kind: 'quantity',
+      name: 'parts',
+      label: 'Parts and coolant, in all',
+      dimension: 'plain',
+      unit: '',
+      default: '45',
+      limits: ['0', '100000'],
+    },
+    {
+      kind: 'quantity',
+      name: 'rate',
+      label: 'Rate for an hour',
+      hint: 'Leave it empty for the time alone.',
+      dimension: 'plain',
+      unit: '',
+      default: '',
+      limits: ['0', '1000'],
+      optional: true,
+    },
+    {
+      kind: 'word',
+      name: 'currency',
+      label: 'Currency',
+      default: '',
+      pattern: /^[A-Z]{3}$/,
+      expected: 'three capital letters, such as EUR',
+    },
+  ],
+  answer(values): Answer | Refusal {
+    const find = values.number('find');
+    const findNine = values.number('find-nine');
+    if (findNine < find)
+      return {
+        refused: {
+          name: 'find-nine',
+          message: 'Nine in ten cannot be shorter than the average. Change one of the two.',
+        },
+      };
+    const work = values.number('repair') + values.number('extra');
+    const [expected, nine] = [find + work, findNine + work];
+    const booked = Math.ceil(nine / QUARTER - 1e-9) * QUARTER;
+    const rate = values.optional('rate');
+    const parts = values.number('parts');
+    const currency = values.word('currency');
+    const priced = (seconds: number) => money(parts + ((rate ?? 0) * seconds) / 3600, currency);
+    const price =
+      rate === undefined ? '' : ` Tell the customer ${priced(expected)}, up to ${priced(nine)} if it hides.`;
+    return {
+      sentence: `Book ${clock(booked)}.${price}`,
+      tone: 'fine',
+      figures: [
+        { label: 'On average it takes', value: clock(expected) },
+        { label: 'Nine in ten take no more than', value: clock(nine) },
+        ...(rate === undefined
+          ? []
+          : [
+              { label: 'Price on average', value: priced(expected) },
+              { label: 'Price, nine in ten at most', value: priced(nine) },
+              { label: 'Of that parts', value: money(parts, currency) },
+            ]),
+      ],
+      notes: [
+        'An estimate for the cause expected, not a promise: if finding shows another, ring before going on. Taxes as your shop states them.',
+      ],
+    };
+  },
+  method: {
+    formula:
+      'time = finding + repair + extra; booked = nine-in-ten time, up to the next quarter of an hour; price = time × rate + parts',
+    sources: [
+      'minutes of finding: computed from the symptom’s tree and the shares of its causes',
+      'minutes of the repair: the procedure on this shelf; common practice, no source',
+    ],
+    valid: 'one fault at a time, a trained technician, tools at hand',
+    error: 'as good as the minutes; nine in ten is for the finding only, a seized bolt is not in it',
+  },
+};
+
+/** "2 h 15 min" */
+function clock(seconds: number): string {
+  const all = Math.round(seconds / 60);
+  const [hours, rest] = [Math.floor(all / 60), all % 60];
+  const parts = [hours > 0 ? `${hours}\u00a0h` : '', rest > 0 || hours === 0 ? `${rest}\u00a0min` : ''];
+  return parts.filter((part) => part !== '').join('\u00a0');
+}
+
+function money(amount: number, currency: string): string {
+  const text = String(Math.round(amount));
+  return currency === '' ? text : `${text}\u00a0${currency}`;
+}

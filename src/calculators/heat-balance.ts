@@ -1,0 +1,190 @@
+/** Flow, heat and two temperatures of a radiator or heater: any one from the others. */
+import { flowForHeat, heatGivenOff } from '../physics/heat-balance.ts';
+import { freezingPoint } from '../physics/mixture-properties.ts';
+import { cubicMetrePerSecond, kelvin, watt } from '../physics/units.ts';
+import { CORRELATED_STRENGTH, GLYCOL, mixtureOf } from './coolant-inputs.ts';
+import type { Answer, Calculator, Refusal, Shower } from './declaration.ts';
+
+type Place = 'radiator' | 'heater';
+
+/** Difference between the two hoses in working order, K. Common practice, no source. */
+const USUAL_DIFFERENCE: Readonly<Record<Place, readonly [number, number]>> = {
+  radiator: [4, 15],
+  heater: [5, 20],
+};
+/** Below this two thermometers decide, not the coolant, K. */
+const CANNOT_TELL = 1;
+
+export const heatBalance: Calculator = {
+  id: 'heat-balance',
+  title: 'Heat balance',
+  settles:
+    'flow or heat of a radiator or heater from its two hoses, and whether it is the flow or the air that fails',
+  also: ['heater flow', 'radiator flow', 'delta T', 'heater hose temperatures', 'kilowatt', 'blocked core'],
+  inputs: [
+    {
+      kind: 'choice',
+      name: 'place',
+      label: 'Over the',
+      default: 'heater',
+      options: [
+        { value: 'heater', label: 'heater, blower on second speed' },
+        { value: 'radiator', label: 'radiator, thermostat open' },
+      ],
+    },
+    {
+      kind: 'quantity',
+      name: 'hot',
+      label: 'Hose going in',
+      hint: 'On the hose itself or a matt patch, both read the same way.',
+      dimension: 'temperature',
+      unit: '°C',
+      default: '85 °C',
+      limits: ['0 °C', '125 °C'],
+    },
+    {
+      kind: 'quantity',
+      name: 'cold',
+      label: 'Hose coming out',
+      dimension: 'temperature',
+      unit: '°C',
+      default: '75 °C',
+      limits: ['0 °C', '125 °C'],
+    },
+    {
+      kind: 'choice',
+      name: 'known',
+      label: 'Work out',
+      default: 'flow',
+      options: [
+        { value: 'flow', label: 'the flow, from the heat' },
+        { value: 'heat', label: 'the heat, from the flow' },
+      ],
+    },
+    {
+      kind: 'quantity',
+      name: 'heat',
+      label: 'Heat it gives off',
+      hint: 'A car heater gives about 3 to 8 kW, less on low blower; common practice.',
+      dimension: 'power',
+      unit: 'kW',
+      default: '5 kW',
+      limits: ['0.1 kW', '500 kW'],
+      when: { known: ['flow'] },
+    },
+    {
+      kind: 'quantity',
+      name: 'flow',
+      label: 'Flow through it',
+      dimension: 'flow',
+      unit: 'l/min',
+      default: '8 l/min',
+      limits: ['0.1 l/min', '600 l/min'],
+      when: { known: ['heat'] },
+    },
+    CORRELATED_STRENGTH,
+    GLYCOL,
+  ],
+  answer(values, show): Answer | Refusal {
+    const mixture = mixtureOf(values);
+    const hot = kelvin(values.number('hot'));
+    const cold = kelvin(values.number('cold'));
+    const freezes = freezingPoint(mixture);
+    if (cold > hot)
+      return {
+        refused: {
+          name: 'cold',
+          message:
+            'It comes out hotter than it goes in. The hoses are the other way round, or one reading is off a shiny clamp.',
+        },
+      };
+    if (cold < freezes)
+      return {
+        refused: {
+          name: 'cold',
+          message: `This mixture begins to freeze at ${show.quantity(freezes, '°C', 0)}. Read again, or correct the mixture.`,
+        },
+      };
+    if (hot - cold < CANNOT_TELL)
+      return {
+        refused: {
+          name: 'cold',
+          message: `Less than ${show.difference(CANNOT_TELL)} apart the thermometers decide, not the coolant. Turn the blower up or load the engine and read again.`,
+        },
+      };
+    const between = { hot, cold };
+    const flow =
+      values.choice('known') === 'flow'
+        ? flowForHeat(mixture, watt(values.number('heat')), between)
+        : cubicMetrePerSecond(values.number('flow'));
+    const heat = heatGivenOff(mixture, flow, between);
+    const place: Place = values.choice('place') === 'radiator' ? 'radiator' : 'heater';
+    const shownFlow = show.quantity(flow, 'l/min', 1);
+    const shownHeat = show.quantity(heat, 'kW', 1);
+    const worked =
+      values.choice('known') === 'flow' ? `That is a flow of ${shownFlow}.` : `That is ${shownHeat}.`;
+    return {
+      ...judge(place, hot - cold, worked, show),
+      figures: [
+        { label: 'Between the hoses', value: show.difference(hot - cold) },
+        { label: 'Flow', value: shownFlow },
+        { label: 'Heat given off', value: shownHeat },
+        {
+          label: 'Usual between the hoses',
+          value: usualText(place, show),
+          note: 'common practice, no source',
+        },
+      ],
+      notes: [
+        'Belts, pulleys and a fan that starts by itself are near these hoses, and the hoses are hot. Read with the hands out of reach of the fan, and glove on.',
+        'A hose reads a few degrees under the coolant inside; both do, so the difference holds.',
+      ],
+    };
+  },
+  method: {
+    formula: 'heat = flow × density × specific heat × (hot − cold), both properties at the mean temperature',
+    sources: [
+      'Melinder (2010), density and specific heat of glycol mixtures',
+      'ASHRAE Handbook – Fundamentals (2001), for comparison',
+      'usual differences over radiator and heater: common practice, no source',
+    ],
+    valid: '0 to 57 % by volume, mean temperature from freezing to 100 °C',
+    error:
+      'properties within 2 %; two thermometers one degree apart on ten degrees make it 10 to 20 %, which decides',
+  },
+};
+
+function usualText(place: Place, show: Shower): string {
+  const [low, high] = USUAL_DIFFERENCE[place];
+  return `${show.difference(low).replace(/\u00a0.*/, '')} to ${show.difference(high)}`;
+}
+
+function judge(
+  place: Place,
+  difference: number,
+  worked: string,
+  show: Shower,
+): Pick<Answer, 'sentence' | 'tone'> {
+  const [low, high] = USUAL_DIFFERENCE[place];
+  const apart = show.difference(difference);
+  if (difference > high)
+    return {
+      sentence:
+        place === 'heater'
+          ? `Too little flow: ${apart} between the hoses. Look for a blocked core, a half-shut valve, air in the core or a weak pump. ${worked}`
+          : `Too little flow: ${apart} across the radiator. Look for a thermostat that opens half, a blocked core or a slipping pump. ${worked}`,
+      tone: 'look',
+    };
+  if (difference < low)
+    return {
+      sentence:
+        place === 'heater'
+          ? `Flow is there and little heat leaves: only ${apart} between the hoses. Look at the air side: blower, cabin filter, blend door, fins. ${worked}`
+          : `Flow is there and little heat leaves: only ${apart} across the radiator. Look at the air side: fan, shroud, fins; or the engine makes little heat now. ${worked}`,
+      tone: 'look',
+    };
+  return {
+    sentence: `Flow and air side do their work: ${apart} between the hoses is usual. ${worked}`,
+    tone: 'fine',
+  };
+}

@@ -1,0 +1,137 @@
+/** A pressure test with the part that temperature explains taken out. */
+import { atmosphericPressure } from '../physics/atmosphere.ts';
+import { judgePressureTest, type PressureTest } from '../physics/pressure-decay.ts';
+import { cubicMetre, gaugePascal, kelvin, second } from '../physics/units.ts';
+import { ALTITUDE, altitudeOf, CORRELATED_STRENGTH, GLYCOL, mixtureOf } from './coolant-inputs.ts';
+import type { Answer, Calculator, QuantityInput, Refusal } from './declaration.ts';
+
+function reading(name: string, label: string, unit: string, value: string): QuantityInput {
+  const pressure = unit === 'bar';
+  return {
+    kind: 'quantity',
+    name,
+    label,
+    dimension: pressure ? 'pressure' : 'temperature',
+    unit,
+    default: value,
+    limits: pressure ? ['-0.9 bar', '3 bar'] : ['-20 °C', '100 °C'],
+  };
+}
+
+export const pressureDecay: Calculator = {
+  id: 'pressure-decay',
+  title: 'Pressure test',
+  settles: 'whether a falling tester means a leak, once cooling is taken out of it',
+  also: ['pressure decay', 'leak rate', 'pressure drop', 'tester falls', 'cold pressure test', 'ml a minute'],
+  inputs: [
+    reading('start', 'Tester at the start', 'bar', '1.0 bar'),
+    reading('end', 'Tester at the end', 'bar', '0.85 bar'),
+    reading('start-temperature', 'Coolant at the start', '°C', '22 °C'),
+    reading('end-temperature', 'Coolant at the end', '°C', '21 °C'),
+    {
+      kind: 'quantity',
+      name: 'took',
+      label: 'Time between',
+      dimension: 'time',
+      unit: 'min',
+      default: '15 min',
+      limits: ['1 min', '24 h'],
+    },
+    {
+      kind: 'quantity',
+      name: 'air',
+      label: 'Air inside, tester and its hose too',
+      hint: 'Decides how much the tester shows of a leak: little air, large fall.',
+      dimension: 'volume',
+      unit: 'l',
+      default: '0.8 l',
+      limits: ['0.05 l', '20 l'],
+      figure: { path: 'coolant.air-space', end: 'middle' },
+    },
+    {
+      kind: 'quantity',
+      name: 'capacity',
+      label: 'The whole system holds',
+      dimension: 'volume',
+      unit: 'l',
+      default: '6.0 l',
+      limits: ['1 l', '60 l'],
+      figure: { path: 'coolant.capacity', end: 'middle' },
+    },
+    CORRELATED_STRENGTH,
+    GLYCOL,
+    ALTITUDE,
+  ],
+  answer(values, show): Answer | Refusal {
+    const outside = atmosphericPressure(altitudeOf(values));
+    for (const name of ['start', 'end'])
+      if (values.number(name) <= -0.9 * outside)
+        return {
+          refused: {
+            name,
+            message: `No tester pulls so near to nothing here: the air outside is ${show.quantity(outside, 'bar', 2)}.`,
+          },
+        };
+    const start = {
+      gauge: gaugePascal(values.number('start')),
+      temperature: kelvin(values.number('start-temperature')),
+    };
+    const end = {
+      gauge: gaugePascal(values.number('end')),
+      temperature: kelvin(values.number('end-temperature')),
+    };
+    const system = {
+      mixture: mixtureOf(values),
+      liquid: cubicMetre(values.number('capacity')),
+      air: cubicMetre(values.number('air')),
+      outside,
+    };
+    const took = second(values.number('took'));
+    const test = judgePressureTest(system, start, end, took);
+    const rate = show.quantity(test.lossRate, 'ml/min', test.lossRate * 6e7 < 1 ? 2 : 1);
+    const tight = show.quantity(test.tight, 'bar', 2);
+    const unsure = show.quantity(test.uncertainty, 'bar', 2);
+    const sentence: Record<PressureTest['verdict'], string> = {
+      tight: `Holds: what the tester lost is what cooling and reading explain. Leave it on for longer if the level still falls on the road.`,
+      leaks: `It leaks: a tight system would still show ${tight}. About ${rate} if it is coolant. Look along hoses, radiator seams, pump weep hole and heater, and dry-feel the floor.`,
+      'cannot tell': `Cannot tell: it changed temperature so far that a leak hides in it (± ${unsure}). Let it come to one temperature, pump up again and repeat.`,
+      rose: `It rose above what a tight system would show (${tight}). It was still warming, or gas gets in: repeat at one temperature, then look at the head gasket.`,
+    };
+    return {
+      sentence: sentence[test.verdict],
+      tone: test.verdict === 'tight' ? 'fine' : test.verdict === 'leaks' ? 'stop' : 'look',
+      figures: [
+        { label: 'A tight system would show', value: tight, note: `± ${unsure}` },
+        {
+          label: test.loss < 0 ? 'Above that by' : 'Lost beyond that',
+          value: show.quantity(Math.abs(test.loss), 'bar', 2),
+        },
+        ...(test.verdict === 'leaks'
+          ? [
+              { label: 'Lost, if it is coolant', value: show.quantity(test.lostVolume, 'ml', 0) },
+              { label: 'A minute', value: rate },
+            ]
+          : []),
+      ],
+      notes: [
+        'Only a cold system is opened to fit the tester, and never pumped above what the cap is stamped for. Let the pressure out at the tester’s valve before taking it off, and follow its maker’s procedure.',
+        'A leak of the tester or of its adaptor looks the same: prove it on a blind plug. Air that gets out shows the same fall as coolant.',
+        'The gas law alone is far off on a warm system: most of the fall is vapour that condenses and coolant that shrinks.',
+      ],
+    };
+  },
+  method: {
+    formula:
+      'tight reading = air by the gas law in the room left by the shrinking coolant + vapour pressure of the mixture − air outside; loss = tight reading − reading',
+    sources: [
+      'ideal gas law',
+      'Melinder (2010), shrinking of the coolant',
+      'vapour pressure as in the boil margin: IAPWS-IF97, Perry 8th ed., Kamihama et al. (2012)',
+      'ISO 2533:1975 standard atmosphere',
+      'tester read to 0.02 bar: common practice, no source',
+    ],
+    valid: 'from the freezing point to 100 °C, 0 to 57 % by volume, rigid hoses, one temperature throughout',
+    error:
+      'about 0.05 bar from rigid hoses and even temperature; a fifth of the correction is counted as doubt and shown',
+  },
+};

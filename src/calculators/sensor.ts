@@ -1,0 +1,429 @@
+/** Coolant sensor: resistance and temperature, and which of scan tool, infrared and resistance lies. */
+import { EMISSIVITY, infraredReading } from '../physics/infrared.ts';
+import {
+  curveFromTable,
+  curveThroughThree,
+  type SensorCurve,
+  type SensorPoint,
+} from '../physics/thermistor.ts';
+import { fromCelsius, type Kelvin, kelvin, ohm, toCelsius } from '../physics/units.ts';
+import type {
+  Answer,
+  AnswerFigure,
+  Calculator,
+  Picture,
+  QuantityInput,
+  Refusal,
+  Shower,
+  Values,
+} from './declaration.ts';
+
+/** A common fluid sensor of 2.5 kΩ at 20 °C: a component maker's sheet, from memory. °C and ohm. */
+const COMMON_CURVE: readonly (readonly [celsius: number, ohm: number])[] = [
+  [-40, 45313],
+  [-30, 26114],
+  [-20, 15462],
+  [-10, 9397],
+  [0, 5896],
+  [10, 3792],
+  [20, 2500],
+  [25, 2057],
+  [30, 1707],
+  [40, 1175],
+  [50, 834],
+  [60, 596],
+  [70, 436],
+  [80, 323],
+  [90, 243],
+  [100, 187],
+  [110, 144],
+  [120, 113],
+  [130, 89],
+];
+
+/** Scan tool and sensor agree within this, infrared with either within the second, K. Common practice, no source. */
+const AGREES = 4;
+const AGREES_INFRARED = 8;
+
+const SURFACES = {
+  hose: {
+    label: 'rubber hose, matt paint or paper tape',
+    emissivity: EMISSIVITY['rubber hose, matt paint or paper tape'],
+  },
+  plastic: { label: 'plastic housing', emissivity: EMISSIVITY.plastic },
+  metal: { label: 'bare aluminium', emissivity: EMISSIVITY['bare aluminium'] },
+} as const;
+
+function pointTemperature(name: string, value: string): QuantityInput {
+  return {
+    kind: 'quantity',
+    name,
+    label: 'Temperature of the point',
+    dimension: 'temperature',
+    unit: '°C',
+    default: value,
+    limits: ['-40 °C', '150 °C'],
+    when: { curve: ['points'] },
+  };
+}
+
+function pointResistance(
+  name: string,
+  label: string,
+  value: string,
+  path: 'sensor.at-20' | 'sensor.at-80' | 'sensor.at-100',
+): QuantityInput[] {
+  const common = {
+    kind: 'quantity',
+    dimension: 'resistance',
+    unit: 'Ω',
+    default: value,
+    limits: ['1 Ω', '1000 kΩ'],
+  } as const;
+  return [
+    { ...common, name: `r-${name}`, label, figure: { path, end: 'middle' }, when: { curve: ['usual'] } },
+    { ...common, name: `own-r-${name}`, label: 'Resistance there', when: { curve: ['points'] } },
+  ];
+}
+
+export const sensor: Calculator = {
+  id: 'sensor',
+  title: 'Coolant sensor',
+  settles: 'what temperature a resistance means, and which of scan tool, infrared and sensor lies',
+  also: [
+    'NTC',
+    'thermistor',
+    'ohms to temperature',
+    'sensor resistance',
+    'scan tool reads wrong',
+    'gauge lies',
+    'infrared reading',
+  ],
+  inputs: [
+    {
+      kind: 'choice',
+      name: 'curve',
+      label: 'The sensor is known by',
+      default: 'usual',
+      options: [
+        { value: 'usual', label: 'its resistance at 20, 80 and 100 °C' },
+        { value: 'points', label: 'three points of another table' },
+        { value: 'common', label: 'nothing: take the common 2.5 kΩ curve' },
+      ],
+    },
+    ...pointResistance('20', 'At 20 °C', '2500 Ω', 'sensor.at-20'),
+    ...pointResistance('80', 'At 80 °C', '323 Ω', 'sensor.at-80'),
+    ...pointResistance('100', 'At 100 °C', '187 Ω', 'sensor.at-100'),
+    pointTemperature('t-20', '0 °C'),
+    pointTemperature('t-80', '40 °C'),
+    pointTemperature('t-100', '90 °C'),
+    {
+      kind: 'quantity',
+      name: 'resistance',
+      label: 'Measured on the sensor',
+      hint: 'Plug off, meter on its two pins.',
+      dimension: 'resistance',
+      unit: 'Ω',
+      default: '280 Ω',
+      limits: ['0 Ω', '10000 kΩ'],
+      optional: true,
+    },
+    {
+      kind: 'quantity',
+      name: 'scan',
+      label: 'Scan tool shows',
+      dimension: 'temperature',
+      unit: '°C',
+      default: '84 °C',
+      limits: ['-50 °C', '215 °C'],
+      optional: true,
+    },
+    {
+      kind: 'quantity',
+      name: 'infrared',
+      label: 'Infrared shows',
+      hint: 'Beside the sensor, on a matt patch.',
+      dimension: 'temperature',
+      unit: '°C',
+      default: '82 °C',
+      limits: ['-40 °C', '200 °C'],
+      optional: true,
+    },
+    {
+      kind: 'choice',
+      name: 'surface',
+      label: 'Infrared was held on',
+      default: 'hose',
+      options: Object.entries(SURFACES).map(([value, { label }]) => ({ value, label })),
+    },
+  ],
+  answer(values, show): Answer | Refusal {
+    const curve = curveOf(values, show);
+    if ('refused' in curve) return curve;
+    const read = temperatures(values, curve, show);
+    if ('refused' in read) return read;
+    return {
+      ...judge(read, show),
+      figures: figuresOf(read, curve, show),
+      notes: notesOf(values, read, show),
+      pictures: [pictureOf(values, curve, read, show)],
+    };
+  },
+  method: {
+    formula:
+      '1/T = A + B ln R + C (ln R)³ through three points; between neighbours of a table straight in ln R over 1/T',
+    sources: [
+      'Steinhart and Hart, Deep-Sea Research 15 (1968) 497',
+      'held against the sheets of Bosch Motorsport (10 kΩ and 15 kΩ) and a Fronius service table',
+      'common 2.5 kΩ curve: a component maker’s sheet, from memory',
+      'infrared: balance of radiation, emissivities from handbooks, from memory',
+    ],
+    valid: 'sensors whose resistance falls as they warm; 60 °C beyond the outer points at most',
+    error:
+      'within 0.3 °C of the published tables between the outer points, 0.9 °C when carried on beyond; a sensor itself is made to 1 to 2 °C',
+  },
+};
+
+function curveOf(values: Values, show: Shower): SensorCurve | Refusal {
+  if (values.choice('curve') === 'common')
+    return curveFromTable(
+      COMMON_CURVE.map(([celsius, value]) => ({ temperature: fromCelsius(celsius), resistance: ohm(value) })),
+    );
+  const own = values.choice('curve') === 'points';
+  const points = ['20', '80', '100'].map((name): SensorPoint & { field: string } => ({
+    temperature: own ? kelvin(values.number(`t-${name}`)) : fromCelsius(Number(name)),
+    resistance: ohm(values.number(own ? `own-r-${name}` : `r-${name}`)),
+    field: own ? `own-r-${name}` : `r-${name}`,
+  }));
+  const [cold, middle, hot] = points.toSorted((a, b) => a.temperature - b.temperature);
+  if (!cold || !middle || !hot) throw new Error('Three points are declared');
+  for (const [before, after] of [
+    [cold, middle],
+    [middle, hot],
+  ] as const) {
+    if (after.temperature - before.temperature < 5)
+      return {
+        refused: {
+          name: after.field,
+          message: `The three points must lie at least ${show.difference(5)} apart. Take others from the table.`,
+        },
+      };
+    if (after.resistance > before.resistance * 0.999)
+      return {
+        refused: {
+          name: after.field,
+          message:
+            'The resistance must fall as it warms. Look at the table again: Ω and kΩ are easily mixed.',
+        },
+      };
+  }
+  return curveThroughThree([cold, middle, hot]);
+}
+
+interface Reading {
+  sensor?: Kelvin;
+  resistance?: number;
+  scan?: Kelvin;
+  infrared?: Kelvin;
+  /** Whether infrared can be trusted on what it was held on. */
+  matt: boolean;
+  /** What infrared would show on bare metal at the scan tool's or sensor's temperature. */
+  onMetal?: readonly [Kelvin, Kelvin];
+}
+
+function temperatures(values: Values, curve: SensorCurve, show: Shower): Reading | Refusal {
+  const resistance = values.optional('resistance');
+  const scan = values.optional('scan');
+  const infrared = values.optional('infrared');
+  if (resistance === undefined && scan === undefined && infrared === undefined)
+    return {
+      refused: {
+        name: 'resistance',
+        message: 'Write at least one of the three readings: resistance, scan tool or infrared.',
+      },
+    };
+  if (resistance !== undefined) {
+    const [lowest, highest] = [curve.resistanceAt(curve.to), curve.resistanceAt(curve.from)];
+    if (resistance < lowest)
+      return {
+        refused: {
+          name: 'resistance',
+          message: `Below ${show.quantity(lowest, 'Ω', 0)} no temperature fits this sensor: a short, or another sensor than the table’s.`,
+        },
+      };
+    if (resistance > highest)
+      return {
+        refused: {
+          name: 'resistance',
+          message: `Above ${show.quantity(highest, 'kΩ', 1)} no temperature fits this sensor: an open wire, a loose pin, or another sensor than the table’s.`,
+        },
+      };
+  }
+  const sensor = resistance === undefined ? undefined : curve.temperatureAt(ohm(resistance));
+  const truth = sensor ?? (scan === undefined ? undefined : kelvin(scan));
+  const matt = values.choice('surface') !== 'metal';
+  return {
+    ...(resistance !== undefined && sensor !== undefined && { sensor, resistance }),
+    ...(scan !== undefined && { scan: kelvin(scan) }),
+    ...(infrared !== undefined && { infrared: kelvin(infrared) }),
+    matt,
+    ...(!matt && truth !== undefined && { onMetal: metalSpan(truth) }),
+  };
+}
+
+function metalSpan(truth: Kelvin): readonly [Kelvin, Kelvin] {
+  const [dull, bright] = EMISSIVITY['bare aluminium'];
+  const shows = (emissivity: number) =>
+    infraredReading({ emissivity, set: 0.95, surroundings: fromCelsius(20) }, truth);
+  const ends = [shows(dull), shows(bright)].toSorted((a, b) => a - b);
+  return [ends[0] ?? truth, ends[1] ?? truth];
+}
+
+function near(a: Kelvin, b: Kelvin, within: number): boolean {
+  return Math.abs(a - b) <= within;
+}
+
+function judge(read: Reading, show: Shower): Pick<Answer, 'sentence' | 'tone'> {
+  const { sensor: own, scan, infrared, matt, onMetal } = read;
+  const t = (each: Kelvin) => show.quantity(each, '°C', 0);
+  if (infrared !== undefined && !matt && (own !== undefined || scan !== undefined)) {
+    const would = onMetal ? show.range(onMetal[0], onMetal[1], '°C', 0) : '';
+    return {
+      sentence: `Infrared on bare metal proves nothing: it would show ${would} where the others say ${t(own ?? scan ?? infrared)}. Hold it on a hose or stick on a piece of paper tape and read again.`,
+      tone: 'look',
+    };
+  }
+  if (own !== undefined && scan !== undefined && infrared !== undefined) {
+    const [wire, warm, cold] = [
+      near(own, scan, AGREES),
+      near(scan, infrared, AGREES_INFRARED),
+      near(own, infrared, AGREES_INFRARED),
+    ];
+    if (wire && (warm || cold))
+      return {
+        sentence: `All three agree at about ${t(own)}. Sensor, wiring and reading can be believed; look elsewhere.`,
+        tone: 'fine',
+      };
+    if (wire)
+      return {
+        sentence: `The sensor lies, if infrared was held right: sensor and scan tool say ${t(own)}, the outside ${t(infrared)}. Compare again after a night’s standing, when all must show the air; then replace the sensor.`,
+        tone: 'look',
+      };
+    if (cold)
+      return {
+        sentence: `The scan tool shows fiction: sensor and infrared say about ${t(own)}, it shows ${t(scan)}. Look at plug, wiring and earth, and for a substitute value that the controller puts in.`,
+        tone: 'look',
+      };
+    if (warm)
+      return {
+        sentence: `The resistance is out: scan tool and infrared say about ${t(scan)}, the resistance ${t(own)}. Measure again on clean pins, and check that the table is for this sensor.`,
+        tone: 'look',
+      };
+    return {
+      sentence: `No two agree: ${t(own)} by resistance, ${t(scan)} by scan tool, ${t(infrared)} by infrared. Repeat after a night’s standing, when all must show the air temperature.`,
+      tone: 'look',
+    };
+  }
+  if (own !== undefined && scan !== undefined)
+    return near(own, scan, AGREES)
+      ? {
+          sentence: `Sensor and scan tool agree at ${t(own)}: the wiring is sound. Whether the sensor itself is right needs a third reading, on a matt patch beside it.`,
+          tone: 'fine',
+        }
+      : {
+          sentence: `The scan tool does not see the sensor: ${t(own)} by resistance, ${t(scan)} on the tool. Look at plug, wiring and earth, and for a substitute value.`,
+          tone: 'look',
+        };
+  const other = scan ?? infrared;
+  if (own !== undefined && other !== undefined)
+    return near(own, other, AGREES_INFRARED)
+      ? {
+          sentence: `Sensor and infrared agree at about ${t(own)}: the sensor can be believed.`,
+          tone: 'fine',
+        }
+      : {
+          sentence: `Sensor and infrared part: ${t(own)} by resistance, ${t(other)} outside. Compare again after a night’s standing before buying a sensor.`,
+          tone: 'look',
+        };
+  if (scan !== undefined && infrared !== undefined)
+    return near(scan, infrared, AGREES_INFRARED)
+      ? {
+          sentence: `Scan tool and infrared agree at about ${t(scan)}: the reading can be believed.`,
+          tone: 'fine',
+        }
+      : {
+          sentence: `One of two lies: ${t(scan)} on the scan tool, ${t(infrared)} outside. Measure the resistance of the sensor; it decides.`,
+          tone: 'look',
+        };
+  if (own !== undefined)
+    return {
+      sentence: `This resistance means ${t(own)}. Hold it against the scan tool and a matt patch before believing either.`,
+      tone: 'fine',
+    };
+  return {
+    sentence: `At ${t(other ?? fromCelsius(20))} this sensor should have the resistance below. Measure it, plug off.`,
+    tone: 'fine',
+  };
+}
+
+function figuresOf(read: Reading, curve: SensorCurve, show: Shower): AnswerFigure[] {
+  const { sensor: own, scan, infrared } = read;
+  const expected = (name: string, at: Kelvin | undefined): AnswerFigure[] =>
+    at === undefined || at < curve.from || at > curve.to
+      ? []
+      : [{ label: `Sensor should have, if ${name} is right`, value: ohms(curve.resistanceAt(at), show) }];
+  return [
+    ...(own === undefined ? [] : [{ label: 'By resistance', value: show.quantity(own, '°C', 0) }]),
+    ...expected('the scan tool', scan),
+    ...(read.matt ? expected('infrared', infrared) : []),
+  ];
+}
+
+function ohms(resistance: number, show: Shower): string {
+  return resistance < 1000 ? show.quantity(resistance, 'Ω', 0) : show.quantity(resistance, 'kΩ', 2);
+}
+
+function notesOf(values: Values, read: Reading, show: Shower): string[] {
+  const celsius = read.scan === undefined ? undefined : toCelsius(read.scan);
+  return [
+    ...(celsius !== undefined && celsius <= -39
+      ? [`${show.quantity(fromCelsius(-40), '°C', 0)} is what a controller shows for an open wire.`]
+      : []),
+    ...(celsius !== undefined && celsius >= 140
+      ? ['So high a reading usually means a wire shorted to earth, not coolant.']
+      : []),
+    ...(values.choice('curve') === 'common'
+      ? [
+          'The common curve is from memory and may not be this sensor’s: take three points from the maker’s sheet before condemning it.',
+        ]
+      : []),
+    `Counted as agreeing: sensor and scan tool within ${show.difference(AGREES)}, infrared within ${show.difference(AGREES_INFRARED)}, since a hose is a little cooler than what is in it. Common practice, no source.`,
+    'Pulling the sensor’s plug makes many controllers start the fan at once: hands, hair and sleeves clear of it. Unscrewing the sensor opens the system: only cold, as the maker describes.',
+  ];
+}
+
+function pictureOf(values: Values, curve: SensorCurve, read: Reading, show: Shower): Picture {
+  const low = Math.max(-20, Math.ceil(toCelsius(curve.from)));
+  const high = Math.min(130, Math.floor(toCelsius(curve.to)));
+  const steps = Array.from({ length: 31 }, (_, i) => low + ((high - low) * i) / 30);
+  const points = steps.map((celsius) => [celsius, curve.resistanceAt(fromCelsius(celsius))] as const);
+  const spots =
+    read.sensor === undefined || read.resistance === undefined
+      ? []
+      : [
+          {
+            x: toCelsius(read.sensor),
+            y: read.resistance,
+            label: `${ohms(read.resistance, show)}, ${show.quantity(read.sensor, '°C', 0)}`,
+          },
+        ];
+  const [, hot] = [points[0], points.at(-1)];
+  return {
+    kind: 'curve',
+    title: values.choice('curve') === 'common' ? 'Common 2.5 kΩ sensor' : 'This sensor',
+    x: { label: 'temperature', unit: '°C', low, high },
+    y: { label: 'resistance', unit: 'Ω', low: hot?.[1] ?? 50, high: points[0]?.[1] ?? 50000, ratio: true },
+    curves: [{ points }],
+    points: spots,
+  };
+}

@@ -1,0 +1,335 @@
+/** Whether a torque can belong to a bolt, what to set with a crow-foot on, and the torque in other units. */
+
+import { JOINTS } from '../model/figures.ts';
+import { isPropertyClass, PROPERTY_CLASSES } from '../physics/bolt.ts';
+import {
+  HOLE_MATERIALS,
+  type HoleMaterial,
+  type TorqueFigures,
+  type TorquePlausibility,
+  torquePlausibility,
+} from '../physics/torque-plausibility.ts';
+import { TORQUE_UNITS } from '../physics/torque-units.ts';
+import { metre, newtonMetre } from '../physics/units.ts';
+import { wrenchSetting } from '../physics/wrench-extension.ts';
+import type {
+  Answer,
+  AnswerFigure,
+  Calculator,
+  FieldSet,
+  Refusal,
+  Shower,
+  Values,
+  VehicleFacts,
+} from './declaration.ts';
+
+/** Sizes met on a cooling system, coarse first; fine pitches of plugs, sensors and pulleys. */
+const THREADS = [
+  'M5',
+  'M6',
+  'M7',
+  'M8',
+  'M8x1',
+  'M10',
+  'M10x1',
+  'M10x1.25',
+  'M12',
+  'M12x1.25',
+  'M12x1.5',
+  'M14',
+  'M14x1.5',
+  'M16',
+  'M16x1.5',
+];
+/** A plug, sensor or screw that no class of ISO 898-1 describes. */
+const NO_CLASS = 'none';
+
+const ANGLES: Readonly<Record<string, number>> = { 'in-line': 0, across: Math.PI / 2, back: Math.PI };
+
+export const torque: Calculator = {
+  id: 'torque',
+  title: 'Torque',
+  settles:
+    'whether a torque can be meant for this bolt, and what to set on the wrench with a crow-foot on it',
+  also: [
+    'bolt torque',
+    'crow-foot',
+    'crowfoot extension',
+    'N·m to lbf·ft',
+    'stripped thread',
+    'torque converter',
+    'clamp load',
+  ],
+  sets: { label: 'Joint of this vehicle', of: jointsOf },
+  inputs: [
+    {
+      kind: 'quantity',
+      name: 'torque',
+      label: 'Torque given',
+      dimension: 'torque',
+      unit: 'N·m',
+      default: '10 N·m',
+      limits: ['0.2 N·m', '1000 N·m'],
+    },
+    {
+      kind: 'choice',
+      name: 'thread',
+      label: 'Thread',
+      hint: 'The thread, not the spanner: a 10 mm head is usually M6, 13 mm M8.',
+      default: 'M6',
+      options: THREADS.map((name) => ({ value: name, label: name })),
+    },
+    {
+      kind: 'choice',
+      name: 'class',
+      label: 'On its head',
+      default: '8.8',
+      options: [
+        ...PROPERTY_CLASSES.map((name) => ({ value: name, label: name })),
+        { value: NO_CLASS, label: 'nothing: brass, plastic, a sensor' },
+      ],
+    },
+    {
+      kind: 'choice',
+      name: 'into',
+      label: 'Screwed into',
+      default: 'aluminium',
+      options: HOLE_MATERIALS.map((name) => ({ value: name, label: name })),
+      when: { class: PROPERTY_CLASSES },
+    },
+    {
+      kind: 'quantity',
+      name: 'engagement',
+      label: 'Thread in the hole',
+      hint: 'Length that carries, if you know it: a repaired or half-stripped hole has less.',
+      dimension: 'length',
+      unit: 'mm',
+      default: '',
+      limits: ['2 mm', '60 mm'],
+      optional: true,
+      when: { class: PROPERTY_CLASSES },
+    },
+    {
+      kind: 'choice',
+      name: 'foot',
+      label: 'Crow-foot on the wrench',
+      default: 'no',
+      options: [
+        { value: 'no', label: 'none' },
+        { value: 'in-line', label: 'in line with the wrench' },
+        { value: 'across', label: 'at a right angle' },
+        { value: 'back', label: 'pointing back to the hand' },
+      ],
+    },
+    {
+      kind: 'quantity',
+      name: 'wrench',
+      label: 'Wrench, grip to drive',
+      hint: 'From the middle of the grip.',
+      dimension: 'length',
+      unit: 'mm',
+      default: '300 mm',
+      limits: ['80 mm', '1500 mm'],
+      when: { foot: Object.keys(ANGLES) },
+    },
+    {
+      kind: 'quantity',
+      name: 'extension',
+      label: 'Crow-foot, drive to bolt',
+      dimension: 'length',
+      unit: 'mm',
+      default: '40 mm',
+      limits: ['5 mm', '600 mm'],
+      when: { foot: Object.keys(ANGLES) },
+    },
+  ],
+  answer(values, show): Answer | Refusal {
+    const given = newtonMetre(values.number('torque'));
+    const setting = settingOf(values);
+    if (setting === 'under the hand')
+      return {
+        refused: {
+          name: 'extension',
+          message:
+            'Pointing back so far, the bolt would sit under the hand and no setting is right. Turn the crow-foot across or use a shorter one.',
+        },
+      };
+    const set =
+      setting === undefined
+        ? []
+        : [
+            {
+              label: 'Set on the wrench',
+              value: show.quantity(setting, 'N·m', 1),
+              note: 'pulled at the middle of the grip',
+            },
+          ];
+    const figures = [...set, ...inUnits(given)];
+    const thread = values.choice('thread');
+    const propertyClass = values.choice('class');
+    if (!isPropertyClass(propertyClass))
+      return {
+        sentence: `${setSentence(setting, show)}A plug, sensor or screw with no class on it cannot be judged by a standard: hold ${show.quantity(given, 'N·m', 1)} to the maker’s figure only.`,
+        tone: 'look',
+        figures,
+        notes: ['Brass and plastic threads strip far below what steel of the same size takes.', WRENCH_NOTE],
+      };
+    const into = HOLE_MATERIALS.find((each) => each === values.choice('into')) ?? 'aluminium';
+    const engagement = values.optional('engagement');
+    const found = torquePlausibility({
+      thread,
+      propertyClass,
+      torque: given,
+      into,
+      ...(engagement !== undefined && { engagement: metre(engagement) }),
+    });
+    if (found.verdict === 'unknown thread')
+      return {
+        refused: { name: 'thread', message: `${thread} is not a thread known here. Choose one of the list.` },
+      };
+    const said = say(found, given, { propertyClass, into }, show);
+    return {
+      ...said,
+      sentence: said.tone === 'stop' ? said.sentence : `${setSentence(setting, show)}${said.sentence}`,
+      figures: [
+        ...(said.tone === 'stop' ? inUnits(given) : figures),
+        ...boltFigures(found.figures, propertyClass, show),
+      ],
+      notes: [
+        'The usual range is common practice for a joint with no figure at hand. The maker’s figure, his order and his angle turns stand above it.',
+        'Clean and dry unless the maker says oiled: oil on a thread raises the clamp load by half at the same torque. A bolt tightened by angle is replaced once undone, if the maker says so.',
+        WRENCH_NOTE,
+      ],
+    };
+  },
+  method: {
+    formula:
+      'torque at 90 % of yield = preload × (0.16 P + 0.58 d₂ μ + rₕ μ); refused above 1.5 times that at μ = 0.16, or where the hole strips; setting = torque × L / (L + E cos angle)',
+    sources: [
+      'ISO 898-1, strength of bolts',
+      'VDI 2230 part 1, torque and preload',
+      'ISO 261 and ISO 724, threads',
+      'NIST SP 811 (2008), units',
+      'usual range, half to all of the figure at μ = 0.14: common practice, no source',
+    ],
+    valid: 'metric threads M5 to M16 with a hexagon or flange head, classes 5.8 to 12.9; straight crow-feet',
+    error:
+      'bolt limits within 1 % of the printed tables of VDI 2230; holes good to about 15 %; a real joint scatters by 25 to 30 % in clamp load at the same torque',
+  },
+};
+
+const WRENCH_NOTE =
+  'A click wrench is read from one fifth of its range upwards. Below about 5 N·m use a small one or a screwdriver type.';
+
+function jointsOf(vehicle: VehicleFacts): FieldSet[] {
+  return Object.entries(vehicle.bolts).flatMap(([joint, { bolt, class: propertyClass, into }]) => {
+    const given = vehicle.figures[`torque.${joint}`]?.quantity;
+    const label = Object.entries(JOINTS).find(([name]) => name === joint)?.[1].label;
+    if (!given || label === undefined || !THREADS.includes(bolt)) return [];
+    const known = isPropertyClass(propertyClass) && HOLE_MATERIALS.some((each) => each === into);
+    const middle = (given.low + given.high) / 2;
+    return [
+      {
+        label,
+        fields: {
+          torque: `${Number(middle.toFixed(2))} N·m`,
+          thread: bolt,
+          class: known ? propertyClass : NO_CLASS,
+          ...(known && { into }),
+        },
+      },
+    ];
+  });
+}
+
+function settingOf(values: Values): number | undefined | 'under the hand' {
+  const angle = ANGLES[values.choice('foot')];
+  if (angle === undefined) return undefined;
+  const wrench = values.number('wrench');
+  const extension = values.number('extension');
+  // The lever rule has no answer where the bolt comes within a quarter of the wrench of the hand.
+  if (wrench + extension * Math.cos(angle) < wrench / 4) return 'under the hand';
+  return wrenchSetting(newtonMetre(values.number('torque')), metre(wrench), metre(extension), angle);
+}
+
+function setSentence(setting: number | undefined, show: Shower): string {
+  return setting === undefined ? '' : `Set the wrench to ${show.quantity(setting, 'N·m', 1)}. `;
+}
+
+function inUnits(given: number): AnswerFigure[] {
+  const round = (value: number) => String(Number(value.toPrecision(3)));
+  return [
+    { label: 'The same', value: `${round(given)}\u00a0N·m` },
+    { label: 'The same', value: `${round(given / TORQUE_UNITS.lbf·ft)}\u00a0lbf·ft` },
+    { label: 'The same', value: `${round(given / TORQUE_UNITS.lbf·in)}\u00a0lbf·in` },
+  ];
+}
+
+function boltFigures(figures: TorqueFigures, propertyClass: string, show: Shower): AnswerFigure[] {
+  const kilonewton = (force: number) => `${(force / 1000).toFixed(1)}`;
+  const { clampLoad, proofLoad, strippingLoad } = figures;
+  return [
+    {
+      label: `Usual for ${figures.thread} ${propertyClass}`,
+      value: show.range(figures.usual.lowest, figures.usual.highest, 'N·m', 0),
+      note: 'common practice',
+    },
+    {
+      label: 'Clamps with, dry to oiled',
+      value: `${kilonewton(clampLoad.lowest)} to ${kilonewton(clampLoad.highest)}\u00a0kN`,
+      note: `proof load ${kilonewton(proofLoad)} kN (ISO 898-1)`,
+    },
+    ...(strippingLoad === undefined
+      ? []
+      : [
+          {
+            label: 'The hole strips at',
+            value: `${kilonewton(strippingLoad)}\u00a0kN`,
+            note: 'good to 15 %',
+          },
+        ]),
+  ];
+}
+
+function say(
+  found: Exclude<TorquePlausibility, { verdict: 'unknown thread' }>,
+  given: number,
+  { propertyClass, into }: { propertyClass: string; into: HoleMaterial },
+  show: Shower,
+): Pick<Answer, 'sentence' | 'tone'> {
+  const asked = show.quantity(given, 'N·m', given < 20 ? 1 : 0);
+  const { thread, usual } = found.figures;
+  const usually = `Usual is ${show.range(usual.lowest, usual.highest, 'N·m', 0)}.`;
+  if (found.verdict === 'possible')
+    return {
+      sentence: `${asked} fits an ${thread} of class ${propertyClass} in ${into}. ${usually}`,
+      tone: 'fine',
+    };
+  const limit = show.quantity(found.limit, 'N·m', 0);
+  if (found.verdict === 'doubtful') {
+    const because = {
+      'above what this class takes': `it is above the ${limit} that uses up 90 % of an ${thread} of class ${propertyClass}`,
+      'above what a hole in aluminium usually takes': `it is above the ${limit} that a hole in aluminium usually takes`,
+      'above what an insert in plastic usually takes': `it is above the ${limit} that an insert in plastic usually takes`,
+      'strips the hole when oiled': `with oil on the thread it strips the hole from ${limit}`,
+      'far below the usual': `it hardly clamps an ${thread}; a unit or a thread may be a slip`,
+    }[found.because];
+    return {
+      sentence: `Look again at the source before using ${asked}: ${because}. ${usually}`,
+      tone: 'look',
+    };
+  }
+  const because = {
+    'no bolt of this thread': `no ${thread} of any class takes more than ${limit} before it breaks`,
+    'no bolt of this class': `an ${thread} of class ${propertyClass} breaks before ${limit}`,
+    'strips the hole': `the thread in the hole strips from about ${limit}`,
+    'pulls the insert out': `an insert in plastic is pulled out from about ${limit}`,
+  }[found.because];
+  const slips = [
+    ...found.fitsThreads.map((name) => `an ${name}`),
+    ...found.fitsUnits.map((unit) => `${Number(given.toPrecision(3))} ${unit}`),
+  ];
+  const slip =
+    slips.length === 0 ? '' : ` It would suit ${slips.join(' or ')}: look for a slip in thread or unit.`;
+  return { sentence: `Do not use ${asked} here: ${because}. ${usually}${slip}`, tone: 'stop' };
+}

@@ -1,0 +1,245 @@
+/** What a voltage lost under load means: in a joint, over a fuse, along a cable. */
+import { cableResistance, voltageDrop as dropOver } from '../physics/cable.ts';
+import { BLADE_FUSE_RESISTANCE, currentFromFuseDrop } from '../physics/fuse.ts';
+import { DROP_LIMITS, type DropPlace, joint } from '../physics/joint.ts';
+import { ampere, kelvin, metre, ohm, squareMetre, volt } from '../physics/units.ts';
+import type { Answer, Calculator, ChoiceInput, Refusal, Shower, Values } from './declaration.ts';
+
+const PLACES: Readonly<Record<DropPlace, string>> = {
+  connection: 'one connection, terminal or fuse holder',
+  'switch or run of cable': 'a switch, relay contact or run of cable',
+  'earth side': 'the whole earth side',
+  'supply side': 'the whole supply side',
+  'whole circuit': 'supply and earth together',
+  'module earth': 'the earth of a control module or sensor',
+};
+
+/** Heat that melts a plastic holder over a drive, W. Common practice, no source. */
+const MELTS = 3;
+
+const FUSE: ChoiceInput = {
+  kind: 'choice',
+  name: 'fuse',
+  label: 'Blade fuse',
+  default: '20',
+  options: [
+    ...Object.keys(BLADE_FUSE_RESISTANCE)
+      .toSorted((a, b) => Number(a) - Number(b))
+      .map((rating) => ({ value: rating, label: `${rating} A` })),
+    { value: 'other', label: 'another, its resistance known' },
+  ],
+  when: { measured: ['fuse'] },
+};
+
+export const voltageDropCalculator: Calculator = {
+  id: 'voltage-drop',
+  title: 'Voltage drop',
+  settles:
+    'whether a voltage lost under load is too much, what heat it makes, and what current a fuse carries',
+  also: [
+    'hot joint',
+    'fuse drop',
+    'bad earth',
+    'melted fuse holder',
+    'contact resistance',
+    'parasitic current',
+    'cable size',
+  ],
+  inputs: [
+    {
+      kind: 'choice',
+      name: 'measured',
+      label: 'What was measured',
+      default: 'joint',
+      options: [
+        { value: 'joint', label: 'a drop over a joint or a side of the circuit' },
+        { value: 'fuse', label: 'a drop over a fuse, for its current' },
+        { value: 'cable', label: 'nothing yet: what should a cable lose' },
+      ],
+    },
+    {
+      kind: 'choice',
+      name: 'place',
+      label: 'Measured over',
+      default: 'connection',
+      options: Object.entries(PLACES).map(([value, label]) => ({ value, label })),
+      when: { measured: ['joint'] },
+    },
+    {
+      kind: 'quantity',
+      name: 'drop',
+      label: 'Volts lost',
+      hint: 'Under load, probes on the two ends.',
+      dimension: 'voltage',
+      unit: 'V',
+      default: '0.30 V',
+      limits: ['0 V', '30 V'],
+      when: { measured: ['joint'] },
+    },
+    FUSE,
+    {
+      kind: 'quantity',
+      name: 'fuse-resistance',
+      label: 'Its resistance, cold',
+      hint: 'From its maker’s sheet.',
+      dimension: 'resistance',
+      unit: 'mΩ',
+      default: '3.4 mΩ',
+      limits: ['0.1 mΩ', '100 mΩ'],
+      when: { measured: ['fuse'], fuse: ['other'] },
+    },
+    {
+      kind: 'quantity',
+      name: 'fuse-drop',
+      label: 'Drop over the fuse',
+      hint: 'On its two test points.',
+      dimension: 'voltage',
+      unit: 'mV',
+      default: '60 mV',
+      limits: ['0 mV', '500 mV'],
+      when: { measured: ['fuse'] },
+    },
+    {
+      kind: 'quantity',
+      name: 'current',
+      label: 'Current flowing then',
+      hint: 'Clamp meter, with everything on that the wire feeds.',
+      dimension: 'current',
+      unit: 'A',
+      default: '25 A',
+      limits: ['0.1 A', '1500 A'],
+      figure: { path: 'fan.current', end: 'high' },
+      when: { measured: ['joint', 'cable'] },
+    },
+    {
+      kind: 'quantity',
+      name: 'length',
+      label: 'Cable, one way',
+      dimension: 'length',
+      unit: 'm',
+      default: '3 m',
+      limits: ['0.05 m', '50 m'],
+      when: { measured: ['cable'] },
+    },
+    {
+      kind: 'quantity',
+      name: 'area',
+      label: 'Copper',
+      dimension: 'area',
+      unit: 'mm²',
+      default: '4 mm²',
+      limits: ['0.2 mm²', '120 mm²'],
+      when: { measured: ['cable'] },
+    },
+    {
+      kind: 'quantity',
+      name: 'temperature',
+      label: 'Cable temperature',
+      dimension: 'temperature',
+      unit: '°C',
+      default: '60 °C',
+      limits: ['-40 °C', '150 °C'],
+      when: { measured: ['cable'] },
+    },
+  ],
+  answer(values, show): Answer | Refusal {
+    const measured = values.choice('measured');
+    if (measured === 'fuse') return fuse(values, show);
+    return measured === 'cable' ? cable(values, show) : drop(values, show);
+  },
+  method: {
+    formula:
+      'R = V / I; P = V × I; current of a fuse = drop / resistance; cable R = ρ × length / area, copper warmed',
+    sources: [
+      'Ohm’s law',
+      'limits by place: common practice, no source',
+      'cold resistance of blade fuses: a maker’s sheet, from memory',
+      'copper: IEC 60028',
+    ],
+    valid: '12 V circuits under their working current; fuses to 0.5 V drop',
+    error:
+      'joint: as good as the two meters; fuse current good to about 20 % (types differ, a warm fuse has more resistance); stranded cable has 6 to 14 % more than solid copper',
+  },
+};
+
+const LOAD_NOTE =
+  'Measured with the consumer running: with no current there is no drop, and an ohmmeter on a dead circuit proves nothing at 30 A.';
+const BATTERY_NOTE =
+  'Live cables without a fuse can weld a tool and burn a hand: rings off, probes with short tips, battery disconnected as the maker says before any joint is opened. Keep clear of a fan that starts by itself.';
+
+function drop(values: Values, show: Shower): Answer {
+  const place =
+    Object.keys(PLACES).find((each): each is DropPlace => each === values.choice('place')) ?? 'connection';
+  const lost = volt(values.number('drop'));
+  const found = joint(lost, ampere(values.number('current')), place);
+  const heat = show.quantity(found.heat, 'W', 1);
+  const limit = show.quantity(found.limit, 'V', 2);
+  const volts = show.quantity(lost, 'V', 2);
+  const hot = found.heat >= MELTS && place === 'connection';
+  const sentence = found.withinLimit
+    ? `Within the limit: ${volts} of ${limit} allowed there. Look elsewhere${found.heat >= MELTS ? `, but feel for heat: ${heat} is made in it` : ''}.`
+    : hot
+      ? `Bad joint: ${volts} lost where ${limit} is the limit, and ${heat} of heat in one spot. Switch the load off, and replace holder and terminals, not the fuse alone.`
+      : `Too much: ${volts} lost where ${limit} is the limit. Move the probes along, joint by joint, until the step is found.`;
+  return {
+    sentence,
+    tone: found.withinLimit ? 'fine' : hot ? 'stop' : 'look',
+    figures: [
+      { label: 'Limit there', value: limit, note: 'common practice, no source' },
+      { label: 'Resistance', value: show.quantity(found.resistance, 'mΩ', 1) },
+      { label: 'Heat made in it', value: heat },
+    ],
+    notes: [LOAD_NOTE, BATTERY_NOTE],
+  };
+}
+
+function fuse(values: Values, show: Shower): Answer {
+  const rating = values.choice('fuse');
+  const resistance = BLADE_FUSE_RESISTANCE[rating] ?? ohm(values.number('fuse-resistance'));
+  const current = currentFromFuseDrop(volt(values.number('fuse-drop')), resistance);
+  const amps = show.range(current * 0.8, current * 1.2, 'A', current < 3 ? 2 : 0);
+  const over = rating !== 'other' && current > Number(rating);
+  return {
+    sentence: over
+      ? `About ${amps} flows, more than the ${rating} A the fuse is made for. Find what draws it; do not fit a larger fuse.`
+      : `About ${amps} flows through it.`,
+    tone: over ? 'stop' : 'fine',
+    figures: [
+      { label: 'Current', value: amps },
+      {
+        label: 'Resistance taken',
+        value: show.quantity(resistance, 'mΩ', 2),
+        note: rating === 'other' ? 'as typed' : 'a maker’s sheet, from memory; makers differ',
+      },
+    ],
+    notes: [
+      'On the test points of the fuse itself: on the holder the bad joint is measured along with it, and the current comes out too high.',
+      BATTERY_NOTE,
+    ],
+  };
+}
+
+function cable(values: Values, show: Shower): Answer {
+  const current = ampere(values.number('current'));
+  const resistance = cableResistance(
+    metre(values.number('length')),
+    squareMetre(values.number('area')),
+    kelvin(values.number('temperature')),
+  );
+  const lost = dropOver(current, resistance);
+  const limit = DROP_LIMITS['switch or run of cable'];
+  const range = show.range(lost, lost * 1.14, 'V', 2);
+  const thick = lost <= limit;
+  return {
+    sentence: thick
+      ? `A sound cable like this loses ${range}. More than that measured is a fault in it or in its ends.`
+      : `Even a sound cable like this loses ${range}, more than the ${show.quantity(limit, 'V', 1)} of common practice. It is too thin or too long for that current.`,
+    tone: thick ? 'fine' : 'look',
+    figures: [
+      { label: 'Drop, solid to stranded', value: range },
+      { label: 'Resistance, solid copper', value: show.quantity(resistance, 'mΩ', 1) },
+      { label: 'Heat along it', value: show.quantity(lost * current, 'W', 1) },
+    ],
+    notes: ['One way only. Add the return if the earth is a cable too.', BATTERY_NOTE],
+  };
+}

@@ -1,0 +1,246 @@
+/** A calculator, live: reads the fields, shows the answer at once, keeps its state in the address of its own page. */
+import { CALCULATORS } from '../../calculators/catalogue.ts';
+import type { Calculator, Input, QuantityInput } from '../../calculators/declaration.ts';
+import { isAsked, type Typed, workOut } from '../../calculators/work-out.ts';
+import { readQuantity } from '../../model/quantity.ts';
+import '../page-globals.ts';
+import { answerDetail, answerSentence } from '../calculator-answer.ts';
+import { type FieldText, joinField, splitField, writeDefault, writeField } from '../calculator-field.ts';
+
+/** Longest text a field is given from an address. */
+const LONGEST = 60;
+
+let made = 0;
+
+class CalculatorPart extends HTMLElement {
+  private calculator: Calculator | undefined;
+  /** Fields somebody has typed in, or that came with the address. */
+  private readonly touched = new Set<string>();
+  private given: Readonly<Record<string, string>> = {};
+  private ownPage = false;
+  private readonly picture = `live-picture-${made++}`;
+
+  connectedCallback() {
+    this.calculator = CALCULATORS.find(({ id }) => id === this.dataset.id);
+    const form = this.querySelector('form');
+    if (!this.calculator || !form) return;
+    this.ownPage = this.hasAttribute('data-own-page');
+    this.given = JSON.parse(this.dataset.given ?? '{}');
+    this.querySelector('fieldset')?.removeAttribute('disabled');
+    form.addEventListener('submit', (event) => event.preventDefault());
+    form.addEventListener('input', (event) => this.typedIn(event.target));
+    form.addEventListener('change', (event) => this.left(event.target));
+    document.addEventListener('headertank:change', () => this.fill());
+    if (this.ownPage) {
+      this.readAddress();
+      window.addEventListener('hashchange', () => this.readAddress());
+    }
+    this.fill();
+  }
+
+  private inputOf(name: string | undefined): Input | undefined {
+    return this.calculator?.inputs.find((input) => input.name === name);
+  }
+
+  private field(name: string): HTMLInputElement | HTMLSelectElement | null {
+    return this.querySelector(`[name="${name}"]`);
+  }
+
+  private unitBeside(name: string): HTMLElement | null {
+    return this.querySelector(`[data-unit="${name}"]`);
+  }
+
+  private put(name: string, { text, unit }: FieldText): void {
+    const field = this.field(name);
+    const beside = this.unitBeside(name);
+    if (field) field.value = text;
+    if (beside instanceof HTMLSelectElement) beside.value = unit;
+  }
+
+  private taken(name: string): FieldText {
+    const beside = this.unitBeside(name);
+    const unit = beside instanceof HTMLSelectElement ? beside.value : (beside?.textContent ?? '');
+    return { text: this.field(name)?.value ?? '', unit };
+  }
+
+  /** A field or a unit was changed: what was typed stays as typed, and the unit beside says how it is read. */
+  private typedIn(target: EventTarget | null): void {
+    if (!(target instanceof HTMLInputElement || target instanceof HTMLSelectElement)) return;
+    const unitOf = this.inputOf(target.dataset.unit);
+    if (unitOf?.kind === 'quantity' && !this.touched.has(unitOf.name)) {
+      this.convert(unitOf, target.value);
+      return;
+    }
+    const name = unitOf?.name ?? target.name;
+    if (name === '') return;
+    this.touched.add(name);
+    this.show();
+    this.writeAddress();
+  }
+
+  /** A default nobody typed means the same in another unit. */
+  private convert(input: QuantityInput, unit: string): void {
+    const read = readQuantity(this.standing(input), input.dimension, input.unit);
+    if (read.ok)
+      this.put(input.name, writeField(read.quantity.low, read.quantity, input, { [input.dimension]: unit }));
+    this.show();
+  }
+
+  /** On leaving a field, a unit typed in it goes to its place beside it. */
+  private left(target: EventTarget | null): void {
+    if (!(target instanceof HTMLInputElement || target instanceof HTMLSelectElement)) return;
+    if (target.closest('.sets')) this.takeSet(target.value);
+    const input = this.inputOf(target.name);
+    if (input?.kind !== 'quantity') return;
+    const { text, unit } = this.taken(input.name);
+    this.put(input.name, splitField(text, input, unit));
+  }
+
+  private readAddress(): void {
+    for (const [name, value] of new URLSearchParams(location.hash.slice(1, 2000))) {
+      const input = this.inputOf(name);
+      if (!input) continue;
+      const text = value.slice(0, LONGEST);
+      if (input.kind === 'choice' && !input.options.some((option) => option.value === text)) continue;
+      this.touched.add(name);
+      this.put(
+        name,
+        input.kind === 'quantity' ? splitField(text, input, this.taken(name).unit) : { text, unit: '' },
+      );
+    }
+    this.show();
+  }
+
+  /** Everything asked, units written out: what is sent means the same to another reader with another vehicle. */
+  private writeAddress(): void {
+    if (!this.ownPage || !this.calculator) return;
+    const values = this.values();
+    const asked = this.calculator.inputs.filter(
+      (input) => this.calculator && isAsked(input, this.calculator, values),
+    );
+    const state = new URLSearchParams(asked.map(({ name }) => [name, values[name] ?? '']));
+    history.replaceState(null, '', `#${state}`);
+  }
+
+  private values(): Record<string, string> {
+    return Object.fromEntries(
+      (this.calculator?.inputs ?? []).map(({ name }) => [name, joinField(this.taken(name))]),
+    );
+  }
+
+  /** What stands in a field nobody typed in: the vehicle's figure, the workshop's, the example. */
+  private standing(input: Input): string {
+    return this.given[input.name] ?? input.default;
+  }
+
+  private figureOf(input: Input) {
+    return input.kind === 'quantity' && input.figure
+      ? window.headertank.vehicle?.figures[input.figure.path]?.quantity
+      : undefined;
+  }
+
+  private vehicleText(input: QuantityInput): FieldText | undefined {
+    const figure = this.figureOf(input);
+    if (!figure) return undefined;
+    const { low, high } = figure;
+    const end = { low, high, middle: (low + high) / 2 }[input.figure?.end ?? 'middle'];
+    return writeField(end, figure, input, window.headertank.habit);
+  }
+
+  /** Put the vehicle's figures, or the defaults, in the reader's units into the fields nobody has typed in. */
+  private fill(): void {
+    for (const input of this.calculator?.inputs ?? []) {
+      if (input.kind !== 'quantity' || this.touched.has(input.name)) continue;
+      this.put(
+        input.name,
+        this.vehicleText(input) ?? writeDefault(input, this.standing(input), window.headertank.habit),
+      );
+    }
+    this.offerSets();
+    this.show();
+  }
+
+  private sets() {
+    const { vehicle } = window.headertank;
+    return vehicle ? (this.calculator?.sets?.of(vehicle) ?? []) : [];
+  }
+
+  private offerSets(): void {
+    const part = this.querySelector<HTMLElement>('.sets');
+    const select = part?.querySelector('select');
+    const says = part?.querySelector('.says');
+    if (!part || !select || !says) return;
+    const sets = this.sets();
+    part.hidden = sets.length === 0;
+    select.replaceChildren(new Option('choose', ''), ...sets.map(({ label }) => new Option(label, label)));
+    says.textContent = `From ${window.headertank.vehicle?.title ?? ''}.`;
+  }
+
+  private takeSet(label: string): void {
+    const set = this.sets().find((each) => each.label === label);
+    if (!set) return;
+    for (const [name, text] of Object.entries(set.fields)) {
+      const input = this.inputOf(name);
+      if (!input) continue;
+      this.touched.add(name);
+      this.put(
+        name,
+        input.kind === 'quantity' ? writeDefault(input, text, window.headertank.habit) : { text, unit: '' },
+      );
+    }
+    this.show();
+    this.writeAddress();
+  }
+
+  private show(): void {
+    const { calculator } = this;
+    const sentence = this.querySelector('.answer-sentence');
+    const detail = this.querySelector<HTMLElement>('.answer-detail');
+    if (!calculator || !sentence || !detail) return;
+    const values = this.values();
+    const outcome = workOut(calculator, values, window.headertank.habit);
+    const faults = new Map(outcome.ok ? [] : outcome.faults.map(({ name, message }) => [name, message]));
+    for (const input of calculator.inputs) this.showField(input, values, faults.get(input.name));
+    const example = this.querySelector('.example');
+    if (example) example.textContent = this.exampleLine();
+    const said = answerSentence(outcome);
+    // Unchanged words are left alone, so that a screen reader does not say them again at each key.
+    if (sentence.textContent !== said) sentence.textContent = said;
+    sentence.className = `answer-sentence ${outcome.ok ? outcome.answer.tone : 'look'}`;
+    // While there is no figure the place is kept, so that the page does not jump under the thumb.
+    detail.style.minHeight = outcome.ok ? '' : `${detail.offsetHeight}px`;
+    detail.innerHTML = answerDetail(calculator, outcome, this.picture, window.headertank.habit);
+  }
+
+  private exampleLine(): string {
+    const { vehicle } = window.headertank;
+    if (this.touched.size > 0) return 'Worked with your figures; what you left stands as shown.';
+    return vehicle && this.calculator?.inputs.some((input) => this.figureOf(input))
+      ? `Worked with figures of ${vehicle.title} where it has them, and examples. Type yours over them.`
+      : 'Worked with example figures. Type yours over them.';
+  }
+
+  private showField(input: Input, values: Typed, fault: string | undefined): void {
+    const part = this.querySelector<HTMLElement>(`[data-field="${input.name}"]`);
+    const says = part?.querySelector('.says');
+    if (!part || !says || !this.calculator) return;
+    part.hidden = !isAsked(input, this.calculator, values);
+    part.toggleAttribute('data-fault', fault !== undefined);
+    this.field(input.name)?.setAttribute('aria-invalid', String(fault !== undefined));
+    const text = fault ?? [this.originOf(input), input.hint].filter((each) => each).join(' ');
+    if (says.textContent !== text) says.textContent = text;
+  }
+
+  /** Whether the figure in a field is the chosen vehicle's. */
+  private originOf(input: Input): string | undefined {
+    const { vehicle } = window.headertank;
+    if (!vehicle || input.kind !== 'quantity' || !input.figure) return undefined;
+    const own = this.vehicleText(input);
+    if (own && joinField(own) === joinField(this.taken(input.name))) return `From ${vehicle.title}.`;
+    return own || this.touched.has(input.name)
+      ? undefined
+      : `No figure of ${vehicle.title} here; an example.`;
+  }
+}
+
+customElements.define('ht-calculator', CalculatorPart);
