@@ -9,7 +9,7 @@ export const wrongType: RecordRule = {
     faults.flatMap((fault) => {
       if (fault.is !== 'type') return [];
       const value = valueAt(raw, fault.path);
-      const isPlain = typeof value === 'number' || typeof value === 'boolean';
+      const isPlain = Number.isFinite(value) || typeof value === 'boolean';
       const quoted = isPlain && fault.wanted.startsWith('a text');
       return [
         {
@@ -28,7 +28,7 @@ function kindOfValue(value: unknown): string {
   if (Array.isArray(value)) return 'a list';
   switch (typeof value) {
     case 'number':
-      return `the number ${value}`;
+      return Number.isFinite(value) ? `the number ${value}` : 'a number without a value';
     case 'boolean':
       return String(value);
     case 'string':
