@@ -40,7 +40,11 @@ function made(modules: NonNullable<BundleOptions['modules']>): Plugin {
     setup(bundle) {
       for (const [name, { text, loader }] of Object.entries(modules)) {
         bundle.onResolve({ filter: new RegExp(`^${name}$`) }, () => ({ path: name, namespace: name }));
-        bundle.onLoad({ filter: /.*/, namespace: name }, () => ({ contents: text, loader }));
+        bundle.onLoad({ filter: /.*/, namespace: name }, () => ({
+          contents: text,
+          loader,
+          resolveDir: process.cwd(),
+        }));
       }
     },
   };
