@@ -86,8 +86,6 @@ const LANE = 10;
 const LADDER_LEAST = 46;
 const LEADER = 26;
 
-const KIND_WORDS = { vehicle: '', general: 'general range', computed: 'computed' };
-
 /**
  * The ladder as an SVG element. Text and lines take their colours from drawings.css.
  * @throws RangeError if a figure is not a number, a range is upside down, or the marker names no rung
@@ -115,7 +113,7 @@ export function drawLadder(input: LadderInput): string {
   return picture(
     {
       id: input.id,
-      kind: 'ladder',
+      kind: input.narrow ? 'ladder' : 'ladder wide',
       title: input.title,
       description: describe(input, unit),
       width: sizes.width,
@@ -210,6 +208,11 @@ function lanesOf(rungs: readonly Rung[]): { rung: Rung; lane: number }[] {
     });
 }
 
+function originWords({ kind, low, high }: Rung): string {
+  if (kind === 'general') return low === high ? 'general' : 'general range';
+  return kind === 'computed' ? 'computed' : '';
+}
+
 interface LabelText {
   id: string;
   celsius: number;
@@ -226,7 +229,7 @@ function rungLabel(rung: Rung, unit: TemperatureUnit): LabelText {
     number: rangeText(rung.low, rung.high, unit),
     unit,
     label: rung.label,
-    note: [KIND_WORDS[rung.kind], rung.note ?? ''].filter((each) => each !== '').join(', '),
+    note: [originWords(rung), rung.note ?? ''].filter((each) => each !== '').join(', '),
   };
 }
 

@@ -68,7 +68,7 @@ export function towards(from: Point, to: Point, length: number): Point {
 export interface Frame {
   /** Prefix of every id in the picture; unique on the page. */
   id: string;
-  /** Which drawing, as a class: `ladder`, `circuit`, `tree`. */
+  /** Which drawing, as a class: `ladder`, `circuit`, `tree`; further classes after a space. */
   kind: string;
   /** Name of the picture, read out first. */
   title: string;

@@ -1,0 +1,282 @@
+/**
+ * A tree as a sheet to read from top to bottom: each step with its answers forking off, each answer with where it
+ * leads. One column for phones; several for the wall, when a tree is too big to be drawn whole on one page.
+ */
+import { type Box, coordinate, escapeText, picture } from './svg.ts';
+import { widthOf, wrapText } from './text-width.ts';
+import { SMALL, TEXT } from './tree-blocks.ts';
+import { answersText, describeTree, isStep, marksOf, type TreeNode, type Way } from './tree-nodes.ts';
+
+/** Width of the column on a phone. */
+const PHONE = 350;
+const COLUMN_GAP = 26;
+const MARGIN = 4;
+
+/** Across a column: step number, question, answers, where they lead. */
+const QUESTION = 26;
+const FORK = 32;
+const ANSWER = 46;
+/** Share of the column where the targets begin. */
+const TARGET_SHARE = 0.54;
+/** Room for the letter in an end. */
+const LETTER = 22;
+
+const LINE = 15;
+const STEP_GAP = 8;
+
+type Style = '' | 'small' | 'strong';
+
+interface SheetText {
+  x: number;
+  /** First baseline. */
+  y: number;
+  lines: string[];
+  style: Style;
+  /** What it is, for the test that nothing overlaps. */
+  name: string;
+}
+
+/** One step with its answers; coordinates from its own top left corner. */
+interface Entry {
+  height: number;
+  texts: SheetText[];
+  /** Path data: thin rules, forks, arrow heads. */
+  rules: string[];
+  forks: string[];
+  heads: string[];
+  ends: Box[];
+}
+
+export interface Sheet {
+  width: number;
+  height: number;
+  columnWidth: number;
+  entries: { entry: Entry; x: number; y: number }[];
+}
+
+/** The tree set in columns of a width, filled one after the other to about the same height. */
+export function planSheet(nodes: readonly TreeNode[], columns: number, columnWidth = PHONE): Sheet {
+  const marks = marksOf(nodes);
+  const byId = new Map(nodes.map((node) => [node.id, node]));
+  const shown = new Set<string>();
+  // A tree that is nothing but an end still has something to say.
+  const steps = nodes.some(isStep) ? nodes.filter(isStep) : nodes;
+  const entries = steps.map((step) => entryOf(step, columnWidth, marks, byId, shown));
+
+  const limit = columnHeight(entries, columns);
+  let column = 0;
+  let y = 0;
+  let height = 0;
+  const placed = entries.map((entry) => {
+    if (y > 0 && y + entry.height > limit + 0.01) {
+      column += 1;
+      y = 0;
+    }
+    const place = { entry, x: column * (columnWidth + COLUMN_GAP), y: y + MARGIN };
+    y += entry.height;
+    height = Math.max(height, y);
+    return place;
+  });
+  return {
+    width: columns * columnWidth + (columns - 1) * COLUMN_GAP,
+    height: height + 2 * MARGIN,
+    columnWidth,
+    entries: placed,
+  };
+}
+
+/** The least height at which the entries, kept in order and whole, fit into so many columns. */
+function columnHeight(entries: readonly Entry[], columns: number): number {
+  const needed = (limit: number) => {
+    let count = 1;
+    let y = 0;
+    for (const { height } of entries) {
+      if (y > 0 && y + height > limit) {
+        count += 1;
+        y = 0;
+      }
+      y += height;
+    }
+    return count;
+  };
+  let low = Math.max(0, ...entries.map(({ height }) => height));
+  let high = entries.reduce((sum, { height }) => sum + height, 0);
+  while (high - low > 0.5) {
+    const middle = (low + high) / 2;
+    if (needed(middle) <= columns) high = middle;
+    else low = middle;
+  }
+  return high;
+}
+
+function entryOf(
+  step: TreeNode,
+  width: number,
+  marks: ReadonlyMap<string, string>,
+  byId: ReadonlyMap<string, TreeNode>,
+  shown: Set<string>,
+): Entry {
+  const entry: Entry = { height: 0, texts: [], rules: [], forks: [], heads: [], ends: [] };
+  const target = Math.round(width * TARGET_SHARE);
+  const mark = marks.get(step.id) ?? '';
+  const put = (text: string, style: Style, x: number, y: number, room: number, name: string) => {
+    const lines = wrapText(text, room, style === 'small' ? SMALL : TEXT, style === 'strong');
+    entry.texts.push({ x, y: y + 12, lines, style, name });
+    return y + lines.length * LINE;
+  };
+
+  put(mark, 'strong', 2, 0, QUESTION, `number ${mark}`);
+  let y = 0;
+  // A cause to prove shares its rows with the end that follows it.
+  const beside = step.kind === 'prove' && step.ways.some((way) => !leadsToStep(way));
+  for (const [text, style] of questionOf(step)) {
+    y = put(text, style, QUESTION, y, (beside ? target - 14 : width - 4) - QUESTION, `question ${mark}`);
+  }
+  if (step.kind === 'prove') {
+    // Its one way needs no fork and fits beside the words above the cause.
+    for (const way of step.ways) y = Math.max(y, leadOn(way, 122, 0));
+  } else {
+    y += 3;
+    const branches: number[] = [];
+    for (const way of step.ways) {
+      if (!leadsToStep(way)) y += 3;
+      branches.push(y + 8);
+      y = leadOn(way, ANSWER, y);
+    }
+    const last = branches.at(-1);
+    if (last !== undefined) {
+      entry.forks.push(`M${FORK} ${coordinate((branches[0] ?? 0) - 10)}V${coordinate(last)}`);
+      for (const branch of branches) entry.forks.push(`M${FORK} ${coordinate(branch)}H${ANSWER - 6}`);
+    }
+  }
+  entry.height = y + STEP_GAP;
+  return entry;
+
+  function leadsToStep({ to }: Way): boolean {
+    const node = byId.get(to);
+    return node !== undefined && isStep(node);
+  }
+
+  /** An answer, a line, and where it leads; returns where the next may begin. */
+  function leadOn(way: Way, x: number, top: number): number {
+    const name = `${mark} to ${marks.get(way.to)}`;
+    const lines = wrapText(answersText(way), target - x - 22, SMALL);
+    entry.texts.push({ x, y: top + 12, lines, style: 'small', name: `answer ${name}` });
+    const from = x + widthOf(lines[0] ?? '', SMALL) + 4;
+    entry.rules.push(`M${coordinate(from)} ${coordinate(top + 8)}H${target - 12}`);
+    entry.heads.push(`M${target - 6} ${coordinate(top + 8)}l-7 -3.5v7z`);
+    return Math.max(top + lines.length * LINE + 2, targetOf(way.to, top, name));
+  }
+
+  /** A step by its number; an end in full where it is first led to, by its leading cause after that. */
+  function targetOf(id: string, top: number, name: string): number {
+    const node = byId.get(id);
+    const letter = marks.get(id) ?? '';
+    if (!node || isStep(node)) return put(letter, 'strong', target, top, 40, `target ${name}`) + 2;
+    put(letter, 'strong', target + 5, top, LETTER, `letter ${name}`);
+    const x = target + LETTER;
+    const room = width - x - 5;
+    const [leading = '', ...others] = leadsTo(node);
+    const again = shown.has(id);
+    shown.add(id);
+    let y = put(leading, again ? 'small' : 'strong', x, top, room, `target ${name}`);
+    if (again) return y + 2;
+    for (const cause of others) y = put(`or: ${cause}`, 'small', x, y, room, `target ${name}`);
+    entry.ends.push({ x: target, y: top - 2, width: width - target - 1, height: y - top + 5 });
+    return y + 7;
+  }
+}
+
+function leadsTo(node: TreeNode): string[] {
+  return node.kind === 'end' ? node.causes : node.kind === 'tree' ? [`Go on in: ${node.text}`] : [];
+}
+
+function questionOf(step: TreeNode): [string, Style][] {
+  switch (step.kind) {
+    case 'test':
+      return [[step.text, '']];
+    case 'layout':
+      return [[`By layout: ${step.text}`, '']];
+    case 'prove':
+      return [
+        ['Prove this now:', 'small'],
+        [step.text, 'strong'],
+      ];
+    default:
+      return leadsTo(step).map((cause, index) =>
+        index === 0 ? [cause, 'strong'] : [`or: ${cause}`, 'small'],
+      );
+  }
+}
+
+/** The sheet as an SVG element. */
+export function drawSheet(
+  { id, title, nodes }: { id: string; title: string; nodes: readonly TreeNode[] },
+  sheet: Sheet,
+): string {
+  const rules = sheet.entries
+    .filter(({ y }) => y > MARGIN)
+    .map(({ x, y }) => `M${coordinate(x)} ${coordinate(y - 4)}h${sheet.columnWidth}`);
+  const body =
+    path('thin', rules) +
+    sheet.entries
+      .map(
+        ({ entry, x, y }) =>
+          `<g transform="translate(${coordinate(x)} ${coordinate(y)})">${drawEntry(entry)}</g>`,
+      )
+      .join('');
+  return picture(
+    { id, kind: 'tree', title, description: describeTree(nodes), width: sheet.width, height: sheet.height },
+    body,
+  );
+}
+
+function drawEntry({ texts, rules, forks, heads, ends }: Entry): string {
+  const boxes = ends.map(({ x, y, width, height }) => {
+    const [left, top, across, down] = [x, y, width, height].map(coordinate);
+    return `M${left} ${top}h${across}v${down}h-${across}z`;
+  });
+  return (
+    path('thin', rules) +
+    path('medium', forks) +
+    path('solid', heads) +
+    path('part', boxes) +
+    texts.map(drawText).join('')
+  );
+}
+
+function path(classes: string, data: readonly string[]): string {
+  return data.length === 0 ? '' : `<path class="${classes}" d="${data.join('')}"/>`;
+}
+
+function drawText({ x, y, lines, style }: SheetText): string {
+  const [first = '', ...rest] = lines;
+  const more = rest.map((line) => `<tspan x="${coordinate(x)}" dy="${LINE}">${escapeText(line)}</tspan>`);
+  const classes = style === '' ? '' : ` class="${style}"`;
+  return `<text${classes} x="${coordinate(x)}" y="${coordinate(y)}">${escapeText(first)}${more.join('')}</text>`;
+}
+
+/** The space every text on the sheet takes. */
+export function sheetTextBoxes(sheet: Sheet): (Box & { name: string })[] {
+  return sheet.entries.flatMap(({ entry, x, y }) =>
+    entry.texts.map((text) => {
+      const size = text.style === 'small' ? SMALL : TEXT;
+      return {
+        name: text.name,
+        x: x + text.x,
+        y: y + text.y - 10,
+        width: Math.max(...text.lines.map((line) => widthOf(line, size, text.style === 'strong'))),
+        height: 13 + (text.lines.length - 1) * LINE,
+      };
+    }),
+  );
+}
+
+/**
+ * A tree as a vertical outline for phones, 350 units wide. Needs no layout package.
+ * @throws RangeError if there is nothing to draw
+ */
+export function drawTreeOutline(input: { id: string; title: string; nodes: readonly TreeNode[] }): string {
+  if (input.nodes.length === 0) throw new RangeError('A tree without a step cannot be drawn.');
+  return drawSheet(input, planSheet(input.nodes, 1));
+}
