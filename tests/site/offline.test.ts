@@ -148,7 +148,6 @@ describe('a new version', () => {
   /** The same site with every page changed, and seen to be on the symptoms' pages, listed anew. */
   async function publish(mark: string): Promise<void> {
     const output = await readOutput(folder);
-    for (const other of output.others) if (other.startsWith('offline/')) output.others.delete(other);
     for (const [name, page] of output.pages) {
       const isSeen = name.startsWith('symptoms/') || name === 'index.html';
       const headed = isSeen ? page.replace(/<h1[^>]*>[^<]*/, `<h1>${mark}`) : page;

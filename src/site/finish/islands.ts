@@ -4,7 +4,8 @@ import { mkdir, writeFile } from 'node:fs/promises';
 import { dirname, join } from 'node:path';
 import { bundleScript } from './bundle-script.ts';
 import type { Output } from './output.ts';
-import { attributeOf, readTags } from './page-tags.ts';
+import { attributeOf } from './page-tags.ts';
+import type { Scanned } from './scanned.ts';
 
 const SCRIPT = /^\/scripts\/([a-z0-9-]+)\.js$/;
 
@@ -15,14 +16,9 @@ export function islandOf(address: string, islands: string): string | undefined {
   return name !== undefined && existsSync(file) ? file : undefined;
 }
 
-export async function writeIslands(output: Output, islands: string): Promise<void> {
-  const addresses = new Set(
-    [...output.pages.values()].flatMap((page) =>
-      readTags(page)
-        .filter((tag) => tag.name === 'script')
-        .flatMap((tag) => attributeOf(tag, 'src') ?? []),
-    ),
-  );
+export async function writeIslands(output: Output, scanned: Scanned, islands: string): Promise<void> {
+  const scripts = [...scanned.values()].flatMap(({ tags }) => tags.filter((tag) => tag.name === 'script'));
+  const addresses = new Set(scripts.flatMap((tag) => attributeOf(tag, 'src') ?? []));
   for (const address of [...addresses].sort()) {
     const file = islandOf(address, islands);
     if (file) await writeScript(output, address.slice(1), await bundleScript(file, { minify: true }));

@@ -16,7 +16,7 @@ const NOT_HELD = new Set(['scripts/search-files.js', 'worker.js']);
 export async function writeOffline(output: Output, source: string): Promise<FileList> {
   await rm(join(output.folder, 'offline'), { recursive: true, force: true });
   await mkdir(join(output.folder, 'offline'), { recursive: true });
-  const paths = [...output.pages.keys(), ...output.others].filter((path) => !NOT_HELD.has(path)).sort();
+  const paths = [...output.pages.keys(), ...output.others].filter(isHeld).sort();
   const list: FileList = { version: '', files: [], packs: [] };
   let open: { files: ListedFile[]; contents: Buffer[]; size: number } = { files: [], contents: [], size: 0 };
   const close = async () => {
@@ -36,6 +36,11 @@ export async function writeOffline(output: Output, source: string): Promise<File
   list.version = hashOf(JSON.stringify(list.files));
   await writeFile(join(output.folder, 'worker.js'), await bundleWorker(source, list));
   return list;
+}
+
+/** Packs of a run before are gone by now. */
+function isHeld(path: string): boolean {
+  return !NOT_HELD.has(path) && !path.startsWith('offline/');
 }
 
 async function writePack(folder: string, files: ListedFile[], contents: Buffer[]): Promise<Pack> {

@@ -3,32 +3,28 @@
  * holds, nothing goes to another origin. It stands in the page itself, so it holds hosted, installed and from a stick.
  */
 import { createHash } from 'node:crypto';
-import type { Output } from './output.ts';
-import { attributeOf, readTags, type Tag } from './page-tags.ts';
+import { attributeOf, type Tag } from './page-tags.ts';
+import type { Outcome, Scanned } from './scanned.ts';
 import type { SiteFault } from './site-error.ts';
 
 /** Types of script element that hold data and are never run. */
 const DATA = /^application\/(ld\+)?json$/;
 
-/** Puts the policy on every page; returns what the policy would silently switch off. */
-export function setPolicies(output: Output): SiteFault[] {
-  const faults: SiteFault[] = [];
-  for (const [name, page] of output.pages) {
-    const tags = readTags(page);
-    faults.push(...tags.flatMap((tag) => refused(tag).map((fault) => ({ page: name, ...fault }))));
+/** The policy of every page, and what it would switch off without a word. */
+export function policies(scanned: Scanned): Outcome {
+  const outcome: Outcome = { edits: new Map(), faults: [] };
+  for (const [name, { tags }] of scanned) {
+    outcome.faults.push(...tags.flatMap((tag) => refused(tag).map((fault) => ({ page: name, ...fault }))));
     const charset = tags.find((tag) => tag.name === 'meta' && attributeOf(tag, 'charset') !== undefined);
-    if (!charset) {
-      faults.push({
-        page: name,
-        found: '<head>',
-        message: 'Needs <meta charset="utf-8" />; the policy follows it.',
-      });
-      continue;
+    if (charset) {
+      const text = `<meta http-equiv="content-security-policy" content="${policyOf(tags)}">`;
+      outcome.edits.set(name, [{ start: charset.end, end: charset.end, text }]);
+    } else {
+      const message = 'Needs <meta charset="utf-8" />; the policy follows it.';
+      outcome.faults.push({ page: name, found: '<head>', message });
     }
-    const meta = `<meta http-equiv="content-security-policy" content="${policyOf(tags)}">`;
-    output.pages.set(name, page.slice(0, charset.end) + meta + page.slice(charset.end));
   }
-  return faults;
+  return outcome;
 }
 
 /** `wasm-unsafe-eval` lets the search index run; it permits no script text. */

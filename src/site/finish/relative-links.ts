@@ -5,8 +5,8 @@
 import { posix } from 'node:path';
 import { distance } from 'fastest-levenshtein';
 import type { Output } from './output.ts';
-import { type Attribute, attributeOf, quote, readTags, type Tag } from './page-tags.ts';
-import type { SiteFault } from './site-error.ts';
+import { type Attribute, attributeOf, quote, type Tag } from './page-tags.ts';
+import type { Edit, Outcome, Scanned } from './scanned.ts';
 
 const ADDRESSES = new Set(['href', 'src', 'action', 'poster', 'xlink:href']);
 const ELSEWHERE = /^[a-z][a-z0-9+.-]*:|^\/\//i;
@@ -28,29 +28,25 @@ interface Anchors {
   of(page: string): Set<string>;
 }
 
-/** Rewrites the pages of the output; returns what could not be rewritten. */
-export function makeLinksRelative(output: Output): SiteFault[] {
-  const faults: SiteFault[] = [];
-  const tagsOf = new Map([...output.pages].map(([name, page]) => [name, readTags(page)]));
-  const ids = new Map([...tagsOf].map(([name, tags]) => [name, collectIds(tags)]));
+/** What has to change in the pages, and every address that leads nowhere. */
+export function relativeLinks(output: Output, scanned: Scanned): Outcome {
+  const outcome: Outcome = { edits: new Map(), faults: [] };
+  const ids = new Map([...scanned].map(([name, { tags }]) => [name, collectIds(tags)]));
   const anchors: Anchors = { of: (page) => ids.get(page) ?? new Set() };
-  for (const [name, page] of output.pages) {
-    let rewritten = '';
-    let from = 0;
-    for (const tag of tagsOf.get(name) ?? []) {
+  for (const [name, { tags }] of scanned) {
+    const edits: Edit[] = [];
+    for (const tag of tags) {
       for (const attribute of tag.attributes) {
         if (!ADDRESSES.has(attribute.name) || attribute.end === 0) continue;
+        const { value, start, end } = attribute;
         const answer = rewrite(attribute, tag, name, output, anchors);
-        if ('message' in answer) faults.push({ page: name, found: attribute.value, message: answer.message });
-        else if (answer.address !== attribute.value) {
-          rewritten += page.slice(from, attribute.start) + quote(answer.address);
-          from = attribute.end;
-        }
+        if ('message' in answer) outcome.faults.push({ page: name, found: value, message: answer.message });
+        else if (answer.address !== value) edits.push({ start, end, text: quote(answer.address) });
       }
     }
-    output.pages.set(name, rewritten + page.slice(from));
+    outcome.edits.set(name, edits);
   }
-  return faults;
+  return outcome;
 }
 
 function rewrite(

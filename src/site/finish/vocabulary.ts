@@ -2,9 +2,9 @@
 
 import { wordsOf } from '../search/words.ts';
 import type { Output } from './output.ts';
-import { attributeOf, readTags } from './page-tags.ts';
 
-const FIELDS = new Set(['title', 'said', 'trade', 'codes']);
+/** As src/site/parts/SearchTerms.astro writes them. */
+const FIELD = /data-pagefind-meta="?(?:title|said|trade|codes)"?[^>]*>([^<]*)/g;
 /** Shorter words have too many neighbours to be mended by guess. */
 export const SHORTEST = 4;
 
@@ -22,7 +22,5 @@ export function collectWords(output: Output): string[] {
 }
 
 function markedTexts(page: string): string[] {
-  return readTags(page)
-    .filter((tag) => FIELDS.has(attributeOf(tag, 'data-pagefind-meta') ?? ''))
-    .map((tag) => page.slice(tag.end, page.indexOf('<', tag.end)).replace(/&#?\w+;/g, '’'));
+  return [...page.matchAll(FIELD)].map(([, text = '']) => text.replace(/&#?\w+;/g, '’'));
 }

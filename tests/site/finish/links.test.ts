@@ -1,7 +1,8 @@
 import { describe, expect, test } from 'vitest';
 import type { Output } from '../../../src/site/finish/output.ts';
 import { readTags } from '../../../src/site/finish/page-tags.ts';
-import { makeLinksRelative } from '../../../src/site/finish/relative-links.ts';
+import { relativeLinks } from '../../../src/site/finish/relative-links.ts';
+import { applyEdits, scan } from '../../../src/site/finish/scanned.ts';
 import { SiteError } from '../../../src/site/finish/site-error.ts';
 
 const site = (pages: Record<string, string>, others: string[] = []): Output => ({
@@ -9,6 +10,13 @@ const site = (pages: Record<string, string>, others: string[] = []): Output => (
   pages: new Map(Object.entries(pages)),
   others: new Set(others),
 });
+
+/** Changes the pages; @returns the faults. */
+function makeRelative(output: Output) {
+  const outcome = relativeLinks(output, scan(output));
+  applyEdits(output, [outcome]);
+  return outcome.faults;
+}
 
 describe('tags', () => {
   test('values in either quotation mark, without any, and none; text that looks like a tag is no tag', () => {
@@ -47,14 +55,14 @@ describe('addresses become relative and explicit', () => {
     };
     pages[page] += `<a href="${address}">`;
     const output = site(pages, ['scripts/page.js']);
-    expect(makeLinksRelative(output)).toEqual([]);
+    expect(makeRelative(output)).toEqual([]);
     expect(output.pages.get(page)).toContain(`<a href="${wanted}">`);
   });
 
   test('scripts, forms and drawings too, everything else stays letter for letter', () => {
     const page = `<script defer src="/scripts/page.js"></script>\n<form action='/b.html'><use href="#own" /><i id=own title="/b.html">`;
     const output = site({ 'a/x.html': page, 'b.html': '' }, ['scripts/page.js']);
-    expect(makeLinksRelative(output)).toEqual([]);
+    expect(makeRelative(output)).toEqual([]);
     expect(output.pages.get('a/x.html')).toBe(
       page.replace('/scripts/page.js', '../scripts/page.js').replace(`'/b.html'`, '"../b.html"'),
     );
@@ -69,7 +77,7 @@ describe('an address that leads nowhere stops the build', () => {
       'index.html': `${link}<a href="/causes/trapped-air.html#prof"><a href="%E0%">`,
       'tests/a.html': `<p id="proof">${link}<a href="#prof"><img src="https://example.org/x.png">`,
     });
-    expect(new SiteError(makeLinksRelative(output)).message).toBe(`causes/trapped-air.html and 2 more pages
+    expect(new SiteError(makeRelative(output)).message).toBe(`causes/trapped-air.html and 2 more pages
   /causes/trapped-iar.html
   No such page. Nearest: causes/trapped-air.html
 

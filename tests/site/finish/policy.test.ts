@@ -1,6 +1,14 @@
 import { expect, test } from 'vitest';
 import type { Output } from '../../../src/site/finish/output.ts';
-import { setPolicies } from '../../../src/site/finish/policy.ts';
+import { policies } from '../../../src/site/finish/policy.ts';
+import { applyEdits, scan } from '../../../src/site/finish/scanned.ts';
+
+/** Sets the policy; @returns the faults. */
+function setPolicies(output: Output) {
+  const outcome = policies(scan(output));
+  applyEdits(output, [outcome]);
+  return outcome.faults;
+}
 
 const site = (page: string): Output => ({
   folder: '',
