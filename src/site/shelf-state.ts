@@ -10,7 +10,7 @@ import { layoutCasesOf } from './walk/layout-cases.ts';
 
 export interface TreeState {
   symptom: Entry<'symptom'>;
-  /** On the layout where the tree is furthest from the best found. */
+  /** Expected minutes, wrong turns included. */
   minutes: number;
   nineInTen: number;
   best: number;
@@ -21,17 +21,19 @@ export interface TreeState {
   because: string | undefined;
 }
 
-/** Each tree beside the best that a search finds, worst layout first within a tree. */
+/** Each tree beside the best that a search finds, on the layout that most of the shelf's vehicles have. */
 export function treeStates(): TreeState[] {
   return entriesOf('symptom').map((symptom) => {
     const because = shelf.records.tree.get(symptom.data.tree)?.data.because;
-    const judged = layoutCasesOf(symptom.id).flatMap(({ compiled, tree }) => {
-      const result = judgeTree(compiled, tree, { budget: QUICK_BUDGET, hasReason: because !== undefined });
-      return result.ok ? [result.judgement] : [];
-    });
-    const worst = judged.sort((a, b) => b.ratio - a.ratio)[0];
-    if (!worst) throw new Error(`The tree of ${symptom.id} cannot be judged.`);
-    const { report, best, bound, ratio } = worst;
+    const commonest = [...layoutCasesOf(symptom.id)].sort((a, b) => b.vehicles.length - a.vehicles.length)[0];
+    const judged =
+      commonest &&
+      judgeTree(commonest.compiled, commonest.tree, {
+        budget: QUICK_BUDGET,
+        hasReason: because !== undefined,
+      });
+    if (!judged?.ok) throw new Error(`The tree of ${symptom.id} cannot be judged.`);
+    const { report, best, bound, ratio } = judged.judgement;
     return {
       symptom,
       minutes: report.expectedMinutes,

@@ -80,7 +80,9 @@ class Walk extends HTMLElement {
     this.answers = readAnswers(location.hash, (key, value) => {
       if (key.startsWith('layout.')) return features.has(key.slice('layout.'.length) as never);
       if (key.startsWith('prove.')) {
-        return model.causes.some(({ id }) => proveKey(id) === key) && (value === PROVEN || value === NOT_IT);
+        return (
+          model.causes.some(({ id }) => proveKey(id) === key) && [PROVEN, NOT_IT, SKIPPED].includes(value)
+        );
       }
       return value === SKIPPED ? key in titles.outcomes : titles.outcomes[key]?.[value] !== undefined;
     });
@@ -161,9 +163,7 @@ class Walk extends HTMLElement {
     const ask = (test: string) =>
       this.querySelector(`[data-spare="${test}"]`) ??
       this.querySelector(`.answer[data-key="${test}"]`)?.closest('.step');
-    const proof = (cause: string) =>
-      this.querySelector(`[data-proof="${cause}"]`) ??
-      this.querySelector(`.answer[data-key="${proveKey(cause)}"]`)?.closest('.step');
+    const proof = (cause: string) => this.querySelector(`[data-proof="${cause}"]`);
     if (this.detour) return ask(this.detour);
     if (standing.kind === 'at') return this.querySelector(`[data-step="${standing.step}"]`);
     if (standing.kind === 'proven') return proof(standing.cause);
@@ -315,7 +315,7 @@ class Walk extends HTMLElement {
   private testAskedNow(standing: Replay['standing']): string | undefined {
     if (standing.kind === 'proven') return undefined;
     const asked = this.querySelector<HTMLElement>('.step[data-now] .answers > li > .answer')?.dataset.key;
-    return asked !== undefined && asked in this.data.titles.outcomes ? asked : undefined;
+    return asked?.startsWith('layout.') ? undefined : asked;
   }
 
   private startAgain(): void {

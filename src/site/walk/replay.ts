@@ -54,6 +54,7 @@ export function replay(
       at = move.next;
       continue;
     }
+    if (move.kind === 'proven') return { trail, standing: { kind: 'proven', cause: move.cause } };
     if (provenKey) break;
     if (move.kind === 'skip') return { trail, standing: { kind: 'off-path' } };
     return { trail, standing: { kind: 'at', step: at, node } };
@@ -64,6 +65,7 @@ export function replay(
 
 type Move =
   | { kind: 'take'; key: string; value: string; next: string; fromVehicle?: boolean }
+  | { kind: 'proven'; cause: string }
   | { kind: 'skip' }
   | { kind: 'stay' };
 
@@ -87,9 +89,12 @@ function moveFrom(
     }
     case 'prove': {
       const key = proveKey(node.cause);
-      return answers.get(key) === NOT_IT
-        ? { kind: 'take', key, value: NOT_IT, next: node.otherwise }
-        : { kind: 'stay' };
+      const shown = node.by && answers.get(node.by.test);
+      const seen =
+        shown === undefined || shown === SKIPPED ? undefined : shown === node.by?.outcome ? PROVEN : NOT_IT;
+      const value = answers.get(key) ?? seen;
+      if (value === PROVEN) return { kind: 'proven', cause: node.cause };
+      return value === undefined ? { kind: 'stay' } : { kind: 'take', key, value, next: node.otherwise };
     }
     case 'end':
       return node.causes.every((cause) => answers.get(proveKey(cause)) === NOT_IT)

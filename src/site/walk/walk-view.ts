@@ -8,6 +8,7 @@ import { packQuantity } from '../packed-quantity.ts';
 import { entryOf, hrefOf, titleOf } from '../record-pages.ts';
 import { shelf } from '../shelf.ts';
 import { generalRange } from '../text/figure-html.ts';
+import { pageModel } from './page-model.ts';
 import type { WalkData } from './walk-data.ts';
 import { type WalkTree, walkTreeOf } from './walk-tree.ts';
 
@@ -18,18 +19,22 @@ export interface WalkView {
   order: string[];
   /** Tests the planner may ask for that are no step of the tree. */
   spareTests: string[];
-  /** Causes that are no prove step of the tree: shown when the planner says to prove one. */
-  spareCauses: string[];
+  /** All candidate causes: each has a section of its own, shown when it is to be proven and once it is. */
+  causes: string[];
 }
 
 export function walkViewOf(symptomId: string): WalkView {
   const symptom = entryOf('symptom', symptomId);
   const tree = entryOf('tree', symptom.data.tree).data;
-  const model = modelOf(shelf.records, symptomId, {});
-  const walkTree = walkTreeOf(tree);
+  const walkTree = walkTreeOf(tree, (cause) => {
+    const { test, outcome } = entryOf('cause', cause).data.confirm ?? {};
+    return test !== undefined && outcome !== undefined ? { test, outcome } : undefined;
+  });
   const steps = Object.values(walkTree.steps);
   const inTree = new Set(steps.flatMap((step) => (step.kind === 'test' ? [step.test] : [])));
-  const proven = new Set(steps.flatMap((step) => (step.kind === 'prove' ? [step.cause] : [])));
+  const candidates = Object.keys(symptom.data.causes);
+  const proofs = candidates.flatMap((id) => entryOf('cause', id).data.confirm?.test ?? []);
+  const model = pageModel(modelOf(shelf.records, symptomId, {}), new Set([...inTree, ...proofs]));
   const tests = [...new Set([...model.tests.map((test) => test.id), ...inTree])];
   const causes = model.causes.map((cause) => cause.id);
 
@@ -79,7 +84,7 @@ export function walkViewOf(symptomId: string): WalkView {
     tree,
     order: readingOrder(walkTree),
     spareTests: tests.filter((id) => !inTree.has(id)),
-    spareCauses: causes.filter((id) => !proven.has(id)),
+    causes,
   };
 }
 

@@ -7,7 +7,12 @@ const tree: WalkTree = {
   start: 'level',
   steps: {
     level: { kind: 'test', test: 'level-cold', on: { full: 'side', low: 'low' } },
-    low: { kind: 'prove', cause: 'coolant-low', otherwise: 'side' },
+    low: {
+      kind: 'prove',
+      cause: 'coolant-low',
+      otherwise: 'side',
+      by: { test: 'jug', outcome: 'takes-litres' },
+    },
     side: { kind: 'layout', feature: 'thermostat', on: { 'inlet side': 'done', 'outlet side': 'hose' } },
     hose: { kind: 'test', test: 'hose', on: { early: 'done', late: 'level' } },
     done: { kind: 'end', causes: ['thermostat-stuck-open', 'thermostat-opens-early'] },
@@ -57,6 +62,24 @@ describe('replay', () => {
     expect(standing([low, ['prove.coolant-low', PROVEN]]).standing).toEqual({
       kind: 'proven',
       cause: 'coolant-low',
+    });
+  });
+
+  test('does not ask again for a proof whose test was answered elsewhere', () => {
+    const low: [string, string] = ['level-cold', 'low'];
+    expect(standing([low, ['jug', 'takes-litres']]).standing).toEqual({
+      kind: 'proven',
+      cause: 'coolant-low',
+    });
+    expect(standing([low, ['jug', 'full-at-once']]).standing).toMatchObject({ kind: 'at', step: 'side' });
+    expect(standing([low, ['jug', SKIPPED]]).standing).toMatchObject({ kind: 'at', step: 'low' });
+  });
+
+  test('goes on from a proof that cannot be made now', () => {
+    const low: [string, string] = ['level-cold', 'low'];
+    expect(standing([low, ['prove.coolant-low', SKIPPED]]).standing).toMatchObject({
+      kind: 'at',
+      step: 'side',
     });
   });
 
