@@ -1,6 +1,7 @@
 /** How far a running system is from boiling, and what opening the cap would do. */
-import { boilingUncertainty, boilMargin } from '../physics/boiling.ts';
-import { gaugePascal, kelvin, toCelsius } from '../physics/units.ts';
+import { boilingPointUnderCap, boilingUncertainty, boilMargin } from '../physics/boiling.ts';
+import type { Mixture } from '../physics/glycol.ts';
+import { type GaugePascal, gaugePascal, kelvin, type Metre, toCelsius } from '../physics/units.ts';
 import {
   ALTITUDE,
   ANY_STRENGTH,
@@ -10,10 +11,12 @@ import {
   mixtureOf,
   openingCaution,
 } from './coolant-inputs.ts';
-import type { Answer, Calculator } from './declaration.ts';
+import type { Answer, Calculator, Picture } from './declaration.ts';
 
 /** Nearer than this to boiling the hottest spot in the head boils already, K. Common practice, no source. */
 const CLOSE = 10;
+/** Above this coolant burns skin within minutes, K: Moritz and Henriques, 1947. */
+const SCALDS = 321.15;
 
 export const boilMarginCalculator: Calculator = {
   id: 'boil-margin',
@@ -47,8 +50,10 @@ export const boilMarginCalculator: Calculator = {
     const margin = show.difference(Math.abs(found.margin));
     const opening =
       found.aboveFlash > -realCoolant
-        ? `Opened now it would flash into steam, since it boils at ${flashes} in the open. Leave the cap on.`
-        : 'Opened now it would not flash into steam, and it can still scald: not flashing is not safe to open.';
+        ? `Leave the cap on: opened now it would flash into steam, since it boils at ${flashes} in the open.`
+        : now > SCALDS
+          ? 'Leave the cap on until it has cooled: it would not flash into steam now, but not flashing is not safe to open.'
+          : 'Cool enough not to flash or scald at once; still open it slowly, as the maker describes.';
     const { sentence, tone } =
       found.margin <= realCoolant
         ? {
@@ -81,7 +86,10 @@ export const boilMarginCalculator: Calculator = {
       ],
       notes: [
         openingCaution(show),
-        `The formula holds the published boiling points of neat glycol within ${show.difference(model, 1)}. A cap that leaks early lowers the limit to what it really holds: test the cap.`,
+        mixture.glycol === 'ethylene'
+          ? `The formula meets measured boiling points of neat glycol within ${show.difference(model, 1)}.`
+          : `No measured boiling point of propylene glycol mixtures was at hand; a handbook’s rows, from memory, are met within ${show.difference(model, 1)} at usual strengths.`,
+        'A cap that leaks early lowers the limit to what it really holds: test the cap.',
       ],
       pictures: [
         {
@@ -99,6 +107,7 @@ export const boilMarginCalculator: Calculator = {
             above: 'over boiling',
           },
         },
+        boilCurve(mixture, gaugePascal(values.number('cap')), altitudeOf(values), `boils at ${boils}`),
       ],
     };
   },
@@ -116,3 +125,30 @@ export const boilMarginCalculator: Calculator = {
       'ethylene glycol within 0.35 °C of the measured points; coolant as bought within 1 °C (2 °C above 60 %); propylene within 2 °C (4 °C above 60 %), no measured point at hand',
   },
 };
+
+/** Boiling point against cap pressure, as wide as a coolant bought may be off, with this cap on it. */
+function boilCurve(mixture: Mixture, cap: GaugePascal, altitude: Metre, label: string): Picture {
+  const highest = cap > 2e5 ? 3e5 : 2e5;
+  const { realCoolant } = boilingUncertainty(mixture);
+  const line = (shift: number) =>
+    Array.from({ length: 25 }, (_, i) => (i / 24) * highest).map((pressure) => {
+      const boils = boilingPointUnderCap(mixture, gaugePascal(pressure), altitude);
+      return [pressure / 1e5, toCelsius(boils) + shift] as const;
+    });
+  const points = line(-realCoolant);
+  const upper = line(realCoolant);
+  const ends = [points[0]?.[1] ?? 0, upper.at(-1)?.[1] ?? 200];
+  return {
+    kind: 'curve',
+    title: 'Boiling point against cap pressure',
+    x: { label: 'cap opens at', unit: 'bar', low: 0, high: highest / 1e5 },
+    y: {
+      label: 'boils at',
+      unit: '°C',
+      low: Math.floor((ends[0] ?? 0) / 10) * 10,
+      high: Math.ceil((ends[1] ?? 200) / 10) * 10,
+    },
+    curves: [{ points, upper }],
+    points: [{ x: cap / 1e5, y: toCelsius(boilingPointUnderCap(mixture, cap, altitude)), label }],
+  };
+}

@@ -1,6 +1,5 @@
 /** Whether a torque can belong to a bolt, what to set with a crow-foot on, and the torque in other units. */
 
-import { JOINTS } from '../model/figures.ts';
 import { isPropertyClass, PROPERTY_CLASSES } from '../physics/bolt.ts';
 import {
   HOLE_MATERIALS,
@@ -224,13 +223,12 @@ const WRENCH_NOTE =
 function jointsOf(vehicle: VehicleFacts): FieldSet[] {
   return Object.entries(vehicle.bolts).flatMap(([joint, { bolt, class: propertyClass, into }]) => {
     const given = vehicle.figures[`torque.${joint}`]?.quantity;
-    const label = Object.entries(JOINTS).find(([name]) => name === joint)?.[1].label;
-    if (!given || label === undefined || !THREADS.includes(bolt)) return [];
+    if (!given || !THREADS.includes(bolt)) return [];
     const known = isPropertyClass(propertyClass) && HOLE_MATERIALS.some((each) => each === into);
     const middle = (given.low + given.high) / 2;
     return [
       {
-        label,
+        label: joint.replaceAll('-', ' '),
         fields: {
           torque: `${Number(middle.toFixed(2))} N·m`,
           thread: bolt,

@@ -1,14 +1,24 @@
 /** A calculator, live: reads the fields, shows the answer at once, keeps its state in the address of its own page. */
-import { CALCULATORS } from '../../calculators/catalogue.ts';
 import type { Calculator, Input, QuantityInput } from '../../calculators/declaration.ts';
 import { isAsked, type Typed, workOut } from '../../calculators/work-out.ts';
 import { readQuantity } from '../../model/quantity.ts';
+import { loadScript } from '../browser/load-script.ts';
 import '../page-globals.ts';
 import { answerDetail, answerSentence } from '../calculator-answer.ts';
 import { type FieldText, joinField, splitField, writeDefault, writeField } from '../calculator-field.ts';
 
 /** Longest text a field is given from an address. */
 const LONGEST = 60;
+
+declare global {
+  interface DocumentEventMap {
+    /** A declaration has come; its script is calculators/<id>.js. */
+    'headertank:calculator': CustomEvent<Calculator>;
+  }
+}
+
+const declared = new Map<string, Calculator>();
+document.addEventListener('headertank:calculator', ({ detail }) => declared.set(detail.id, detail));
 
 let made = 0;
 
@@ -21,9 +31,17 @@ class CalculatorPart extends HTMLElement {
   private readonly picture = `live-picture-${made++}`;
 
   connectedCallback() {
-    this.calculator = CALCULATORS.find(({ id }) => id === this.dataset.id);
+    const id = this.dataset.id ?? '';
+    loadScript(`../calculators/${id}`).then(
+      () => this.start(declared.get(id)),
+      () => this.tell('The fields could not be started. Open this page again.'),
+    );
+  }
+
+  private start(calculator: Calculator | undefined): void {
     const form = this.querySelector('form');
-    if (!this.calculator || !form) return;
+    if (this.calculator || !calculator || !form) return;
+    this.calculator = calculator;
     this.ownPage = this.hasAttribute('data-own-page');
     this.given = JSON.parse(this.dataset.given ?? '{}');
     this.querySelector('fieldset')?.removeAttribute('disabled');
@@ -201,8 +219,7 @@ class CalculatorPart extends HTMLElement {
     const outcome = workOut(calculator, values, window.headertank.habit);
     const faults = new Map(outcome.ok ? [] : outcome.faults.map(({ name, message }) => [name, message]));
     for (const input of calculator.inputs) this.showField(input, values, faults.get(input.name));
-    const example = this.querySelector('.example');
-    if (example) example.textContent = this.exampleLine();
+    this.tell(this.exampleLine());
     const said = answerSentence(outcome);
     // Unchanged words are left alone, so that a screen reader does not say them again at each key.
     if (sentence.textContent !== said) sentence.textContent = said;
@@ -210,6 +227,12 @@ class CalculatorPart extends HTMLElement {
     // While there is no figure the place is kept, so that the page does not jump under the thumb.
     detail.style.minHeight = outcome.ok ? '' : `${detail.offsetHeight}px`;
     detail.innerHTML = answerDetail(calculator, outcome, this.picture, window.headertank.habit);
+  }
+
+  /** The line above the fields. */
+  private tell(text: string): void {
+    const line = this.querySelector('.example');
+    if (line) line.textContent = text;
   }
 
   private exampleLine(): string {
