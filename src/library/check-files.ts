@@ -5,12 +5,12 @@ import { type RecordOf, SCHEMAS } from '../model/schemas.ts';
 import { type Shop, shopSchema } from '../model/shop.ts';
 import type { Draft, DraftShelf } from './draft.ts';
 import { fieldFaults } from './field-fault.ts';
-import { type Fault, type Finding, inOrder } from './finding.ts';
+import { type Finding, inOrder } from './finding.ts';
 import { type Memory, NO_MEMORY } from './memory.ts';
-import { Places } from './place.ts';
 import { readText } from './read-text.ts';
-import type { FileRule, RecordRule, Rule, ShelfRule, TextRule } from './rule.ts';
+import type { Rule } from './rule.ts';
 import { RULES } from './rules/index.ts';
+import { Run } from './run.ts';
 import { isPlainObject, referencesIn } from './schema-tree.ts';
 import { type Entry, emptyRecords, type Records, type Shelf } from './shelf.ts';
 import { type RawFile, type SourceFile, sourceFile } from './source-file.ts';
@@ -40,7 +40,7 @@ export function checkFiles(
     files.set(source.file, source);
   }
   const run = new Run(files, rules);
-  const draft = draftShelf(run, shelfName, memory);
+  const draft = draftShelf(run, memory);
   const onShelf = run.rulesOn('shelf');
   for (const level of ['error', 'warning'] as const) {
     // A warning is only worth reading on a shelf without errors: what is broken or missing is the likelier reason.
@@ -74,68 +74,7 @@ function shelfFile(shelfName: string): string {
   return shelfName === '' ? 'shop.yaml' : `${shelfName}/shop.yaml`;
 }
 
-/** Runs rules and turns their faults into findings. */
-class Run {
-  readonly files: ReadonlyMap<string, SourceFile>;
-  readonly findings: Finding[] = [];
-  /** Files with an error. */
-  readonly faulty = new Set<string>();
-  readonly #rules: readonly Rule[];
-  readonly #places: Places;
-
-  constructor(files: ReadonlyMap<string, SourceFile>, rules: readonly Rule[]) {
-    this.files = files;
-    this.#rules = rules;
-    this.#places = new Places(files);
-  }
-
-  rulesOn(stage: 'file'): FileRule[];
-  rulesOn(stage: 'text'): TextRule[];
-  rulesOn(stage: 'record'): RecordRule[];
-  rulesOn(stage: 'shelf'): ShelfRule[];
-  rulesOn(stage: Rule['on']): Rule[] {
-    return this.#rules.filter((rule) => rule.on === stage);
-  }
-
-  /** @returns how many faults the rule found */
-  apply(rule: Rule, check: () => Fault[], file: string): number {
-    let faults: Fault[];
-    try {
-      faults = check();
-    } catch (error) {
-      this.findings.push({
-        rule: 'rule-broke',
-        level: 'error',
-        place: this.#places.placeOf({ file, start: 0, end: 0 }),
-        found: `The rule "${rule.id}" broke down here and has checked nothing: ${String(error)}.`,
-        byHand: `mend src/library/rules/${rule.id}.ts; the record may be right`,
-      });
-      return 1;
-    }
-    for (const fault of faults) {
-      this.findings.push(this.#finding(rule, fault));
-      if (rule.level === 'error') this.faulty.add(fault.at.file);
-    }
-    return faults.length;
-  }
-
-  #finding(rule: Rule, { at, found, expected, byHand, replaceBy, edits }: Fault): Finding {
-    // A name mended to one that is there already would only be the next fault.
-    const can = replaceBy !== undefined && !this.#places.hasBeside(at, replaceBy);
-    const mend = edits ?? (can ? [{ ...this.#places.spanOf(at), text: replaceBy }] : undefined);
-    return {
-      rule: rule.id,
-      level: rule.level,
-      place: this.#places.placeOf(at),
-      found,
-      ...(expected !== undefined && { expected }),
-      ...(byHand !== undefined && { byHand }),
-      ...(mend && { mend }),
-    };
-  }
-}
-
-function draftShelf(run: Run, shelfName: string, memory: Memory): DraftShelf {
+function draftShelf(run: Run, memory: Memory): DraftShelf {
   const records = emptyRecords();
   const ids = Object.fromEntries(KIND_NAMES.map((kind) => [kind, new Set<string>()])) as {
     [K in Kind]: Set<string>;
@@ -179,7 +118,7 @@ function draftShelf(run: Run, shelfName: string, memory: Memory): DraftShelf {
     } else put(records, kind, id, file, parsed.data);
   }
   const { files, faulty } = run;
-  return { shelfName, files, drafts, records, moved, guides, ids, faulty, memory, ...(shop && { shop }) };
+  return { files, drafts, records, moved, guides, ids, faulty, memory, ...(shop && { shop }) };
 }
 
 /** @returns whether a fault was found after which nothing more can be said about the file */

@@ -23,8 +23,6 @@ export interface Draft {
 }
 
 export interface DraftShelf {
-  /** How the folder of the shelf is shown to people. */
-  shelfName: string;
   files: ReadonlyMap<string, SourceFile>;
   drafts: readonly Draft[];
   /** Records that fit their schema. */

@@ -4,6 +4,7 @@ import { ID_FORM } from '../model/scalars.ts';
 import type { Path } from './finding.ts';
 import { nearestOf } from './nearest.ts';
 import { bare, fieldNames, isPlainObject, metaOf, schemaAt, valueAt } from './schema-tree.ts';
+import { wantedBy } from './wanted-by.ts';
 
 export type FieldFault =
   | { is: 'missing'; path: Path; field: string }
@@ -181,32 +182,4 @@ function textCutByColon(value: unknown): string | undefined {
   const [[key, rest] = [], ...more] = Object.entries(value);
   if (key === undefined || more.length > 0 || typeof rest !== 'string') return undefined;
   return key.includes(' ') ? `${key}: ${rest}` : undefined;
-}
-
-/** What a schema takes, in words. */
-export function wantedBy(schema: $ZodType | undefined): string {
-  if (!schema) return 'something else';
-  const { def } = bare(schema)._zod;
-  switch (def.type) {
-    case 'string':
-      return 'a text';
-    case 'number':
-      return 'format' in def ? 'a whole number' : 'a number';
-    case 'boolean':
-      return 'true or false';
-    case 'array':
-      return `a list: a line with "- " for each`;
-    case 'enum':
-      return `one of ${Object.keys(def.entries)
-        .map((word) => `"${word}"`)
-        .join(', ')}`;
-    case 'object':
-      return `fields: ${Object.keys(def.shape).join(', ')}`;
-    case 'record':
-      return 'names, each with a value: "name: value"';
-    case 'union':
-      return def.options.map((option) => wantedBy(option)).join('; or ');
-    default:
-      return 'something else';
-  }
 }

@@ -21,11 +21,6 @@ export function bare(schema: $ZodType): $ZodTypes {
   }
 }
 
-/** Whether the field may be left out. */
-export function mayBeLeftOut(schema: $ZodType): boolean {
-  return schema._zod.optin === 'optional';
-}
-
 /** What the model says about a schema. */
 export interface SchemaNotes extends SchemaMeta {
   description?: string | undefined;

@@ -1,0 +1,65 @@
+import type { Fault, Finding } from './finding.ts';
+import { Places } from './place.ts';
+import type { FileRule, RecordRule, Rule, ShelfRule, TextRule } from './rule.ts';
+import type { SourceFile } from './source-file.ts';
+
+/** Runs rules and turns their faults into findings. */
+export class Run {
+  readonly files: ReadonlyMap<string, SourceFile>;
+  readonly findings: Finding[] = [];
+  /** Files with an error. */
+  readonly faulty = new Set<string>();
+  readonly #rules: readonly Rule[];
+  readonly #places: Places;
+
+  constructor(files: ReadonlyMap<string, SourceFile>, rules: readonly Rule[]) {
+    this.files = files;
+    this.#rules = rules;
+    this.#places = new Places(files);
+  }
+
+  rulesOn(stage: 'file'): FileRule[];
+  rulesOn(stage: 'text'): TextRule[];
+  rulesOn(stage: 'record'): RecordRule[];
+  rulesOn(stage: 'shelf'): ShelfRule[];
+  rulesOn(stage: Rule['on']): Rule[] {
+    return this.#rules.filter((rule) => rule.on === stage);
+  }
+
+  /** @returns how many faults the rule found */
+  apply(rule: Rule, check: () => Fault[], file: string): number {
+    let faults: Fault[];
+    try {
+      faults = check();
+    } catch (error) {
+      this.findings.push({
+        rule: 'rule-broke',
+        level: 'error',
+        place: this.#places.placeOf({ file, start: 0, end: 0 }),
+        found: `The rule "${rule.id}" broke down here and has checked nothing: ${String(error)}.`,
+        byHand: `mend src/library/rules/${rule.id}.ts; the record may be right`,
+      });
+      return 1;
+    }
+    for (const fault of faults) {
+      this.findings.push(this.#finding(rule, fault));
+      if (rule.level === 'error') this.faulty.add(fault.at.file);
+    }
+    return faults.length;
+  }
+
+  #finding(rule: Rule, { at, found, expected, byHand, replaceBy, edits }: Fault): Finding {
+    // A name mended to one that is there already would only be the next fault.
+    const can = replaceBy !== undefined && !this.#places.hasBeside(at, replaceBy);
+    const mend = edits ?? (can ? [{ ...this.#places.spanOf(at), text: replaceBy }] : undefined);
+    return {
+      rule: rule.id,
+      level: rule.level,
+      place: this.#places.placeOf(at),
+      found,
+      ...(expected !== undefined && { expected }),
+      ...(byHand !== undefined && { byHand }),
+      ...(mend && { mend }),
+    };
+  }
+}
