@@ -247,7 +247,7 @@ class Walk extends HTMLElement {
   }
 
   private askedText(key: string): string {
-    if (key.startsWith('layout.')) return `${key.slice('layout.'.length).replaceAll('-', ' ')}`;
+    if (key.startsWith('layout.')) return this.data.titles.layout[key.slice('layout.'.length)] ?? key;
     if (key.startsWith('prove.')) return this.causeTitle(key.slice('prove.'.length));
     return this.say(this.data.titles.questions[key] ?? key);
   }

@@ -5,6 +5,7 @@ import type { Situation } from '../../diagnosis/model.ts';
 import { type NextStep, nextStep, splitOf } from '../../diagnosis/next-step.ts';
 import { type Reason, reasonFor, type Titles } from '../../diagnosis/reason.ts';
 import { type KnownLayout, layoutAllows } from '../../model/layout.ts';
+import { inSentence } from '../text/in-sentence.ts';
 import { type Answers, NOT_IT, SKIPPED } from './answers.ts';
 import type { WalkData } from './walk-data.ts';
 
@@ -25,8 +26,8 @@ export class Diagnoser {
     this.data = data;
     this.compiled = compile(data.model);
     this.titles = {
-      cause: (id) => lowerFirst(data.titles.causes[id] ?? id),
-      outcome: (test, outcome) => lowerFirst(say(data.titles.outcomes[test]?.[outcome] ?? outcome)),
+      cause: (id) => inSentence(data.titles.causes[id] ?? id),
+      outcome: (test, outcome) => inSentence(say(data.titles.outcomes[test]?.[outcome] ?? outcome)),
     };
   }
 
@@ -67,9 +68,4 @@ export class Diagnoser {
       ),
     };
   }
-}
-
-/** A title inside a sentence; what is written in capitals stays so. */
-function lowerFirst(text: string): string {
-  return /^[A-Z][a-z]/.test(text) ? text.charAt(0).toLowerCase() + text.slice(1) : text;
 }

@@ -21,6 +21,8 @@ export interface WalkData {
     tests: Record<string, string>;
     questions: Record<string, string>;
     tools: Record<string, string>;
+    /** What each feature asks. */
+    layout: Record<string, string>;
     outcomes: Record<string, Record<string, string>>;
     /** Pages of the other walks a tree goes on to, by tree id. */
     trees: Record<string, { title: string; href: string }>;

@@ -4,6 +4,7 @@ import { modelOf } from '../../library/case.ts';
 import { FIGURE_REFERENCE } from '../../model/figures.ts';
 import { SOMETHING_ELSE } from '../../model/kinds.ts';
 import type { Tree } from '../../model/tree.ts';
+import { LAYOUT_QUESTIONS } from '../layout-questions.ts';
 import { packQuantity } from '../packed-quantity.ts';
 import { entryOf, hrefOf, titleOf } from '../record-pages.ts';
 import { shelf } from '../shelf.ts';
@@ -43,6 +44,7 @@ export function walkViewOf(symptomId: string): WalkView {
     tests: {},
     questions: {},
     tools: {},
+    layout: {},
     outcomes: {},
     trees: {},
   };
@@ -66,6 +68,7 @@ export function walkViewOf(symptomId: string): WalkView {
     for (const tool of data.tools) titles.tools[tool] = titleOf('tool', tool);
   }
   for (const step of steps) {
+    if (step.kind === 'layout') titles.layout[step.feature] = LAYOUT_QUESTIONS[step.feature].asks;
     if (step.kind !== 'tree') continue;
     const other = entryOf('tree', step.tree).data.symptom;
     titles.trees[step.tree] = { title: titleOf('symptom', other), href: hrefOf('symptom', other) };
