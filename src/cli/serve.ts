@@ -5,7 +5,8 @@ import { join, resolve } from 'node:path';
 import { parseArgs } from 'node:util';
 import { createStaticServer } from './static-server.ts';
 
-const PORT = 4321;
+/** Not the port of `npm run dev`: a site kept by the browser there would stand before the one being written. */
+const PORT = 4400;
 
 const { values, positionals } = parseArgs({
   allowPositionals: true,

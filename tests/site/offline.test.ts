@@ -178,10 +178,17 @@ describe('a new version', () => {
     await lookForNew(page);
     await page.getByText('A newer version of the shelf is on this device').waitFor();
     expect(await heading(page, 'symptoms/no-cabin-heat.html')).toBe(before);
+    const other = await page.context().newPage();
+    await other.goto(`${site.root}index.html`);
     const loaded = page.waitForEvent('load');
     await page.getByRole('button', { name: 'Show the new version' }).click();
     await loaded;
     expect(await page.locator('h1').textContent()).toBe(MARK);
+    // Another page that is open is told, and left as it is.
+    await other.getByText('This page is of the version before.').waitFor();
+    expect(await other.locator('h1').textContent()).not.toBe(MARK);
+    await other.getByRole('button', { name: 'Load it anew' }).click();
+    await other.getByRole('heading', { name: MARK }).waitFor();
     await site.stop();
     expect(await heading(page, 'index.html')).toBe(MARK);
     await close();

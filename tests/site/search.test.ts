@@ -153,7 +153,7 @@ test('arrow keys walk through the results, Enter opens, Escape goes back to the 
   await page.waitForURL(/symptoms\/no-cabin-heat\.html$/);
 });
 
-test('a first search loads less than plain pagefind would', async () => {
+test('a first search asks for one script and one part of the index, beside the pages it shows', async () => {
   const fresh = await openPage(browser, site.root, { serviceWorkers: 'block' });
   const asked: { address: string; size: number }[] = [];
   fresh.page.on('response', async (response) => {

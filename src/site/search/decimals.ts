@@ -5,7 +5,7 @@
 const POINT = '‿';
 
 export function keepDecimals(text: string): string {
-  return text.replace(/(\d)[.,](?=\d)/g, `$1${POINT}`);
+  return text.replace(/(\d)\.(?=\d)/g, `$1${POINT}`);
 }
 
 export function showDecimals(text: string): string {

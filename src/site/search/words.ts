@@ -6,12 +6,16 @@ import { keepDecimals } from './decimals.ts';
 const CODE = /\b([pbcu])[\s.-]{0,2}([0-3][0-9a-f])[\s.-]?([0-9a-f]{2})\b/g;
 const UNIT =
   /(\d)\s*(bar|psi|kpa|mbar|°c|°f|ml|l|nm|mm|min|km\/h|mph|kω|kohm|ohm|ω|mv|v|a|kw|w|%)(?![\p{L}\p{N}])/gu;
+/** 1,500 is a thousand and a half; the index drops the comma too. */
+const THOUSANDS = /(\d),(?=\d{3}(?!\d))/g;
+/** 1,4 as the continent writes it. */
+const DECIMAL_COMMA = /(\d),(?=\d{1,2}(?!\d))/g;
 /** Degrees without their sign. */
 const DEGREES = /(\d)\s*(?:deg(?:rees)?\s*)?([cf])(?![p{L}p{N}])/g;
 
 /** The words of a query or title, lower case, in their order, without repeats. */
 export function wordsOf(text: string): string[] {
-  const plain = keepDecimals(text)
+  const plain = keepDecimals(text.replace(THOUSANDS, '$1').replace(DECIMAL_COMMA, '$1.'))
     .normalize('NFC')
     .toLowerCase()
     .replace(/['’‘`]/g, '')

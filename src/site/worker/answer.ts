@@ -9,11 +9,19 @@ export function listedPath(
   scope: string,
   paths: ReadonlyMap<string, string>,
 ): string | undefined {
-  const plain = decodeURI(address.replace(/[?#].*$/, ''));
-  const path = plain.slice(decodeURI(scope).length);
+  const path = decoded(address.slice(scope.length).replace(/[?#].*$/, ''));
   const candidates =
     path === '' || path.endsWith('/') ? [`${path}index.html`] : [path, `${path}.html`, `${path}/index.html`];
   return candidates.find((candidate) => paths.has(candidate));
+}
+
+/** An address with a stray percent sign is no listed one. */
+function decoded(path: string): string {
+  try {
+    return decodeURI(path);
+  } catch {
+    return path;
+  }
 }
 
 export function hashesByPath(list: FileList): Map<string, string> {

@@ -10,6 +10,7 @@ describe('a reader’s words become the words of the index', () => {
     ['U0100 and C1234', ['u0100', 'and', 'c1234']],
     ['1.4bar', ['1‿4', 'bar']],
     ['1,4 bar', ['1‿4', 'bar']],
+    ['1,500 rpm', ['1500', 'rpm']],
     ['88C', ['88', '°c']],
     ['88 degrees C', ['88', '°c']],
     ['10 N·m', ['10', 'nm']],
