@@ -79,15 +79,45 @@ export interface JudgeOptions {
   hasReason?: boolean;
 }
 
+/** A tree judged by itself, without a search for something better. */
+export interface TreeSoundness {
+  report: TreeReport;
+  /** Expected minutes of proving by chance per minute with no tests at all. */
+  withoutTests: number;
+  findings: SoundnessFinding[];
+}
+
+export type Soundness = { ok: true; soundness: TreeSoundness } | { ok: false; faults: TreeFault[] };
+
+/** Costs an authored tree and lists what is unsound in it; quick, since nothing is searched. */
+export function soundnessOf(
+  compiled: CompiledModel,
+  tree: Tree,
+  situation: Situation = { evidence: [] },
+): Soundness {
+  const cost = treeCost(compiled, tree, situation);
+  if (!cost.ok) return cost;
+  const { report } = cost;
+  const withoutTests = proofOrder(compiled, situation).minutes;
+  const minutes = report.expectedMinutes;
+  const findings: SoundnessFinding[] = [
+    ...report.ends.flatMap((end) => endFindings(tree, end)),
+    ...report.steps.flatMap((step) => stepFindings(tree, step)),
+  ];
+  if (minutes > withoutTests * (1 + ROUNDING))
+    findings.unshift({ rule: 'worse-than-no-tests', level: 'error', minutes, withoutTests });
+  return { ok: true, soundness: { report, withoutTests, findings } };
+}
+
 /**
  * Judges an authored tree: costs it, searches for something better, and lists what is unsound.
  * @throws Error when bound ≤ best found ≤ tree does not hold: that would be a fault of the arithmetic
  */
 export function judgeTree(compiled: CompiledModel, tree: Tree, options: JudgeOptions = {}): Judgement {
   const { situation = { evidence: [] }, budget = QUICK_BUDGET, hasReason = false } = options;
-  const cost = treeCost(compiled, tree, situation);
-  if (!cost.ok) return cost;
-  const { report } = cost;
+  const sound = soundnessOf(compiled, tree, situation);
+  if (!sound.ok) return sound;
+  const { report, withoutTests, findings } = sound.soundness;
   const searched = bestFound(compiled, situation, budget);
   // An optimum stays called exact when the tree reaches it to the last digit but one.
   const isBetter = report.expectedMinutes < searched.minutes * (1 - ROUNDING);
@@ -96,14 +126,28 @@ export function judgeTree(compiled: CompiledModel, tree: Tree, options: JudgeOpt
     : searched;
   const bound = lowerBound(compiled, situation, budget);
   assertOrder(bound, searched, report);
-  const withoutTests = proofOrder(compiled, situation).minutes;
   const ratio = best.minutes > 0 ? Math.max(1, report.expectedMinutes / best.minutes) : 1;
-  const findings: SoundnessFinding[] = [
-    ...priceFindings(compiled, tree, report, { best: best.minutes, withoutTests, ratio, hasReason }),
-    ...report.ends.flatMap((end) => endFindings(tree, end)),
-    ...report.steps.flatMap((step) => stepFindings(tree, step)),
-  ];
-  return { ok: true, judgement: { report, best, bound, withoutTests, ratio, findings } };
+  const dear: SoundnessFinding[] =
+    ratio > DEAR && !hasReason
+      ? [
+          {
+            rule: 'dearer-than-best-found',
+            level: 'warning',
+            minutes: report.expectedMinutes,
+            best: best.minutes,
+            ratio,
+            move: bestMove(compiled, tree, report),
+          },
+        ]
+      : [];
+  return {
+    ok: true,
+    judgement: { report, best, bound, withoutTests, ratio, findings: errorsFirst([...findings, ...dear]) },
+  };
+}
+
+function errorsFirst(findings: SoundnessFinding[]): SoundnessFinding[] {
+  return [...findings].sort((a, b) => (a.level === b.level ? 0 : a.level === 'error' ? -1 : 1));
 }
 
 function firstOf(tree: Tree): Action {
@@ -121,36 +165,6 @@ function assertOrder(bound: LowerBound, best: BestFound, report: TreeReport): vo
     throw new Error(`The lower bound ${bound.minutes} is above a plan of ${least} minutes.`);
   if (best.kind === 'exact' && least < best.minutes - rounding)
     throw new Error(`The tree of ${least} minutes is below the exact optimum ${best.minutes}.`);
-}
-
-interface Prices {
-  best: number;
-  withoutTests: number;
-  ratio: number;
-  hasReason: boolean;
-}
-
-function priceFindings(
-  compiled: CompiledModel,
-  tree: Tree,
-  report: TreeReport,
-  prices: Prices,
-): SoundnessFinding[] {
-  const minutes = report.expectedMinutes;
-  const { best, withoutTests, ratio, hasReason } = prices;
-  const findings: SoundnessFinding[] = [];
-  if (minutes > withoutTests * (1 + ROUNDING))
-    findings.push({ rule: 'worse-than-no-tests', level: 'error', minutes, withoutTests });
-  if (ratio > DEAR && !hasReason)
-    findings.push({
-      rule: 'dearer-than-best-found',
-      level: 'warning',
-      minutes,
-      best,
-      ratio,
-      move: bestMove(compiled, tree, report),
-    });
-  return findings;
 }
 
 /**

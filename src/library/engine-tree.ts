@@ -1,5 +1,6 @@
 /** An authored tree for the engine: one layout, one table of steps. */
 import type { Step, Tree } from '../diagnosis/tree.ts';
+import { SOMETHING_ELSE } from '../model/kinds.ts';
 import type { KnownLayout } from '../model/layout.ts';
 import type { Records } from './shelf.ts';
 import { treesOf } from './tree-ways.ts';
@@ -43,7 +44,10 @@ export function engineTree(
     const end = data?.ends[id];
     const step = data?.steps[id];
     if (end)
-      steps[named(tree, id)] = { kind: 'end', causes: end.causes.filter((cause) => causes.has(cause)) };
+      steps[named(tree, id)] = {
+        kind: 'end',
+        causes: provenAt(end.causes).filter((cause) => causes.has(cause)),
+      };
     else if (step?.test !== undefined) {
       const on = Object.entries(step.on ?? {}).map(([outcome, to]) => [outcome, resolve(tree, to)] as const);
       steps[named(tree, id)] = { kind: 'test', test: step.test, on: Object.fromEntries(on) };
@@ -56,6 +60,12 @@ export function engineTree(
   }
   const start = records.tree.get(treeId)?.data.start ?? '';
   return { start: resolve(treeId, start), steps };
+}
+
+/** The causes an end has proven: where it says something else, the car is passed on. */
+function provenAt(causes: readonly string[]): readonly string[] {
+  const passOn = causes.indexOf(SOMETHING_ELSE);
+  return passOn < 0 ? causes : causes.slice(0, passOn);
 }
 
 /** Every step and end of a tree and those it goes on to. */

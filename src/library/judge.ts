@@ -1,9 +1,8 @@
 /** Every complaint's tree held against what is possible, on every layout its records tell apart. */
-import type { Budget } from '../diagnosis/budget.ts';
 import { QUICK_BUDGET } from '../diagnosis/budget.ts';
 import { compile } from '../diagnosis/compiled.ts';
 import type { Model } from '../diagnosis/model.ts';
-import { type JudgeOptions, judgeTree, type SoundnessFinding } from '../diagnosis/soundness.ts';
+import { judgeTree, type SoundnessFinding, soundnessOf } from '../diagnosis/soundness.ts';
 import { reachableSteps, type Tree } from '../diagnosis/tree.ts';
 import type { KnownLayout } from '../model/layout.ts';
 import { caseOf } from './case.ts';
@@ -25,9 +24,6 @@ export interface JudgedTree {
   layouts: Judged[];
 }
 
-/** No search for something better: the tree is costed, and held against proofs without tests. */
-const NO_SEARCH: Budget = { exactStates: 1, policyStates: 1, boundStates: 1 };
-
 const judged = new WeakMap<DraftShelf, JudgedTree[]>();
 const priced = new WeakMap<DraftShelf, JudgedTree[]>();
 
@@ -35,7 +31,7 @@ const priced = new WeakMap<DraftShelf, JudgedTree[]>();
 export function judgedTrees(shelf: DraftShelf): JudgedTree[] {
   const known =
     judged.get(shelf) ??
-    soundTrees(shelf).map((tree) => judgeOn(shelf, tree, layoutsOf(shelf, tree), NO_SEARCH));
+    soundTrees(shelf).map((tree) => judgeOn(shelf, tree, layoutsOf(shelf, tree), { search: false }));
   judged.set(shelf, known);
   return known;
 }
@@ -52,36 +48,45 @@ export function pricedTrees(shelf: DraftShelf): JudgedTree[] {
       const onShelf = new Set([...shelf.records.vehicle.values()].map(({ data }) => signs(data.layout)));
       const all = layoutsOf(shelf, tree);
       const some = all.filter((layout) => onShelf.has(signs(layout)));
-      return judgeOn(shelf, tree, some.length > 0 ? some : all.slice(0, 1), QUICK_BUDGET);
+      return judgeOn(shelf, tree, some.length > 0 ? some : all.slice(0, 1), { search: true });
     });
   priced.set(shelf, known);
   return known;
+}
+
+interface How {
+  /** Also look for a better plan, to hold the tree's price against. */
+  search: boolean;
 }
 
 function judgeOn(
   shelf: DraftShelf,
   tree: Entry<'tree'>,
   layouts: readonly KnownLayout[],
-  budget: Budget,
+  { search }: How,
 ): JudgedTree {
-  const hasReason = budget === NO_SEARCH || tree.data.because !== undefined;
+  const hasReason = tree.data.because !== undefined;
   return {
     tree,
     layouts: layouts.map((known): Judged => {
       const { model, tree: steps } = caseOf(shelf, tree.data.symptom, known);
-      const options = { budget, hasReason };
-      const question = JSON.stringify([model, steps, options]);
+      const question = JSON.stringify([model, steps, search, search && hasReason]);
       const recalled = shelf.memory.recall(question) as readonly SoundnessFinding[] | undefined;
-      const findings = recalled ?? judge(model, steps, options);
+      const findings = recalled ?? judge(model, steps, search, hasReason);
       if (!recalled) shelf.memory.remember(question, findings);
       return { known, findings, reached: new Set(reachableSteps(steps)) };
     }),
   };
 }
 
-function judge(model: Model, tree: Tree, options: JudgeOptions): readonly SoundnessFinding[] {
-  const answer = judgeTree(compile(model), tree, options);
-  // A tree that cannot be walked has been reported by the rules about its steps.
+/** A tree that cannot be walked gets no findings here: the rules about its steps report it. */
+function judge(model: Model, tree: Tree, search: boolean, hasReason: boolean): readonly SoundnessFinding[] {
+  const compiled = compile(model);
+  if (!search) {
+    const sound = soundnessOf(compiled, tree);
+    return sound.ok ? sound.soundness.findings : [];
+  }
+  const answer = judgeTree(compiled, tree, { budget: QUICK_BUDGET, hasReason });
   return answer.ok ? answer.judgement.findings : [];
 }
 
