@@ -77,7 +77,7 @@ async function searchFor(page: Page, query: string): Promise<string[]> {
   await page.locator('ht-search input').fill(query);
   await page.locator('ht-search input').press('Enter');
   await page.getByText(/\d+ results?[,.]/).waitFor();
-  return page.locator('.search-results b').allTextContents();
+  return page.locator('.search-results a').allTextContents();
 }
 
 describe('kept on the device', () => {

@@ -38,6 +38,8 @@ export async function indexPages(
 async function addPage(index: PagefindIndex, url: string, page: string): Promise<string[]> {
   const main = /<main[^>]*\sdata-pagefind-body[\s>][\s\S]*<\/main>/.exec(page)?.[0];
   if (main === undefined) return [];
-  const content = `<html lang="en"><body>${keepDecimals(main)}</body></html>`;
+  // What stands in cells and labels beside each other is not one word.
+  const parted = main.replace(/<\/(?:td|th|dt|dd|label|summary|button|legend|span|text)>/g, '$& ');
+  const content = `<html lang="en"><body>${keepDecimals(parted)}</body></html>`;
   return (await index.addHTMLFile({ url, content })).errors;
 }

@@ -1,7 +1,7 @@
 /** <ht-search>: results as one types, on the front page and on the search page. Without it the form leads to search.html. */
 import { loadScript } from '../browser/load-script.ts';
 import type { Found } from '../search/find.ts';
-import { kindButtons } from '../search/kind-choice.ts';
+import { kindOptions } from '../search/kind-choice.ts';
 import { resultItem } from '../search/results-list.ts';
 import { sayFound } from '../search/say-found.ts';
 import type { Result } from '../search/start.ts';
@@ -13,7 +13,13 @@ const MANY = 10;
 
 class Search extends HTMLElement {
   #state = element('p', { role: 'status', class: 'search-state' });
-  #kinds = element('div', { class: 'search-kinds', role: 'group', 'aria-label': 'Kind of record' });
+  #kinds = element('select', { id: 'search-kind' });
+  #kindLine = element(
+    'p',
+    { class: 'search-kind', hidden: true },
+    element('label', { for: 'search-kind' }, 'Show'),
+    this.#kinds,
+  );
   #list = element('ol', { class: 'search-results' });
   #more = button('Show more', () => this.#showMore(), 'quiet');
   #input: HTMLInputElement | null = null;
@@ -32,7 +38,8 @@ class Search extends HTMLElement {
     if (!form || !this.#input) return;
     this.#whole = this.hasAttribute('whole');
     this.#more.hidden = true;
-    this.append(this.#state, this.#kinds, this.#list, this.#more);
+    this.append(this.#state, this.#kindLine, this.#list, this.#more);
+    this.#kinds.addEventListener('change', () => this.#choose(this.#kinds.value));
     this.#input.addEventListener('input', () => {
       clearTimeout(this.#timer);
       this.#timer = window.setTimeout(() => this.#search(), PAUSE);
@@ -63,7 +70,7 @@ class Search extends HTMLElement {
     if (query === '') {
       this.#found = undefined;
       this.#state.textContent = '';
-      this.#kinds.replaceChildren();
+      this.#kindLine.hidden = true;
       this.#list.replaceChildren();
       this.#more.hidden = true;
       return;
@@ -79,6 +86,7 @@ class Search extends HTMLElement {
     } catch {
       if (turn !== this.#asked) return;
       this.#list.replaceChildren();
+      this.#kindLine.hidden = true;
       this.#state.textContent =
         'The search cannot be fetched: no connection, and this device does not hold the shelf yet. The lists below still lead everywhere.';
     } finally {
@@ -99,8 +107,8 @@ class Search extends HTMLElement {
     this.#state.textContent = sayFound({ ...found, hits }, shown.length);
     this.#list.replaceChildren(...results.map(resultItem));
     this.#more.hidden = shown.length === hits.length;
-    if (this.#whole)
-      this.#kinds.replaceChildren(...kindButtons(found.hits, this.#kind, (kind) => this.#choose(kind)));
+    this.#kindLine.hidden = !this.#whole || found.hits.length === 0;
+    this.#kinds.replaceChildren(...kindOptions(found.hits, this.#kind));
   }
 
   async #choose(kind: string) {
@@ -108,7 +116,6 @@ class Search extends HTMLElement {
     this.#limit = MANY;
     this.#keepInAddress(this.#input?.value.trim() ?? '');
     await this.#show();
-    this.#kinds.querySelector<HTMLButtonElement>('[aria-pressed="true"]')?.focus();
   }
 
   async #showMore() {

@@ -26,6 +26,8 @@ export function excerptOf(content: string, locations: readonly number[]): Marked
     if (last && last.mark === mark) last.text += ` ${text}`;
     else runs.push({ text, mark });
   });
+  if (first > 0) runs.unshift({ text: '…', mark: false });
+  if (first + WORDS_SHOWN < words.length) runs.push({ text: '…', mark: false });
   return runs;
 }
 

@@ -1,26 +1,21 @@
-/** Narrow the results to one kind of record: a row of buttons, each with its count. */
+/** Narrow the results to one kind of page: a list to choose from, each kind with its count. */
 import { KINDS } from '../../model/kinds.ts';
-import { button } from '../islands/element.ts';
+import { element } from '../islands/element.ts';
 import type { Hit } from './find.ts';
 
-const MANY: Record<string, string> = Object.fromEntries(
-  Object.values(KINDS).map(({ one, many }) => [one, many]),
-);
+const MANY = new Map<string, string>([
+  ...Object.values(KINDS).map(({ one, many }): [string, string] => [one, many]),
+  ['calculator', 'Calculators'],
+  ['guide', 'Guides'],
+  ['page', 'Other pages'],
+]);
 
 /** @param chosen the kind in force, '' for all */
-export function kindButtons(
-  hits: readonly Hit[],
-  chosen: string,
-  choose: (kind: string) => void,
-): HTMLButtonElement[] {
-  const counts = new Map<string, number>();
+export function kindOptions(hits: readonly Hit[], chosen: string): HTMLOptionElement[] {
+  const counts = new Map<string, number>([['', hits.length]]);
   for (const { kind } of hits) counts.set(kind, (counts.get(kind) ?? 0) + 1);
-  if (counts.size < 2) return [];
-  const all: [string, number][] = [['', hits.length], ...counts];
-  return all.map(([kind, count]) => {
-    const name = kind === '' ? 'All' : (MANY[kind] ?? kind);
-    const made = button(`${name} ${count}`, () => choose(kind), 'quiet');
-    made.setAttribute('aria-pressed', String(kind === chosen));
-    return made;
+  return [...counts].map(([kind, count]) => {
+    const name = kind === '' ? 'Every kind' : (MANY.get(kind) ?? kind);
+    return element('option', { value: kind, selected: kind === chosen }, `${name}, ${count}`);
   });
 }

@@ -38,5 +38,5 @@ function answered(text: string, words: readonly string[]): number {
 
 function alike(a: string, b: string): boolean {
   const [short, long] = a.length < b.length ? [a, b] : [b, a];
-  return long.startsWith(short) && (short.length >= 3 || short === long);
+  return long.startsWith(short) && (short.length >= 4 || long.length - short.length <= 1);
 }

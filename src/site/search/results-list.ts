@@ -3,10 +3,18 @@ import { element } from '../islands/element.ts';
 import type { Result } from './start.ts';
 
 export function resultItem({ kind, title, href, name, excerpt }: Result): HTMLLIElement {
-  const link = element('a', { href }, element('small', {}, kind), ' ', element('b', {}, title));
-  const item = element('li', {}, link);
+  const item = element(
+    'li',
+    {},
+    element('p', { class: 'kind' }, capital(kind)),
+    element('a', { href }, title),
+  );
   if (name) item.append(element('p', { class: 'soft' }, `${name.how} “${name.text}”`));
   const text = excerpt.flatMap((run) => [run.mark ? element('mark', {}, run.text) : run.text, ' ']);
   if (text.length > 0) item.append(element('p', { class: 'excerpt' }, ...text));
   return item;
+}
+
+function capital(text: string): string {
+  return text.charAt(0).toUpperCase() + text.slice(1);
 }

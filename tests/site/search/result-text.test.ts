@@ -9,7 +9,8 @@ describe('the excerpt', () => {
   test('stands where most of the words are together, and marks them', () => {
     const runs = excerptOf(text, [3, 60, 62, 70]);
     const shown = runs.map((run) => run.text).join(' ');
-    expect(shown.startsWith('w56 ')).toBe(true);
+    expect(shown.startsWith('… w56 ')).toBe(true);
+    expect(shown.endsWith(' w79 …')).toBe(true);
     expect(runs.filter((run) => run.mark).map((run) => run.text)).toEqual(['w60', 'w62', 'w70']);
   });
   test('is the beginning of the page when no word is in its text', () => {
