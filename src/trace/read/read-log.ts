@@ -1,0 +1,295 @@
+/** A log file's text to a trace, or a message that says what to do. */
+import { clockWords, median, readClock } from './clock.ts';
+import { type Choice, type Column, type Layout, layoutOf, layoutWords, type Taken } from './layout.ts';
+import { readNumber, readSwitch } from './number-text.ts';
+import { type Ordered, putInOrder } from './order.ts';
+import { ROLE_KINDS, type Role, SIGNALS, type Signal, unitsFor } from './roles.ts';
+import { blocks, rowsOf } from './rows.ts';
+
+/** One signal over time: seconds from the start, values in SI (a fan as written). No NaN. */
+export interface Channel {
+  time: Float64Array;
+  value: Float64Array;
+}
+
+/** A road test: at least coolant temperature over time. */
+export type Trace = { coolant: Channel } & Partial<Record<Signal, Channel>>;
+
+/** What the reader took the file for, so that a person can see it and put it right. */
+export interface Understood {
+  /** How the file is cut, in words. */
+  words: string;
+  layout: Omit<Layout, 'columns'>;
+  columns: readonly Column[];
+  roles: Partial<Record<Role, Taken>>;
+  rows: {
+    /** Lines with something on them, headings left out. */
+    read: number;
+    kept: number;
+    blank: number;
+    /** No time or no figure that could be read. */
+    junk: number;
+  } & Ordered['counts'];
+  /** Seconds. */
+  duration: number;
+  /** Usual time between two coolant readings, s. */
+  sampling: number;
+  /** What a person should know: assumptions, things left out. */
+  remarks: readonly string[];
+}
+
+/** Why a file gives no trace. `understood` is there when columns were found and can be put right. */
+export interface LogFault {
+  id:
+    | 'empty'
+    | 'not-text'
+    | 'no-table'
+    | 'decimal-comma-between-commas'
+    | 'no-time'
+    | 'no-coolant'
+    | 'no-readings';
+  message: string;
+  columns: readonly Column[];
+  layout: Layout | undefined;
+}
+
+export type ReadLog = { ok: true; trace: Trace; understood: Understood } | { ok: false; fault: LogFault };
+
+/**
+ * Read a log. A generator so that a page without a worker can stop between blocks: it yields the share read, 0 to 1.
+ * Never throws, whatever the text.
+ */
+export function* readLog(text: string, choice: Choice = {}): Generator<number, ReadLog> {
+  const whole = text.replace(/^\ufeff/, '');
+  if (whole.trim() === '')
+    return refuse('empty', 'The file is empty. Export the log again and choose that file.');
+  if (isBinary(whole))
+    return refuse(
+      'not-text',
+      'This is not a text file. Open it where it was made, save it as CSV or text, and choose that file.',
+    );
+  const layout = layoutOf(whole, choice);
+  if (!layout)
+    return refuse(
+      'no-table',
+      'No columns of figures were found. A log needs one line a reading, with a time and a coolant temperature, cut by commas, semicolons or tabs.',
+    );
+  if (layout.commasTwice)
+    return refuse(
+      'decimal-comma-between-commas',
+      'The lines have more cells than there are headings: the decimal commas look the same as the commas between columns. Export again with semicolons or tabs between columns, or with decimal points.',
+      layout,
+    );
+  const { time, coolant } = layout.roles;
+  const fault = missingColumn(layout);
+  if (fault || !time || !coolant || !layout.clock) return fault ?? refuse('no-time', NO_TIME, layout);
+  return assemble(yield* readTable(whole, layout, layout.clock), layout);
+}
+
+/** Runs a reading to its end in one go. */
+export function finish(reading: Generator<number, ReadLog>): ReadLog {
+  for (;;) {
+    const step = reading.next();
+    if (step.done) return step.value;
+  }
+}
+
+const NO_TIME =
+  'No column of times was found. Say which column holds the time: seconds, hh:mm:ss or date and time.';
+
+function refuse(id: LogFault['id'], message: string, layout?: Layout): ReadLog {
+  return { ok: false, fault: { id, message, columns: layout?.columns ?? [], layout } };
+}
+
+function missingColumn(layout: Layout): ReadLog | undefined {
+  if (!layout.roles.time) return refuse('no-time', NO_TIME, layout);
+  if (!layout.clock)
+    return refuse(
+      'no-time',
+      `The column "${layout.columns[layout.roles.time.column]?.name}" cannot be read as times. Choose the column that holds seconds, hh:mm:ss or date and time.`,
+      layout,
+    );
+  if (!layout.roles.coolant)
+    return refuse(
+      'no-coolant',
+      'No column of coolant temperature was found. Say which column it is, or log again with it.',
+      layout,
+    );
+  return undefined;
+}
+
+/** Zip, PDF, pictures and the like: many characters that no log writes. */
+function isBinary(text: string): boolean {
+  const start = text.slice(0, 2000);
+  if (/^(PK\u0003\u0004|%PDF|\u0089PNG|MDF {5})/.test(start)) return true;
+  let odd = 0;
+  for (const character of start) {
+    const code = character.codePointAt(0) ?? 0;
+    if (code < 9 || (code > 13 && code < 32) || code === 0xfffd) odd++;
+  }
+  return odd > 0.1 * start.length;
+}
+
+interface Table {
+  seconds: Float64Array;
+  /** By row, SI, NaN where there is nothing. */
+  values: Map<Signal, Float64Array>;
+  blank: number;
+  junk: number;
+}
+
+function* readTable(
+  text: string,
+  layout: Layout,
+  clock: NonNullable<Layout['clock']>,
+): Generator<number, Table> {
+  const { delimiter, mark, roles } = layout;
+  const timeColumn = roles.time?.column ?? 0;
+  const wanted = SIGNALS.flatMap((signal) => {
+    const taken = roles[signal];
+    return taken
+      ? [{ signal, ...taken, read: ROLE_KINDS[signal].kind === 'switch' ? readSwitch : readNumber }]
+      : [];
+  });
+  const lists = wanted.map((): number[] => []);
+  const seconds: number[] = [];
+  const counts = { blank: 0, junk: 0 };
+  let row = 0;
+  let done = 0;
+  for (const block of blocks(text)) {
+    const rows = rowsOf(block, delimiter);
+    // The end of a block is the end of a line: what follows it is no row.
+    if (rows.at(-1)?.join('').trim() === '') rows.pop();
+    for (const cells of rows) {
+      if (row++ < layout.firstData) continue;
+      if (cells.every((cell) => cell.trim() === '')) {
+        counts.blank++;
+        continue;
+      }
+      const at = readClock(cells[timeColumn] ?? '', clock, mark);
+      const figures = wanted.map(
+        ({ column, unit, read }) => read(cells[column] ?? '', mark) * unit.factor + unit.offset,
+      );
+      if (!Number.isFinite(at) || !figures.some(Number.isFinite)) {
+        counts.junk++;
+        continue;
+      }
+      seconds.push(at);
+      figures.forEach((figure, list) => lists[list]?.push(figure));
+    }
+    done += block.length;
+    yield done / text.length;
+  }
+  return {
+    seconds: Float64Array.from(seconds),
+    values: new Map(wanted.map(({ signal }, at) => [signal, Float64Array.from(lists[at] ?? [])])),
+    blank: counts.blank,
+    junk: counts.junk,
+  };
+}
+
+function assemble(table: Table, layout: Layout): ReadLog {
+  const { clock } = layout;
+  const wraps = clock?.kind === 'time of day' || clock?.kind === 'two parts';
+  const ordered = putInOrder(table.seconds, wraps);
+  const channel = (signal: Signal): Channel | undefined => {
+    const values = table.values.get(signal);
+    if (!values) return undefined;
+    const time: number[] = [];
+    const value: number[] = [];
+    ordered.rows.forEach((row, at) => {
+      const figure = values[row] ?? Number.NaN;
+      if (!Number.isFinite(figure)) return;
+      time.push(ordered.time[at] ?? 0);
+      value.push(figure);
+    });
+    return time.length === 0 ? undefined : { time: Float64Array.from(time), value: Float64Array.from(value) };
+  };
+  const coolant = channel('coolant');
+  if (!coolant || coolant.time.length < 2)
+    return refuse(
+      'no-readings',
+      'Fewer than two coolant readings with a time could be read. Check the columns and the decimal mark, or log again.',
+      layout,
+    );
+  const slowClock = clockInMinutes(coolant, layout);
+  const factor = slowClock ? 60 : 1;
+  const trace: Trace = { coolant };
+  for (const signal of SIGNALS) {
+    const found = signal === 'coolant' ? coolant : channel(signal);
+    if (found) trace[signal] = { time: found.time.map((each) => each * factor), value: found.value };
+  }
+  const steps = Array.from(
+    trace.coolant.time.slice(1),
+    (each, at) => each - (trace.coolant.time[at] ?? each),
+  );
+  const { columns, ...rest } = layout;
+  const understood: Understood = {
+    words: layoutWords(layout),
+    layout: rest,
+    columns,
+    roles: layout.roles,
+    rows: {
+      read: table.seconds.length + table.junk,
+      kept: ordered.rows.length,
+      blank: table.blank,
+      junk: table.junk,
+      ...ordered.counts,
+    },
+    duration: trace.coolant.time.at(-1) ?? 0,
+    sampling: median(steps.slice(0, 5000)),
+    remarks: [],
+  };
+  return { ok: true, trace, understood: { ...understood, remarks: remarksOn(understood, slowClock) } };
+}
+
+/** Fastest an engine with coolant in it warms, K/s: 100 kW into 50 kJ/K. */
+const FASTEST_RISE = 2;
+
+/** A clock whose unit nobody named counts minutes when the engine would otherwise warm faster than any can. */
+function clockInMinutes({ time, value }: Channel, layout: Layout): boolean {
+  const { clock, roles } = layout;
+  const unnamed =
+    (clock?.kind === 'count' && clock.unit.symbol === 's' && roles.time?.unitFrom === 'size') ||
+    (clock?.kind === 'two parts' && clock.smaller === 1 && roles.time?.unitFrom !== 'person');
+  if (!unnamed || time.length > 500) return false;
+  const duration = time.at(-1) ?? 0;
+  const low = Math.min(...value);
+  const high = Math.max(...value);
+  return (
+    duration > 0 &&
+    duration < 600 &&
+    high - low > 20 &&
+    (high - low) / duration > FASTEST_RISE / 4 &&
+    time.length < duration + 2
+  );
+}
+
+function remarksOn(understood: Understood, slowClock: boolean): string[] {
+  const { rows, roles, columns, layout } = understood;
+  const name = (taken: Taken) => `"${columns[taken.column]?.name}"`;
+  const remarks: string[] = [];
+  for (const signal of SIGNALS) {
+    const taken = roles[signal];
+    const { kind } = ROLE_KINDS[signal];
+    if (taken?.unitFrom === 'size' && kind !== 'switch' && unitsFor(kind).length > 1)
+      remarks.push(`${name(taken)} names no unit; taken as ${taken.unit.symbol}.`);
+  }
+  if (slowClock)
+    remarks.push(
+      `The time is taken as ${layout.clock?.kind === 'two parts' ? 'hours and minutes' : 'minutes'}: as ${layout.clock ? clockWords(layout.clock) : 'seconds'} the engine would warm faster than any can.`,
+    );
+  const told: [number, (count: string) => string][] = [
+    [rows.junk, (count) => `${count} without a time or a figure left out.`],
+    [rows.backward, (count) => `${count} with a time that goes back left out.`],
+    [rows.duplicate, (count) => `${count} with the same time as the one before left out.`],
+    [rows.spread, (count) => `${count} under the same stamp as the one before, spread evenly to the next.`],
+    [
+      rows.otherRecording,
+      (count) => `The clock starts over: the longest recording is read, ${count} of others left out.`,
+    ],
+  ];
+  for (const [count, say] of told)
+    if (count > 0) remarks.push(say(count === 1 ? '1 line' : `${count} lines`));
+  return remarks;
+}
