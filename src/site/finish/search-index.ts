@@ -7,6 +7,9 @@ export type IndexFiles = Map<string, Uint8Array>;
 
 const WANTED = /^pagefind-entry\.json$|\.pf_(meta|index|fragment|filter)$|^wasm\.en\.pagefind$/;
 
+/** What has a page of its own and stands on others as well: the tests of a walk, the cautions at a step. */
+const ELSEWHERE = ['ht-walk', '.caution', '.kind'];
+
 /**
  * Indexes every page that marks its text with data-pagefind-body.
  * @param pages address from the root -> page
@@ -17,7 +20,11 @@ export async function indexPages(
   pages: ReadonlyMap<string, string>,
 ): Promise<{ files: IndexFiles; client: string }> {
   try {
-    const { index, errors } = await createIndex({ forceLanguage: 'en', keepIndexUrl: true });
+    const { index, errors } = await createIndex({
+      forceLanguage: 'en',
+      keepIndexUrl: true,
+      excludeSelectors: ELSEWHERE,
+    });
     if (!index) throw new Error(`The search index cannot be made: ${errors.join(' ')}`);
     const faults = await Promise.all([...pages].map(([name, page]) => addPage(index, name, page)));
     const made = await index.getFiles();

@@ -13,10 +13,13 @@ const WORDS_SHOWN = 24;
 /**
  * @param content the page's text as the index keeps it, angle brackets escaped
  * @param locations where the words stand, counted in words, rising
+ * @param title shown already, so a page that begins with it is quoted from behind it
  */
-export function excerptOf(content: string, locations: readonly number[]): Marked[] {
+export function excerptOf(content: string, locations: readonly number[], title = ''): Marked[] {
   const words = content.split(/\s+/);
-  const first = bestStart(locations, words.length);
+  const begin = content.startsWith(title) ? title.split(/\s+/).filter((word) => word !== '').length : 0;
+  const inText = locations.filter((location) => location >= begin);
+  const first = Math.max(begin, bestStart(inText, words.length));
   const marks = new Set(locations);
   const runs: Marked[] = [];
   words.slice(first, first + WORDS_SHOWN).forEach((word, at) => {
@@ -26,7 +29,7 @@ export function excerptOf(content: string, locations: readonly number[]): Marked
     if (last && last.mark === mark) last.text += ` ${text}`;
     else runs.push({ text, mark });
   });
-  if (first > 0) runs.unshift({ text: '…', mark: false });
+  if (first > begin) runs.unshift({ text: '…', mark: false });
   if (first + WORDS_SHOWN < words.length) runs.push({ text: '…', mark: false });
   return runs;
 }

@@ -48,7 +48,7 @@ globalThis.headertankSearch = {
       kind: hit.kind,
       href: new URL(raw_url.replace(/^\//, ''), window.headertank.root).href,
       name: matchedName(meta, hit.fields, words),
-      excerpt: excerptOf(raw_content, hit.locations),
+      excerpt: excerptOf(raw_content, hit.locations, meta.title),
     };
   },
 };

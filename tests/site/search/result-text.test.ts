@@ -16,6 +16,12 @@ describe('the excerpt', () => {
   test('is the beginning of the page when no word is in its text', () => {
     expect(excerptOf('Open it cold.', [])).toEqual([{ text: 'Open it cold.', mark: false }]);
   });
+  test('begins behind the title, which stands above it', () => {
+    expect(excerptOf('Cap weak. The spring of the cap', [0, 6], 'Cap weak')).toEqual([
+      { text: 'The spring of the', mark: false },
+      { text: 'cap', mark: true },
+    ]);
+  });
   test('shows brackets and decimal points as they were written', () => {
     expect(excerptOf('below &lt;1‿4 bar&gt;', [])).toEqual([{ text: 'below <1.4 bar>', mark: false }]);
   });
