@@ -8,6 +8,8 @@ import type { Answer, Calculator, Refusal, Shower, Values } from './declaration.
 const CANNOT_TELL = 0.02;
 /** More than this many flushes and another method is wanted. Common practice, no source. */
 const MANY_FLUSHES = 4;
+/** Less than this is not poured by itself, m³. */
+const A_DROP = 0.05e-3;
 
 const STRENGTHENING = ['full', 'drained'] as const;
 
@@ -214,9 +216,11 @@ function fill(values: Values, show: Shower): Answer | Refusal {
     const weak = found.remainder === 'too weak';
     const alone = weak ? nameOf(values, show, strong) : 'water';
     const further =
-      found.mayRemain === undefined
-        ? `Even an empty system would not get there with ${alone}: take concentrate.`
-        : `Drain ${show.quantity(capacity - found.mayRemain - drained, 'l', 1)} more, so that no more than ${show.quantity(found.mayRemain, 'l', 1)} stays inside.`;
+      found.mayRemain !== undefined && found.mayRemain < A_DROP
+        ? 'It would have to be drained to the last drop: flush it with water first.'
+        : found.mayRemain === undefined
+          ? `Even an empty system would not get there with ${alone}: take concentrate.`
+          : `Drain ${show.quantity(capacity - found.mayRemain - drained, 'l', 1)} more, so that no more than ${show.quantity(found.mayRemain, 'l', 1)} stays inside.`;
     return {
       sentence: `Not with what is left inside: filled with ${alone} alone it comes to ${show.quantity(found.nearest, '%', 0)}, not ${wanted}. ${further}`,
       tone: 'look',
@@ -234,7 +238,12 @@ function fill(values: Values, show: Shower): Answer | Refusal {
   const first = show.quantity(found.strong, 'l', 1);
   const second = show.quantity(found.weak, 'l', 1);
   return {
-    sentence: `Fill ${first} of ${added} first, then ${second} of water, for ${wanted} in the whole.`,
+    sentence:
+      found.strong < A_DROP
+        ? `Fill ${second} of water alone, for ${wanted} in the whole.`
+        : found.weak < A_DROP
+          ? `Fill ${first} of ${added} alone, for ${wanted} in the whole.`
+          : `Fill ${first} of ${added} first, then ${second} of water, for ${wanted} in the whole.`,
     tone: 'look',
     figures: [
       { label: 'Still inside', value: left },

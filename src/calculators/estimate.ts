@@ -68,13 +68,24 @@ export const estimate: Calculator = {
       };
     const work = values.number('repair') + values.number('extra');
     const [expected, nine] = [find + work, findNine + work];
+    if (nine === 0)
+      return {
+        refused: {
+          name: 'repair',
+          message: 'All minutes are nought. Write how long at least one of them takes.',
+        },
+      };
     const booked = Math.ceil(nine / QUARTER - 1e-9) * QUARTER;
     const rate = values.optional('rate');
     const parts = values.number('parts');
     const currency = values.word('currency');
     const priced = (seconds: number) => money(parts + ((rate ?? 0) * seconds) / 3600, currency);
     const price =
-      rate === undefined ? '' : ` Tell the customer ${priced(expected)}, up to ${priced(nine)} if it hides.`;
+      rate === undefined
+        ? ''
+        : priced(expected) === priced(nine)
+          ? ` Tell the customer ${priced(expected)}.`
+          : ` Tell the customer ${priced(expected)}, up to ${priced(nine)} if it hides.`;
     return {
       sentence: `Book ${clock(booked)}.${price}`,
       tone: 'fine',

@@ -1,6 +1,6 @@
 /** Flow, heat and two temperatures of a radiator or heater: any one from the others. */
 import { flowForHeat, heatGivenOff } from '../physics/heat-balance.ts';
-import { freezingPoint } from '../physics/mixture-properties.ts';
+import { CORRELATION_HOT_END, freezingPoint } from '../physics/mixture-properties.ts';
 import { cubicMetrePerSecond, kelvin, watt } from '../physics/units.ts';
 import { CORRELATED_STRENGTH, GLYCOL, mixtureOf } from './coolant-inputs.ts';
 import type { Answer, Calculator, Refusal, Shower } from './declaration.ts';
@@ -14,6 +14,7 @@ const USUAL_DIFFERENCE: Readonly<Record<Place, readonly [number, number]>> = {
 };
 /** Below this two thermometers decide, not the coolant, K. */
 const CANNOT_TELL = 1;
+const LITRE_A_MINUTE = 1e-3 / 60;
 
 export const heatBalance: Calculator = {
   id: 'heat-balance',
@@ -112,6 +113,13 @@ export const heatBalance: Calculator = {
           message: `Less than ${show.difference(CANNOT_TELL)} apart the thermometers decide, not the coolant. Turn the blower up or load the engine and read again.`,
         },
       };
+    if ((hot + cold) / 2 > CORRELATION_HOT_END)
+      return {
+        refused: {
+          name: 'hot',
+          message: `On average the two lie above ${show.quantity(CORRELATION_HOT_END, '°C', 0)}, where the data of coolant end. No figure is given there.`,
+        },
+      };
     const between = { hot, cold };
     const flow =
       values.choice('known') === 'flow'
@@ -119,8 +127,8 @@ export const heatBalance: Calculator = {
         : cubicMetrePerSecond(values.number('flow'));
     const heat = heatGivenOff(mixture, flow, between);
     const place: Place = values.choice('place') === 'radiator' ? 'radiator' : 'heater';
-    const shownFlow = show.quantity(flow, 'l/min', 1);
-    const shownHeat = show.quantity(heat, 'kW', 1);
+    const shownFlow = show.quantity(flow, 'l/min', flow < LITRE_A_MINUTE ? 2 : 1);
+    const shownHeat = show.quantity(heat, 'kW', heat < 1e3 ? 2 : 1);
     const worked =
       values.choice('known') === 'flow' ? `That is a flow of ${shownFlow}.` : `That is ${shownHeat}.`;
     return {

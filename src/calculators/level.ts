@@ -1,7 +1,7 @@
 /** Where the level belongs at the temperature it has now. */
 import { expansion, levelAboveColdMark, roomWhenHot } from '../physics/expansion.ts';
 import { freezingPoint } from '../physics/mixture-properties.ts';
-import { cubicMetre, kelvin, squareMetre } from '../physics/units.ts';
+import { cubicMetre, kelvin, squareMetre, ZERO_CELSIUS } from '../physics/units.ts';
 import { CORRELATED_STRENGTH, GLYCOL, mixtureOf, openingCaution } from './coolant-inputs.ts';
 import type { Answer, Calculator, Refusal } from './declaration.ts';
 
@@ -68,7 +68,8 @@ export const level: Calculator = {
   ],
   answer(values, show): Answer | Refusal {
     const mixture = mixtureOf(values);
-    const freezes = freezingPoint(mixture);
+    // The correlation's own water freezes a few hundredths below 0 °C, where the density of water is not tabulated.
+    const freezes = mixture.fraction === 0 ? ZERO_CELSIUS : freezingPoint(mixture);
     for (const name of ['now', 'cold'])
       if (values.number(name) < freezes)
         return {

@@ -8,7 +8,7 @@ import {
   strengthRangeForFreezing,
 } from '../physics/freezing-range.ts';
 import { CORRELATION_ENDS, type Glycol, type Mixture } from '../physics/glycol.ts';
-import { strengthReadOnScaleOf } from '../physics/refractive-index.ts';
+import { refractiveIndex, strengthReadOnScaleOf } from '../physics/refractive-index.ts';
 import { toMassFraction, toVolumeFraction } from '../physics/strength.ts';
 import {
   fromCelsius,
@@ -81,7 +81,7 @@ export const mixture: Calculator = {
       dimension: 'temperature',
       unit: '°C',
       default: '-30 °C',
-      limits: ['-48 °C', '0 °C'],
+      limits: ['-70 °C', '0 °C'],
       when: { known: ['freezing'] },
     },
     {
@@ -234,10 +234,21 @@ function fromFreezing(values: Values, show: Shower): Answer | Refusal {
         message: `Below ${show.quantity(warmestEnd, '°C', 0)} a freezing point cannot be turned into a strength: the same reading belongs to two strengths, and sources disagree. Draw a little, thin it with as much water, and measure that.`,
       },
     };
+  const index = refractiveIndex({ glycol: scale, fraction: strengthForFreezing(scale, shown) });
+  if (index > indexAt(glycol, CORRELATION_ENDS))
+    return {
+      refused: {
+        name: 'scale',
+        message: `No ${glycol} glycol up to 60 % by mass bends light like that. Read again on its own scale, or look at the canister.`,
+      },
+    };
   const strengths =
     scale === glycol
       ? strengthRangeForFreezing(glycol, shown)
-      : sameStrength(strengthReadOnScaleOf(scale, glycol, shown));
+      : sameStrength(
+          // Water on either scale is water, though the two correlations differ in its last digit.
+          index <= indexAt(glycol, NO_GLYCOL) ? NO_GLYCOL : strengthReadOnScaleOf(scale, glycol, shown),
+        );
   const middle = scale === glycol ? strengthForFreezing(glycol, shown) : strengths.lowest;
   const [low, high] = [strengths.lowest, strengths.highest].map((each) => toVolumeFraction(glycol, each));
   const volume = toVolumeFraction(glycol, middle);
@@ -278,6 +289,12 @@ function fromFreezing(values: Values, show: Shower): Answer | Refusal {
       freezeCurve(glycol, 'volume', volume, toCelsius(shown), `reads ${show.quantity(shown, '°C', 0)}`),
     ],
   };
+}
+
+const NO_GLYCOL = massFraction(0);
+
+function indexAt(glycol: Glycol, fraction: MassFraction): number {
+  return refractiveIndex({ glycol, fraction });
 }
 
 function sameStrength(strength: MassFraction) {

@@ -1,7 +1,9 @@
 /** A pressure test with the part that temperature explains taken out. */
 import { atmosphericPressure } from '../physics/atmosphere.ts';
+import { mixtureVapourPressure } from '../physics/boiling.ts';
+import { volumeRatio } from '../physics/expansion.ts';
 import { judgePressureTest, type PressureTest } from '../physics/pressure-decay.ts';
-import { cubicMetre, gaugePascal, kelvin, second } from '../physics/units.ts';
+import { cubicMetre, fromCelsius, gaugePascal, kelvin, second } from '../physics/units.ts';
 import { ALTITUDE, altitudeOf, CORRELATED_STRENGTH, GLYCOL, mixtureOf } from './coolant-inputs.ts';
 import type { Answer, Calculator, QuantityInput, Refusal } from './declaration.ts';
 
@@ -14,9 +16,14 @@ function reading(name: string, label: string, unit: string, value: string): Quan
     dimension: pressure ? 'pressure' : 'temperature',
     unit,
     default: value,
-    limits: pressure ? ['-0.9 bar', '3 bar'] : ['-20 °C', '100 °C'],
+    limits: pressure ? ['-0.9 bar', '3 bar'] : ['0 °C', '100 °C'],
   };
 }
+
+/** What the arithmetic wants the air to press with at least, Pa. */
+const NO_AIR_LEFT = 1e3;
+/** Capacity is measured at this temperature. */
+const ROOM = fromCelsius(20);
 
 export const pressureDecay: Calculator = {
   id: 'pressure-decay',
@@ -86,9 +93,33 @@ export const pressureDecay: Calculator = {
       air: cubicMetre(values.number('air')),
       outside,
     };
+    for (const [name, { gauge, temperature }] of [
+      ['start', start],
+      ['end', end],
+    ] as const) {
+      const least = mixtureVapourPressure(system.mixture, temperature) - outside + NO_AIR_LEFT;
+      if (gauge < least)
+        return {
+          refused: {
+            name,
+            message: `At ${show.quantity(temperature, '°C', 0)} the vapour of the coolant alone keeps the tester at ${show.quantity(least, 'bar', 2)} or more. The pressure or the temperature was read wrong.`,
+          },
+        };
+    }
+    const shrinks =
+      system.liquid *
+      (volumeRatio(system.mixture, ROOM, start.temperature) -
+        volumeRatio(system.mixture, ROOM, end.temperature));
+    if (system.air + shrinks < system.air / 100)
+      return {
+        refused: {
+          name: 'air',
+          message: `Warming so far, the coolant would grow by ${show.quantity(-shrinks, 'l', 2)} and fill all the air inside. Look at the air, the capacity and the two temperatures again.`,
+        },
+      };
     const took = second(values.number('took'));
     const test = judgePressureTest(system, start, end, took);
-    const rate = show.quantity(test.lossRate, 'ml/min', test.lossRate * 6e7 < 1 ? 2 : 1);
+    const rate = show.quantity(test.lossRate, 'ml/min', test.lossRate * 6e7 < 10 ? 1 : 0);
     const tight = show.quantity(test.tight, 'bar', 2);
     const unsure = show.quantity(test.uncertainty, 'bar', 2);
     const sentence: Record<PressureTest['verdict'], string> = {

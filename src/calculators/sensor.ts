@@ -1,5 +1,7 @@
 /** Coolant sensor: resistance and temperature, and which of scan tool, infrared and resistance lies. */
+
 import { EMISSIVITY, infraredReading } from '../physics/infrared.ts';
+import { OutOfRange } from '../physics/out-of-range.ts';
 import {
   curveFromTable,
   curveThroughThree,
@@ -44,6 +46,9 @@ const COMMON_CURVE: readonly (readonly [celsius: number, ohm: number])[] = [
 /** Scan tool and sensor agree within this, infrared with either within the second, K. Common practice, no source. */
 const AGREES = 4;
 const AGREES_INFRARED = 8;
+/** What a controller shows without a sensor, and with a shorted one, K. Follows from the scaling of SAE J1979: −40 and far up. */
+const OPEN_WIRE = fromCelsius(-39);
+const SHORTED = fromCelsius(140);
 
 const SURFACES = {
   hose: {
@@ -163,9 +168,9 @@ export const sensor: Calculator = {
     const read = temperatures(values, curve, show);
     if ('refused' in read) return read;
     return {
-      ...judge(read, show),
+      ...judge(read, curve, show),
       figures: figuresOf(read, curve, show),
-      notes: notesOf(values, read, show),
+      notes: notesOf(values, show),
       pictures: [pictureOf(values, curve, read, show)],
     };
   },
@@ -217,7 +222,18 @@ function curveOf(values: Values, show: Shower): SensorCurve | Refusal {
         },
       };
   }
-  return curveThroughThree([cold, middle, hot]);
+  try {
+    return curveThroughThree([cold, middle, hot]);
+  } catch (fault) {
+    if (!(fault instanceof OutOfRange)) throw fault;
+    return {
+      refused: {
+        name: middle.field,
+        message:
+          'The three points bend as no sensor does. Look at the table again: one of the three is misread.',
+      },
+    };
+  }
 }
 
 interface Reading {
@@ -283,9 +299,22 @@ function near(a: Kelvin, b: Kelvin, within: number): boolean {
   return Math.abs(a - b) <= within;
 }
 
-function judge(read: Reading, show: Shower): Pick<Answer, 'sentence' | 'tone'> {
+function judge(read: Reading, curve: SensorCurve, show: Shower): Pick<Answer, 'sentence' | 'tone'> {
   const { sensor: own, scan, infrared, matt, onMetal } = read;
   const t = (each: Kelvin) => show.quantity(each, '°C', 0);
+  const outside = own ?? (matt ? infrared : undefined);
+  if (scan !== undefined && (outside === undefined || !near(scan, outside, AGREES_INFRARED))) {
+    if (scan <= OPEN_WIRE)
+      return {
+        sentence: `An open wire: ${t(scan)} is what controllers show when no sensor is there. Look at the plug, its pins and the wire before the sensor.`,
+        tone: 'look',
+      };
+    if (scan >= SHORTED)
+      return {
+        sentence: `A short: ${t(scan)} is no coolant, it is a wire that touches earth or a sensor shorted inside. Pull the plug: if the reading drops to the other end, the sensor is it; if it stays, the wire.`,
+        tone: 'look',
+      };
+  }
   if (infrared !== undefined && !matt && (own !== undefined || scan !== undefined)) {
     const would = onMetal ? show.range(onMetal[0], onMetal[1], '°C', 0) : '';
     return {
@@ -360,8 +389,19 @@ function judge(read: Reading, show: Shower): Pick<Answer, 'sentence' | 'tone'> {
       sentence: `This resistance means ${t(own)}. Hold it against the scan tool and a matt patch before believing either.`,
       tone: 'fine',
     };
+  if (infrared !== undefined && !matt)
+    return {
+      sentence:
+        'Infrared on bare metal reads far too low and proves nothing. Hold it on a hose or stick on a piece of paper tape and read again.',
+      tone: 'look',
+    };
+  if (other === undefined || other < curve.from || other > curve.to)
+    return {
+      sentence: `The curve does not reach so far: it answers from ${show.range(curve.from, curve.to, '°C', 0)}. Read again, or take points of a table nearer to it.`,
+      tone: 'look',
+    };
   return {
-    sentence: `At ${t(other ?? fromCelsius(20))} this sensor should have the resistance below. Measure it, plug off.`,
+    sentence: `At ${t(other)} this sensor should have ${ohms(curve.resistanceAt(other), show)}. Measure it, plug off.`,
     tone: 'fine',
   };
 }
@@ -383,15 +423,8 @@ function ohms(resistance: number, show: Shower): string {
   return resistance < 1000 ? show.quantity(resistance, 'Ω', 0) : show.quantity(resistance, 'kΩ', 2);
 }
 
-function notesOf(values: Values, read: Reading, show: Shower): string[] {
-  const celsius = read.scan === undefined ? undefined : toCelsius(read.scan);
+function notesOf(values: Values, show: Shower): string[] {
   return [
-    ...(celsius !== undefined && celsius <= -39
-      ? [`${show.quantity(fromCelsius(-40), '°C', 0)} is what a controller shows for an open wire.`]
-      : []),
-    ...(celsius !== undefined && celsius >= 140
-      ? ['So high a reading usually means a wire shorted to earth, not coolant.']
-      : []),
     ...(values.choice('curve') === 'common'
       ? [
           'The common curve is from memory and may not be this sensor’s: take three points from the maker’s sheet before condemning it.',

@@ -257,9 +257,9 @@ function setSentence(setting: number | undefined, show: Shower): string {
 function inUnits(given: number): AnswerFigure[] {
   const round = (value: number) => String(Number(value.toPrecision(3)));
   return [
-    { label: 'The same', value: `${round(given)}\u00a0N·m` },
-    { label: 'The same', value: `${round(given / TORQUE_UNITS.lbf·ft)}\u00a0lbf·ft` },
-    { label: 'The same', value: `${round(given / TORQUE_UNITS.lbf·in)}\u00a0lbf·in` },
+    { label: 'In newton metres', value: `${round(given)}\u00a0N·m` },
+    { label: 'In pound-force feet', value: `${round(given / TORQUE_UNITS.lbf·ft)}\u00a0lbf·ft` },
+    { label: 'In pound-force inches', value: `${round(given / TORQUE_UNITS.lbf·in)}\u00a0lbf·in` },
   ];
 }
 
@@ -295,15 +295,21 @@ function say(
   { propertyClass, into }: { propertyClass: string; into: HoleMaterial },
   show: Shower,
 ): Pick<Answer, 'sentence' | 'tone'> {
-  const asked = show.quantity(given, 'N·m', given < 20 ? 1 : 0);
+  const asked = show.quantity(given, 'N·m', given < 20 && given % 1 !== 0 ? 1 : 0);
   const { thread, usual } = found.figures;
   const usually = `Usual is ${show.range(usual.lowest, usual.highest, 'N·m', 0)}.`;
-  if (found.verdict === 'possible')
-    return {
-      sentence: `${asked} fits an ${thread} of class ${propertyClass} in ${into}. ${usually}`,
-      tone: 'fine',
-    };
-  const limit = show.quantity(found.limit, 'N·m', 0);
+  const bolt = `an ${thread} of class ${propertyClass} in ${into}`;
+  if (found.verdict === 'possible') {
+    const sentence =
+      given < usual.lowest
+        ? `${asked} is low for ${bolt} and can be meant, as over a gasket or a plastic part. ${usually}`
+        : given > usual.highest
+          ? `${asked} is high for ${bolt} and still within what it bears. ${usually}`
+          : `${asked} fits ${bolt}. ${usually}`;
+    return { sentence, tone: 'fine' };
+  }
+  const whole = show.quantity(found.limit, 'N·m', 0);
+  const limit = whole === asked ? show.quantity(found.limit, 'N·m', 1) : whole;
   if (found.verdict === 'doubtful') {
     const because = {
       'above what this class takes': `it is above the ${limit} that uses up 90 % of an ${thread} of class ${propertyClass}`,
@@ -323,11 +329,15 @@ function say(
     'strips the hole': `the thread in the hole strips from about ${limit}`,
     'pulls the insert out': `an insert in plastic is pulled out from about ${limit}`,
   }[found.because];
+  const bolts = found.fitsThreads.map((name) => `an ${name}`).join(' or ');
+  const units = found.fitsUnits.map((unit) => `${Number(given.toPrecision(3))} ${unit}`).join(' or ');
   const slips = [
-    ...found.fitsThreads.map((name) => `an ${name}`),
-    ...found.fitsUnits.map((unit) => `${Number(given.toPrecision(3))} ${unit}`),
-  ];
+    ...(bolts === '' ? [] : [`it would suit ${bolts}`]),
+    ...(units === '' ? [] : [`${units} would suit this one`]),
+  ].join(', and ');
   const slip =
-    slips.length === 0 ? '' : ` It would suit ${slips.join(' or ')}: look for a slip in thread or unit.`;
+    slips === ''
+      ? ''
+      : ` ${slips.charAt(0).toUpperCase()}${slips.slice(1)}: look for a slip in thread or unit.`;
   return { sentence: `Do not use ${asked} here: ${because}. ${usually}${slip}`, tone: 'stop' };
 }

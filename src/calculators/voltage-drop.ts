@@ -16,6 +16,8 @@ const PLACES: Readonly<Record<DropPlace, string>> = {
 
 /** Heat that melts a plastic holder over a drive, W. Common practice, no source. */
 const MELTS = 3;
+/** Largest fuse of a cooling system, twice over, A. Common practice, no source. */
+const MOST_FUSED = 200;
 
 const FUSE: ChoiceInput = {
   kind: 'choice',
@@ -73,7 +75,7 @@ export const voltageDropCalculator: Calculator = {
       dimension: 'voltage',
       unit: 'V',
       default: '0.30 V',
-      limits: ['0 V', '30 V'],
+      limits: ['0 V', '16 V'],
       when: { measured: ['joint'] },
     },
     FUSE,
@@ -193,11 +195,26 @@ function drop(values: Values, show: Shower): Answer {
   };
 }
 
-function fuse(values: Values, show: Shower): Answer {
+function fuse(values: Values, show: Shower): Answer | Refusal {
   const rating = values.choice('fuse');
   const resistance = BLADE_FUSE_RESISTANCE[rating] ?? ohm(values.number('fuse-resistance'));
   const current = currentFromFuseDrop(volt(values.number('fuse-drop')), resistance);
   const amps = show.range(current * 0.8, current * 1.2, 'A', current < 3 ? 2 : 0);
+  if (current > MOST_FUSED)
+    return {
+      refused: {
+        name: 'fuse-drop',
+        message: `That would be ${show.quantity(current, 'A', 0)}, more than any fuse here carries. Probes on the holder instead of the fuse, or another resistance.`,
+      },
+    };
+  if (current < 0.05)
+    return {
+      sentence:
+        'No current: nothing runs over this fuse now. Switch the consumer on, or look on the other side for the open circuit.',
+      tone: 'look',
+      figures: [{ label: 'Current', value: show.quantity(current, 'A', 2) }],
+      notes: [BATTERY_NOTE],
+    };
   const over = rating !== 'other' && current > Number(rating);
   return {
     sentence: over

@@ -1,0 +1,96 @@
+/** Reading the fields: units, habits, and the words when something is wrong. */
+import { describe, expect, it } from 'vitest';
+import { boilMarginCalculator } from '../../src/calculators/boil-margin.ts';
+import { estimate } from '../../src/calculators/estimate.ts';
+import { fillAccount } from '../../src/calculators/fill-account.ts';
+import { readersUnit, showerFor } from '../../src/calculators/reader-units.ts';
+import { sayOutOfRange } from '../../src/calculators/say-out-of-range.ts';
+import { torque } from '../../src/calculators/torque.ts';
+import { METRIC, US } from '../../src/model/show-quantity.ts';
+import { OutOfRange } from '../../src/physics/out-of-range.ts';
+import { answerOf, faultsOf } from './ask.ts';
+
+const message = (typed: Record<string, string>, habit = METRIC) =>
+  faultsOf(fillAccount, typed, habit)[0]?.message;
+
+describe('a number in a field', () => {
+  it('without a unit is in the reader’s own', () => {
+    const sentence = (cap: string, habit = METRIC) =>
+      answerOf(boilMarginCalculator, { cap, now: '100 °C' }, habit).sentence;
+    expect(sentence('15', US)).toBe(sentence('15 psi', US));
+    expect(sentence('1.2')).toBe(sentence('1.2 bar'));
+    expect(sentence('15', US)).not.toBe(sentence('1.5', US));
+  });
+
+  it('with its own unit is understood whatever the habit', () => {
+    for (const habit of [METRIC, US]) {
+      const lines = ['15 psi', '103.42 kPa', '1.0342 bar'].map(
+        (cap) => answerOf(boilMarginCalculator, { cap, now: '195F', strength: '50%' }, habit).sentence,
+      );
+      expect(new Set(lines).size).toBe(1);
+    }
+    expect(answerOf(fillAccount, { capacity: '4.6l' }).sentence).toContain('1.7');
+    expect(answerOf(torque, { torque: '7.4 lb ft' }).tone).toBe('fine');
+  });
+
+  it('takes altitudes in feet where lengths are in inches, and sizes in inches', () => {
+    expect(readersUnit('m', US).symbol).toBe('ft');
+    expect(readersUnit('mm', US).symbol).toBe('in');
+    expect(showerFor(US).quantity(2500, 'm', 0)).toBe('8202\u00a0ft');
+    expect(showerFor(US).difference(10)).toBe('18\u00a0°F');
+    expect(showerFor(METRIC).difference(10)).toBe('10\u00a0°C');
+  });
+});
+
+describe('what cannot be read', () => {
+  it.each([
+    ['4,6', '"4,6" has a comma in the number. Write a point for decimals: 4.6.'],
+    ['', 'Write a number, such as 4.6 l.'],
+    ['much', '"much" is not a number with a unit. Write a number with its unit, such as 4.6 l.'],
+    ['4 gal', '"gal" is not a unit known here. Write one of l, ml, US qt.'],
+    [
+      '4 bar',
+      '"4 bar" is a pressure, and this place takes a volume. Write one of l, ml, US qt, such as 4.6 l.',
+    ],
+    ['200', '200 l cannot be meant here. Write 1 to 60 l.'],
+    ['0.999', '0.999 l cannot be meant here. Write 1 to 60 l.'],
+    ['9'.repeat(400), 'So large a number cannot be meant here. Write 1 to 60 l.'],
+    ['4 to 5', 'One number is wanted here, not a range. Work out each end by itself.'],
+  ])('%s', (capacity, said) => {
+    expect(message({ capacity })).toBe(said);
+  });
+
+  it('is said in the reader’s units', () => {
+    expect(message({ capacity: '200' }, US)).toBe('200 US qt cannot be meant here. Write 1 to 63 US qt.');
+  });
+
+  it('is said at every field at once, with nothing lost', () => {
+    expect(faultsOf(fillAccount, { capacity: '4,6', drained: 'x' }).map(({ name }) => name)).toEqual([
+      'capacity',
+      'drained',
+    ]);
+  });
+
+  it('of a choice and of a word', () => {
+    expect(message({ level: 'gone' })).toBe(
+      'Choose one of: stands at the mark and takes no more, still goes down.',
+    );
+    expect(faultsOf(estimate, { currency: 'euro' })[0]?.message).toBe(
+      'Write three capital letters, such as EUR, or leave it empty.',
+    );
+  });
+});
+
+describe('a figure outside its formula', () => {
+  it('is said in the reader’s units, with what would do', () => {
+    const fault = new OutOfRange('coolant temperature', 393.15, [273.15, 373.15], 'K');
+    expect(sayOutOfRange(fault, showerFor(METRIC))).toBe(
+      'Coolant temperature comes to 120\u00a0°C and can only be worked with from 0\u00a0°C to 100\u00a0°C. No figure is given outside that.',
+    );
+    expect(sayOutOfRange(fault, showerFor(US))).toContain('248\u00a0°F');
+    const open = new OutOfRange('air left at the end', Number.NaN, [1e-5, Infinity], 'm3');
+    expect(sayOutOfRange(open, showerFor(METRIC))).toBe(
+      'Air left at the end can only be worked with from 0.01\u00a0l upwards. No figure is given outside that.',
+    );
+  });
+});
