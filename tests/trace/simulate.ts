@@ -1,0 +1,58 @@
+/** One simulated road test by number: car, day, drive, logger, and the vehicle's figures as a shop would have them. */
+import { readQuantity } from '../../src/model/quantity.ts';
+import type { VehicleFigures } from '../../src/trace/vehicle.ts';
+import { type Car, drive, FAULTS, type Fault, makeCar } from './car.ts';
+import { type Random, randomOf } from './random.ts';
+import { driveOver, type Leg, randomLegs } from './route.ts';
+import { randomStyle, writeLog } from './write-log.ts';
+
+export interface Simulated {
+  fault: Fault;
+  /** °C. */
+  outside: number;
+  text: string;
+  sheet: VehicleFigures | undefined;
+  car: Car;
+  legs: Leg[];
+}
+
+export function simulate(seed: number): Simulated {
+  const random = randomOf(seed);
+  // Half of the cars brought in on suspicion have nothing wrong with their cooling.
+  const fault = random.chance(0.4) ? 'none' : random.pick(FAULTS);
+  const car = makeCar(random, fault);
+  const outside = random.between(-25, 40);
+  const legs = randomLegs(random);
+  const startAt = random.chance(0.75) ? outside + random.between(-1, 3) : random.between(Math.min(50, car.opens), car.opens);
+  const readings = drive(car, driveOver(legs, outside, random), startAt, random);
+  return { fault, outside, text: writeLog(readings, randomStyle(random), random), sheet: sheetOf(car, random), car, legs };
+}
+
+/** Figures as a vehicle record holds them; for a quarter of the cars there are none. */
+export function sheetOf(car: Car, random: Random): VehicleFigures | undefined {
+  if (random.chance(0.25)) return undefined;
+  const figures: VehicleFigures['figures'] = {
+    ...figure('thermostat.opens', `${car.opens} °C`, 'temperature'),
+    ...(random.chance(0.7) && figure('fan.on', `${Math.round(car.fanOn)} °C`, 'temperature')),
+    ...(random.chance(0.7) && figure('fan.off', `${Math.round(car.fanOff)} °C`, 'temperature')),
+    ...(random.chance(0.5) && figure('warning.lamp', '116 °C', 'temperature')),
+    ...(random.chance(0.6) && figure('warm-up.time', `${warmUpMinutes(car, random)} min`, 'time')),
+  };
+  const layout = { power: 'combustion', thermostat: car.inletSide ? 'inlet side' : 'outlet side' };
+  return { title: 'Simulated', layout, figures };
+}
+
+function figure(path: string, text: string, dimension: 'temperature' | 'time'): VehicleFigures['figures'] {
+  const read = readQuantity(text, dimension);
+  if (!read.ok) throw new Error(text);
+  return { [path]: { quantity: read.quantity } };
+}
+
+/** What a shop would have timed on a sound one of these at 20 °C, a sixth off. */
+function warmUpMinutes(car: Car, random: Random): number {
+  const sound: Car = { ...car, fault: 'none', leak: 0, shift: 0, sensorOffset: 0, heater: 0.2 };
+  const legs: Leg[] = [{ kind: 'town', seconds: 2400 }];
+  const readings = drive(sound, driveOver(legs, 20, randomOf(7)), 20, randomOf(7));
+  const reached = readings.find(({ coolant }) => coolant >= car.opens)?.time ?? 2400;
+  return Math.max(2, Math.round((reached / 60) * random.between(0.85, 1.15)));
+}
