@@ -1,0 +1,78 @@
+/** The job card: what one visit of one vehicle has collected. Kept on the device, exported as JSON, printed as sheets. */
+import { z } from 'zod';
+import { noteSchema } from './note.ts';
+import { idSchema } from './scalars.ts';
+
+/** A moment, such as 2026-11-25T14:10:00.000Z. */
+const momentSchema = z.iso.datetime({ message: 'A moment is written 2026-11-25T14:10:00Z.' });
+
+/** Words somebody typed, or the site wrote for him. Any characters: it is shown as text and never read as anything else. */
+const words = (longest: number) => z.string().max(longest, { message: `At most ${longest} characters.` });
+
+const namedSchema = z.strictObject({ id: idSchema, title: words(200) });
+
+export const answerSchema = z.strictObject({
+  key: words(120).describe('What was asked, as the walk’s address has it.'),
+  asked: words(400).describe('The question in words.'),
+  answer: words(400).describe('The answer in words.'),
+});
+
+export const readingSchema = z.strictObject({
+  id: idSchema,
+  at: momentSchema,
+  what: words(200).describe('What was measured.'),
+  value: words(1000).describe('The reading with its unit, or a calculator’s answer.'),
+});
+
+export const LITRE_WAYS = ['drained', 'filled', 'topped up after the drive'] as const;
+
+export const litresSchema = z.strictObject({
+  id: idSchema,
+  at: momentSchema,
+  way: z.enum(LITRE_WAYS),
+  litres: z.number().min(0).max(60).describe('Litres, not SI: what the jug says.'),
+});
+
+export const tickSchema = z.strictObject({
+  at: momentSchema,
+  what: words(200).describe('The joint.'),
+  figure: words(80).describe('The torque as it stood on the card, with its unit.'),
+});
+
+export const remarkSchema = z.strictObject({ id: idSchema, at: momentSchema, text: words(5000) });
+
+export const jobSchema = z.strictObject({
+  id: idSchema,
+  opened: momentSchema,
+  changed: momentSchema,
+  name: words(120).describe('What this job is called on the device: number, plate, name.'),
+  plate: words(40),
+  distance: words(40).describe('Odometer, as read.'),
+  vehicle: namedSchema.optional(),
+  said: words(2000).describe('What the customer said, in his words.'),
+  complaint: namedSchema.optional(),
+  answers: z.array(answerSchema).max(200),
+  proven: namedSchema.optional().describe('The cause that was proven.'),
+  readings: z.array(readingSchema).max(500),
+  litres: z.array(litresSchema).max(100),
+  torques: z.record(idSchema, tickSchema).describe('Joints tightened, by joint.'),
+  remarks: z.array(remarkSchema).max(200),
+  found: words(3000).describe('For the customer: what was found.'),
+  did: words(3000).describe('For the customer: what was done.'),
+  watch: words(3000).describe('For the customer: what to watch.'),
+});
+
+/** What is exported and imported: cards, and notes not yet handed over. */
+export const jobCardsSchema = z.strictObject({
+  form: z.literal('headertank job cards'),
+  version: z.literal(1),
+  exported: momentSchema,
+  jobs: z.array(jobSchema),
+  notes: z
+    .array(z.strictObject({ id: idSchema, note: noteSchema }))
+    .describe('Notes that are ready and not yet on the shelf; npm run take-in reads them.'),
+});
+
+export type Job = z.infer<typeof jobSchema>;
+export type JobCards = z.infer<typeof jobCardsSchema>;
+export type Reading = z.infer<typeof readingSchema>;

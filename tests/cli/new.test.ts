@@ -1,0 +1,107 @@
+/** A new record of each kind is whole and valid before a word of it is changed. */
+import { spawnSync } from 'node:child_process';
+import { cpSync, mkdtempSync, readFileSync, rmSync } from 'node:fs';
+import { tmpdir } from 'node:os';
+import { join } from 'node:path';
+import { afterAll, beforeAll, expect, test } from 'vitest';
+import { mayBeLeftOut } from '../../src/library/field-tables.ts';
+import { readShelf } from '../../src/library/read-shelf.ts';
+import { fieldsOf } from '../../src/library/skeleton.ts';
+import { KIND_NAMES, KINDS, type Kind } from '../../src/model/kinds.ts';
+import { SCHEMAS } from '../../src/model/schemas.ts';
+
+let shelf: string;
+
+beforeAll(() => {
+  shelf = mkdtempSync(join(tmpdir(), 'new-record-'));
+  cpSync(join(import.meta.dirname, '../library/sound'), shelf, { recursive: true });
+});
+afterAll(() => rmSync(shelf, { recursive: true }));
+
+function make(...words: string[]) {
+  const { status, stdout, stderr } = spawnSync(
+    process.execPath,
+    ['src/cli/new.ts', ...words, '--shelf', shelf],
+    { encoding: 'utf8' },
+  );
+  return { status, stdout, stderr };
+}
+
+const TITLES: Record<Exclude<Kind, 'tree'>, string> = {
+  tool: 'Cap tester',
+  caution: 'Hot exhaust',
+  coolant: 'Green one',
+  procedure: 'Change the cap',
+  cause: 'Cap seal hardened',
+  test: 'Pump up the cap',
+  code: 'P0217',
+  vehicle: 'Tarn 2.0',
+  note: 'Cap stamped 1.4',
+  symptom: 'Hisses after parking',
+};
+
+test('each kind, one after the other, leaves the shelf without an error', async () => {
+  for (const [kind, title] of Object.entries(TITLES)) {
+    const { status, stderr } = make(kind, '--title', title);
+    expect(`${kind} ${status} ${stderr}`).toBe(`${kind} 0 `);
+  }
+  const { findings, shelf: read } = await readShelf(shelf);
+  expect(findings.filter(({ level }) => level === 'error')).toEqual([]);
+  expect(read.records.symptom.get('hisses-after-parking')?.data.tree).toBe('hisses-after-parking');
+  expect(read.records.tree.has('hisses-after-parking')).toBe(true);
+  expect(KIND_NAMES.filter((kind) => kind !== 'tree').sort()).toEqual(Object.keys(TITLES).sort());
+}, 120_000);
+
+test('every field of the kind stands in the file with a line of help', () => {
+  for (const kind of ['cause', 'vehicle', 'test'] as const) {
+    const { stdout } = make(kind, '--title', 'Printed only', '--print');
+    for (const [name, field] of fieldsOf(SCHEMAS[kind])) {
+      const line = new RegExp(`^# .*\\n${mayBeLeftOut(field) ? '(?:# )?' : ''}${name}:`, 'm');
+      expect(stdout, `${kind}.${name}`).toMatch(line);
+    }
+  }
+}, 60_000);
+
+test('options fill fields and are held against the schema', () => {
+  const made = make(
+    'vehicle',
+    '--title',
+    'Fell van',
+    '--id',
+    'fell-van',
+    '--set',
+    'body=van',
+    '--set',
+    'engine.code=T16',
+  );
+  expect(made.stderr).toBe('');
+  const text = readFileSync(join(shelf, KINDS.vehicle.folder, 'fell-van.yaml'), 'utf8');
+  expect(text).toContain('\nbody: van\n');
+  expect(text).toContain('\n  code: T16\n');
+  expect(make('vehicle', '--title', 'Other', '--set', 'body=spaceship').stderr).toMatch(
+    /body: "spaceship" does not fit/,
+  );
+  expect(make('vehicle', '--title', 'Other', '--set', 'colour=red').stderr).toMatch(
+    /has no field "colour"\. Fields: title/,
+  );
+  expect(make('vehicle', '--title', 'Other', '--set', '__proto__.x=1').stderr).toMatch(/has no field/);
+}, 60_000);
+
+test.each([
+  [['vehicel', '--title', 'x'], 'There is no kind of record "vehicel". Nearest: "vehicle".'],
+  [['cause'], 'Give it a title'],
+  [['cause', '--title', '…'], '"" cannot be an id.'],
+  [['cause', '--title', 'x', '--id', '../../x'], '"../../x" cannot be an id.'],
+  [['cause', '--title', 'Again', '--id', 'thermostat-open'], '"thermostat-open" is taken:'],
+  [['tree', '--title', 'x'], 'A tree belongs to a complaint.'],
+  [[], 'Kinds: symptom, cause'],
+])(
+  '%j is refused in words',
+  (words, says) => {
+    const { status, stderr } = make(...words);
+    expect(stderr).toContain(says);
+    expect(stderr).not.toMatch(/\bat .*\.ts:\d+/);
+    expect(status).toBe(2);
+  },
+  30_000,
+);
