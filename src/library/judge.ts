@@ -27,31 +27,35 @@ export interface JudgedTree {
 const judged = new WeakMap<DraftShelf, JudgedTree[]>();
 const priced = new WeakMap<DraftShelf, JudgedTree[]>();
 
-/** Trees judged by themselves, on every layout their records tell apart. */
+/** Trees judged by themselves: are they sound as they stand. */
 export function judgedTrees(shelf: DraftShelf): JudgedTree[] {
-  const known =
-    judged.get(shelf) ??
-    soundTrees(shelf).map((tree) => judgeOn(shelf, tree, layoutsOf(shelf, tree), { search: false }));
+  const known = judged.get(shelf) ?? soundTrees(shelf).map((tree) => judgeOn(shelf, tree, { search: false }));
   judged.set(shelf, known);
   return known;
 }
 
-/**
- * Trees held against the best that a search finds, which takes tens of milliseconds each: only on layouts that the
- * shelf has a vehicle for, or on the first where it has none.
- */
+/** Trees held against the best that a search finds, which takes tens of milliseconds each. */
 export function pricedTrees(shelf: DraftShelf): JudgedTree[] {
-  const known =
-    priced.get(shelf) ??
-    soundTrees(shelf).map((tree) => {
-      const signs = signReader(branchesOf(shelf, tree), conditionsOf(shelf, tree));
-      const onShelf = new Set([...shelf.records.vehicle.values()].map(({ data }) => signs(data.layout)));
-      const all = layoutsOf(shelf, tree);
-      const some = all.filter((layout) => onShelf.has(signs(layout)));
-      return judgeOn(shelf, tree, some.length > 0 ? some : all.slice(0, 1), { search: true });
-    });
+  const known = priced.get(shelf) ?? soundTrees(shelf).map((tree) => judgeOn(shelf, tree, { search: true }));
   priced.set(shelf, known);
   return known;
+}
+
+/**
+ * Layouts a tree is judged on: those that the shelf has a vehicle for, each that the tree tells apart once; the first
+ * possible one where it has none. A layout nobody brings in is not worth bending a tree for; the vehicle that brings it
+ * brings the judgement.
+ */
+function judgedLayouts(shelf: DraftShelf, tree: Entry<'tree'>): readonly KnownLayout[] {
+  const signs = signReader(branchesOf(shelf, tree), conditionsOf(shelf, tree));
+  const onShelf = new Set(
+    [...shelf.records.vehicle.values()]
+      .filter(({ data }) => data.layout.power !== 'battery electric')
+      .map(({ data }) => signs(data.layout)),
+  );
+  const all = layoutsOf(shelf, tree);
+  const some = all.filter((layout) => onShelf.has(signs(layout)));
+  return some.length > 0 ? some : all.slice(0, 1);
 }
 
 interface How {
@@ -59,16 +63,11 @@ interface How {
   search: boolean;
 }
 
-function judgeOn(
-  shelf: DraftShelf,
-  tree: Entry<'tree'>,
-  layouts: readonly KnownLayout[],
-  { search }: How,
-): JudgedTree {
+function judgeOn(shelf: DraftShelf, tree: Entry<'tree'>, { search }: How): JudgedTree {
   const hasReason = tree.data.because !== undefined;
   return {
     tree,
-    layouts: layouts.map((known): Judged => {
+    layouts: judgedLayouts(shelf, tree).map((known): Judged => {
       const { model, tree: steps } = caseOf(shelf, tree.data.symptom, known);
       const question = JSON.stringify([model, steps, search, search && hasReason]);
       const recalled = shelf.memory.recall(question) as readonly SoundnessFinding[] | undefined;

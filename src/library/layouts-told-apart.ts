@@ -9,7 +9,8 @@ import {
 } from '../model/layout.ts';
 
 /**
- * The layouts that some records tell apart, one for each group of vehicles they treat alike.
+ * The layouts that some records tell apart, one for each group of vehicles they treat alike. Vehicles with no thermostat
+ * have no engine that warms the coolant: the complaints are not theirs.
  * @param branches features a tree branches on
  * @param conditions layout conditions of causes and tests
  */
@@ -25,7 +26,7 @@ export function layoutsToldApart(
   for (const feature of features)
     layouts = layouts
       .flatMap((layout) => LAYOUT[feature].map((value) => ({ ...layout, [feature]: value })))
-      .filter(layoutIsPossible);
+      .filter((layout) => layout.thermostat !== 'none' && layoutIsPossible(layout));
   return [...new Map(layouts.map((layout) => [signs(layout), layout] as const).reverse()).values()].reverse();
 }
 

@@ -72,6 +72,7 @@ export function layoutIsPossible(known: KnownLayout): boolean {
   const switched = known['fan-switched-by'];
   if (thermostat !== undefined && kind !== undefined && (thermostat === 'none') !== (kind === 'none'))
     return false;
-  if (fan === undefined || switched === undefined || fan === 'hydraulic') return true;
+  if (fan === 'hydraulic') return switched !== 'switch in the radiator';
+  if (fan === undefined || switched === undefined) return true;
   return (fan === 'viscous clutch') === (switched === 'none');
 }
