@@ -82,11 +82,40 @@ export function clampLoadByNutFactor(thread: Thread, torque: NewtonMetre, factor
   return newton(within('torque', torque, 0, HIGHEST_TORQUE, 'N·m') / (k * thread.diameter));
 }
 
-/** Torque by clamp load, m: helix, thread friction, head friction. VDI 2230. */
+/** Where a tightening torque goes, as shares of the whole that sum to 1. */
+export interface TorqueShares {
+  /** Climbs the helix: the only part that stretches the bolt. */
+  readonly clamp: number;
+  /** Rubs in the thread. */
+  readonly thread: number;
+  /** Rubs under the head. */
+  readonly head: number;
+}
+
+/**
+ * Where a tightening torque goes.
+ *
+ * VDI 2230 part 1, torque equation, term by term; same friction in the thread and under the head.
+ * @param friction 0.04 to 0.4
+ * @throws OutOfRange on friction
+ */
+export function torqueShares(thread: Thread, friction: number): TorqueShares {
+  const levers = leversOf(thread, friction);
+  const whole = leverOf(thread, friction);
+  return { clamp: levers.clamp / whole, thread: levers.thread / whole, head: levers.head / whole };
+}
+
+/** Torque by clamp load, m. VDI 2230. */
 function leverOf(thread: Thread, friction: number): number {
+  const levers = leversOf(thread, friction);
+  return levers.clamp + levers.thread + levers.head;
+}
+
+/** The three terms of it, m: helix, thread friction, head friction. */
+function leversOf(thread: Thread, friction: number): TorqueShares {
   const mu = checkFriction(friction);
   const headRadius = (thread.bearingFace + thread.clearanceHole) / 4;
-  return 0.16 * thread.pitch + 0.58 * pitchDiameter(thread) * mu + headRadius * mu;
+  return { clamp: 0.16 * thread.pitch, thread: 0.58 * pitchDiameter(thread) * mu, head: headRadius * mu };
 }
 
 function checkFriction(friction: number): number {

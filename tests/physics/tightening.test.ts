@@ -9,6 +9,7 @@ import {
   clampLoadByNutFactor,
   nutFactor,
   tighteningTorque,
+  torqueShares,
 } from '../../src/physics/tightening.ts';
 import { metre, newtonMetre } from '../../src/physics/units.ts';
 import { spread } from './spread.ts';
@@ -28,6 +29,26 @@ describe('tightening', () => {
         const preload = assemblyPreload(thread, propertyClass, friction);
         const torque = tighteningTorque(thread, propertyClass, friction);
         expect(clampLoad(thread, torque, friction) / preload).toBeCloseTo(1, 9);
+      }),
+    );
+  });
+
+  it('sends about a seventh of the torque of a dry M6 into the clamp, the rest into friction', () => {
+    const thread = parseThread('M6');
+    if (!thread) throw new Error('M6');
+    const shares = torqueShares(thread, 0.14);
+    // By hand from VDI 2230: 0.16 P = 0.16 mm, 0.58 d2 mu = 0.4345 mm, D_Km/2 mu = 0.5418 mm.
+    expect(shares.clamp).toBeCloseTo(0.1408, 3);
+    expect(shares.thread).toBeCloseTo(0.3824, 3);
+    expect(shares.head).toBeCloseTo(0.4768, 3);
+  });
+
+  it('loses none of the torque between clamp, thread and head', () => {
+    fc.assert(
+      fc.property(threads, frictions, (thread, friction) => {
+        const { clamp, thread: rubbed, head } = torqueShares(thread, friction);
+        expect(clamp + rubbed + head).toBeCloseTo(1, 12);
+        expect(clamp * nutFactor(thread, friction) * thread.diameter).toBeCloseTo(0.16 * thread.pitch, 12);
       }),
     );
   });
