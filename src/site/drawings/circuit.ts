@@ -78,7 +78,8 @@ function obstacles(plan: CircuitPlan): { x: number; y: number }[] {
   ];
 }
 
-function drawLabel({ lines, x, y }: Label): string {
+/** Lines of words beside or on a part. */
+export function drawLabel({ lines, x, y }: Label): string {
   const [first = '', ...rest] = lines;
   const more = rest.map((each) => `<tspan x="${coordinate(x)}" dy="14">${escapeText(each)}</tspan>`).join('');
   return `<text x="${coordinate(x)}" y="${coordinate(y)}">${escapeText(first)}${more}</text>`;

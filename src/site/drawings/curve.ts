@@ -13,7 +13,8 @@ export interface CurveInput {
   x: Axis;
   y: Axis;
   curves: readonly Curve[];
-  points: readonly { x: number; y: number; label: string }[];
+  /** A reading each; its words stand above it, or below where a rising curve would run through them. */
+  points: readonly { x: number; y: number; label: string; below?: boolean }[];
   /** Units the reader wants on the axes. */
   habit?: Habit;
 }
@@ -47,19 +48,19 @@ export function drawCurve({ id, title, x, y, curves, points, habit = METRIC }: C
     ),
     ...points
       .filter((point) => isOn(x, point.x) && isOn(y, point.y))
-      .map((point) => spot(across.place(point.x), up.place(point.y), point.label)),
+      .map(({ x: a, y: b, label, below }) => spot(across.place(a), up.place(b), label, below)),
   ].join('');
   const description = `${y.label} against ${x.label}. ${points.map(({ label }) => label).join('; ')}`;
   return picture({ id, kind: 'curve', title, description, ...SIZE }, body);
 }
 
 /** The reading: a dot and its words on the side where there is room. */
-function spot(x: number, y: number, label: string): string {
+function spot(x: number, y: number, label: string, below = false): string {
   const width = widthOf(label, LABEL_SIZE, true);
   const right = x + 10 + width <= FRAME.right;
   const left = x - 10 - width >= 2;
   const [anchor, from] = right ? ['start', x + 10] : left ? ['end', x - 10] : ['end', FRAME.right];
-  const above = y - 10 >= FRAME.top + 4;
+  const above = !below && y - 10 >= FRAME.top + 4;
   return `<circle class="spot" cx="${coordinate(x)}" cy="${coordinate(y)}" r="6"/><text class="label" x="${coordinate(from)}" y="${coordinate(above ? y - 10 : y + 20)}" text-anchor="${anchor}">${escapeText(label)}</text>`;
 }
 
