@@ -9,6 +9,8 @@ import { type FieldText, joinField, splitField, writeDefault, writeField } from 
 
 /** Longest text a field is given from an address. */
 const LONGEST = 60;
+/** Browsers refuse an address that changes at each key; it follows when the typing rests this long, ms. */
+const PAUSE = 200;
 
 declare global {
   interface DocumentEventMap {
@@ -28,6 +30,7 @@ class CalculatorPart extends HTMLElement {
   private readonly touched = new Set<string>();
   private given: Readonly<Record<string, string>> = {};
   private ownPage = false;
+  private pause = 0;
   private readonly picture = `live-picture-${made++}`;
 
   connectedCallback() {
@@ -131,7 +134,13 @@ class CalculatorPart extends HTMLElement {
 
   /** Everything asked, units written out: what is sent means the same to another reader with another vehicle. */
   private writeAddress(): void {
-    if (!this.ownPage || !this.calculator) return;
+    if (!this.ownPage) return;
+    window.clearTimeout(this.pause);
+    this.pause = window.setTimeout(() => this.putAddress(), PAUSE);
+  }
+
+  private putAddress(): void {
+    if (!this.calculator) return;
     const values = this.values();
     const asked = this.calculator.inputs.filter(
       (input) => this.calculator && isAsked(input, this.calculator, values),

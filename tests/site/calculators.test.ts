@@ -1,0 +1,194 @@
+/** Calculators in a browser: what is typed, where it stays, whose figures they are. */
+import type { Browser, Page } from 'playwright-core';
+import { afterAll, beforeAll, describe, expect, test } from 'vitest';
+import { CALCULATOR_IDS } from '../../src/model/calculator-ids.ts';
+import { builtSite, launchBrowser, openPage, type ServedSite, SIZES, serveSite } from './browser.ts';
+
+let browser: Browser;
+let site: ServedSite;
+
+beforeAll(async () => {
+  [browser, site] = await Promise.all([launchBrowser(), serveSite(builtSite())]);
+});
+afterAll(async () => {
+  await browser.close();
+  await site.stop();
+});
+
+const open = (options = {}) => openPage(browser, site.root, options);
+
+async function goTo(page: Page, id: string, hash = ''): Promise<void> {
+  await page.goto(`${site.root}calculators/${id}.html${hash}`);
+  await page.locator('fieldset:not([disabled])').waitFor();
+}
+
+async function sentence(page: Page): Promise<string> {
+  return (await page.locator('.answer-sentence').textContent()).replaceAll('\u00a0', ' ');
+}
+
+/** A vehicle chosen as a reader does, on its page. */
+async function chooseVehicle(page: Page, id: string): Promise<void> {
+  await page.goto(`${site.root}vehicles/${id}.html`);
+  await page.locator('ht-choose-vehicle button').click();
+  await page.getByRole('button', { name: 'Take' }).waitFor();
+}
+
+describe('every calculator', () => {
+  test('says before scripts run what it says after, and fits a phone', async () => {
+    const still = await open({ javaScriptEnabled: false });
+    const live = await open({ viewport: SIZES.phone });
+    for (const id of CALCULATOR_IDS) {
+      await still.page.goto(`${site.root}calculators/${id}.html`);
+      expect(await still.page.locator('fieldset').getAttribute('disabled'), id).not.toBeNull();
+      await goTo(live.page, id);
+      expect(await sentence(live.page), id).toBe(await sentence(still.page));
+      const width = await live.page.evaluate(() => document.documentElement.scrollWidth);
+      expect(width, id).toBeLessThanOrEqual(SIZES.phone.width);
+    }
+    await still.close();
+    await live.close();
+  });
+});
+
+describe('typing', () => {
+  test('changes the answer at once, and the address keeps it for a reload', async () => {
+    const { page, close } = await open();
+    await goTo(page, 'fill-account');
+    await page.getByLabel('Went back in so far', { exact: true }).fill('3.9');
+    expect(await sentence(page)).toContain('What came out is back in');
+    await page.waitForURL(/#.*refilled/);
+    expect(new URLSearchParams(new URL(page.url()).hash.slice(1)).get('refilled')).toBe('3.9 l');
+    await page.reload();
+    await page.locator('fieldset:not([disabled])').waitFor();
+    expect(await page.getByLabel('Went back in so far', { exact: true }).inputValue()).toBe('3.9');
+    expect(await sentence(page)).toContain('What came out is back in');
+    await close();
+  });
+
+  test('a unit typed with the number goes to its place beside it', async () => {
+    const { page, close } = await open();
+    await goTo(page, 'boil-margin');
+    await page.getByLabel('Cap opens at', { exact: true }).fill('15 psi');
+    const typed = await sentence(page);
+    await page.keyboard.press('Tab');
+    expect(await page.getByLabel('Cap opens at', { exact: true }).inputValue()).toBe('15');
+    expect(await page.getByLabel('Unit of: Cap opens at').inputValue()).toBe('psi');
+    expect(await sentence(page)).toBe(typed);
+    await close();
+  });
+
+  test('a comma is said at its field, what was typed stays, and the place of the answer is kept', async () => {
+    const { page, close } = await open({ viewport: SIZES.phone });
+    await goTo(page, 'fill-account');
+    const height = await page.locator('.answer-detail').evaluate((part) => part.clientHeight);
+    const field = page.getByLabel('The whole system holds', { exact: true });
+    await field.fill('4,6');
+    expect(await page.locator('[data-field="capacity"] .says').textContent()).toBe(
+      '"4,6 l" has a comma in the number. Write a point for decimals: 4.6 l.',
+    );
+    expect(await field.getAttribute('aria-invalid')).toBe('true');
+    expect(await field.inputValue()).toBe('4,6');
+    expect(await sentence(page)).toBe('No figure yet.');
+    expect(await page.locator('.answer-detail').evaluate((part) => part.clientHeight)).toBeGreaterThanOrEqual(
+      height,
+    );
+    await field.fill('4.6');
+    expect(await field.getAttribute('aria-invalid')).toBe('false');
+    expect(await sentence(page)).toContain('1.7 l of air');
+    await close();
+  });
+
+  test('markup typed in a field, or sent in an address, stays text', async () => {
+    const { page, close } = await open();
+    await goTo(page, 'fill-account', '#capacity=%3Cimg+src%3Dx%3E&level=%3Cb%3E&nothing=1');
+    expect(await page.locator('.calculator img').count()).toBe(0);
+    expect(await page.locator('[data-field="capacity"] .says').textContent()).toContain('<img src=x>');
+    await close();
+  });
+});
+
+describe('units', () => {
+  test('US customary shows and takes them, and what was typed before keeps its meaning', async () => {
+    const { page, close } = await open();
+    await goTo(page, 'boil-margin');
+    await page.getByLabel('Coolant now', { exact: true }).fill('118');
+    await page.getByRole('button', { name: 'US customary' }).click();
+    expect(await page.getByLabel('Unit of: Coolant now').inputValue()).toBe('°C');
+    expect(await page.getByLabel('Cap opens at', { exact: true }).inputValue()).toBe('20');
+    expect(await page.getByLabel('Unit of: Cap opens at').inputValue()).toBe('psi');
+    expect(await sentence(page)).toMatch(/^3\d °F to boiling, which comes at 27\d °F/);
+    expect(await page.locator('.drawing-ladder').innerHTML()).toContain('°F');
+    await close();
+  });
+
+  test('picked beside an example converts it; beside what was typed it says how that is read', async () => {
+    const { page, close } = await open();
+    await goTo(page, 'torque');
+    const field = page.getByLabel('Torque given', { exact: true });
+    const unit = page.getByLabel('Unit of: Torque given');
+    await unit.selectOption('lbf·in');
+    expect(await field.inputValue()).toBe('89');
+    await field.fill('89');
+    await unit.selectOption('N·m');
+    expect(await field.inputValue()).toBe('89');
+    expect(await sentence(page)).toContain('Do not use 89 N·m here');
+    await close();
+  });
+});
+
+describe('a chosen vehicle', () => {
+  test('gives its figures as the defaults, and the field says whose they are', async () => {
+    const { page, close } = await open();
+    await chooseVehicle(page, 'aldermoor-fell-20d');
+    await goTo(page, 'boil-margin');
+    await page.getByText('From Aldermoor Fell 2.0 diesel').first().waitFor();
+    expect(await page.getByLabel('Cap opens at', { exact: true }).inputValue()).toBe('1.4');
+    await goTo(page, 'fill-account');
+    await page.getByText('From Aldermoor Fell 2.0 diesel').first().waitFor();
+    expect(await page.getByLabel('The whole system holds', { exact: true }).inputValue()).toBe('7.8');
+    await page.getByLabel('The whole system holds', { exact: true }).fill('7.5');
+    expect(await page.locator('[data-field="capacity"] .says').textContent()).not.toContain('From');
+    await close();
+  });
+
+  test('offers its joints to the torque calculator, bolt and hole with them', async () => {
+    const { page, close } = await open();
+    await chooseVehicle(page, 'aldermoor-fell-20d');
+    await goTo(page, 'torque');
+    await page.getByLabel('Joint of this vehicle').selectOption('water pump');
+    expect(await page.getByLabel('Torque given', { exact: true }).inputValue()).toBe('22');
+    expect(await page.getByLabel('Thread', { exact: true }).inputValue()).toBe('M8');
+    expect(await sentence(page)).toContain('22 N·m fits an M8');
+    await close();
+  });
+});
+
+describe('folded into a step', () => {
+  test('its arithmetic is asked for when it is opened, and not before', async () => {
+    const { page, close } = await open({ viewport: SIZES.phone });
+    const asked: string[] = [];
+    page.on('request', (request) => asked.push(new URL(request.url()).pathname));
+    await page.goto(`${site.root}procedures/gravity-fill-and-bleed.html`);
+    await page.waitForLoadState('networkidle');
+    expect(asked.filter((name) => /calculator-live|calculators\//.test(name))).toEqual([]);
+    const part = page
+      .locator('details.calculator', { has: page.locator('[data-id="fill-account"]') })
+      .first();
+    await part.locator('summary').click();
+    await part.locator('fieldset:not([disabled])').waitFor();
+    await part.getByLabel('Went back in so far', { exact: true }).fill('3.9');
+    expect(await part.locator('.answer-sentence').textContent()).toContain('What came out is back in');
+    expect(page.url()).not.toContain('#');
+    await close();
+  });
+});
+
+describe('the estimate', () => {
+  test('starts at the rate of the shop', async () => {
+    const { page, close } = await open();
+    await goTo(page, 'estimate');
+    expect(await page.getByLabel('Rate for an hour').inputValue()).toBe('68');
+    expect(await sentence(page)).toMatch(/^Book 2 h 45 min\. Tell the customer \d+ EUR/);
+    await close();
+  });
+});
