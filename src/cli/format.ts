@@ -1,0 +1,39 @@
+/**
+ * `npm run format`: the shelf's YAML in the project's way of writing. Meaning, comments and line breaks stay.
+ *
+ *     node src/cli/format.ts              writes what changes
+ *     node src/cli/format.ts --check      writes nothing; fails and names the files
+ *     node src/cli/format.ts <folder>     another shelf
+ */
+import { writeFile } from 'node:fs/promises';
+import { join } from 'node:path';
+import { parseArgs } from 'node:util';
+import { formatYaml } from '../library/format-yaml.ts';
+import { filesOf, shownName } from '../library/read-shelf.ts';
+
+const { values, positionals } = parseArgs({
+  allowPositionals: true,
+  options: { check: { type: 'boolean' } },
+});
+const folder = positionals[0] ?? 'content';
+const decoder = new TextDecoder('utf-8', { fatal: true, ignoreBOM: true });
+const changed: string[] = [];
+for (const { path, bytes } of await filesOf(folder)) {
+  if (!/\.ya?ml$/.test(path)) continue;
+  try {
+    const text = decoder.decode(bytes);
+    const { text: formatted, ok } = formatYaml(text);
+    if (!ok)
+      process.stdout.write(`${shownName(join(folder, path))}: left as it is; npm run check says why.\n`);
+    if (formatted === text) continue;
+    changed.push(shownName(join(folder, path)));
+    if (!values.check) await writeFile(join(folder, path), formatted);
+  } catch {
+    process.stdout.write(`${shownName(join(folder, path))}: left as it is; it is not UTF-8.\n`);
+  }
+}
+for (const file of changed) process.stdout.write(`${file}\n`);
+if (values.check && changed.length > 0) {
+  process.stderr.write(`${changed.length} not in the project's way of writing. To mend: npm run format\n`);
+  process.exitCode = 1;
+} else process.stdout.write(`${changed.length} ${values.check ? 'to change' : 'changed'}.\n`);
