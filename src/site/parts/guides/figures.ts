@@ -31,7 +31,7 @@ import {
 import { wrenchSetting } from '../../../physics/wrench-extension.ts';
 import { BATTERY, chain, lostOn } from './drop-chain.ts';
 import { single } from './quantities.ts';
-import { BACK, before, OUT, STUCK_OPEN, warmUpLog } from './warm-up-example.ts';
+import { BACK, lastBefore, OUT, STUCK_OPEN, warmUpLog } from './warm-up-example.ts';
 
 /** The mixture most guides speak of, ethylene glycol. */
 export const HALF_ETHYLENE = mixtureByVolume('ethylene', 0.5);
@@ -50,10 +50,10 @@ const share = (value: number) => single(value, '%', 0);
 
 const FIGURES: Readonly<Record<string, () => Quantity>> = {
   // How the circuit regulates; reading a warm-up curve
-  'sound on the road': () => celsius(before(sound, BACK).celsius),
-  'sound on the road, open': () => share(before(sound, BACK).open),
-  'stuck open in the bay': () => celsius(before(stuck, OUT).celsius),
-  'stuck open on the road': () => celsius(before(stuck, BACK).celsius),
+  'sound on the road': () => celsius(lastBefore(sound, BACK).celsius),
+  'sound on the road, open': () => share(lastBefore(sound, BACK).open),
+  'stuck open in the bay': () => celsius(lastBefore(stuck, OUT).celsius),
+  'stuck open on the road': () => celsius(lastBefore(stuck, BACK).celsius),
   'infrared on bare aluminium at 90': () =>
     single(
       infraredReading({ emissivity: 0.2, set: 0.95, surroundings: fromCelsius(25) }, fromCelsius(90)),

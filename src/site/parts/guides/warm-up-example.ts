@@ -65,7 +65,7 @@ function openingAt(celsius: number): number {
 }
 
 /** What a log showed last before a minute. */
-export function before(log: readonly Logged[], minute: number): Logged {
+export function lastBefore(log: readonly Logged[], minute: number): Logged {
   const found = log.findLast((each) => each.minute < minute);
   if (!found) throw new RangeError(`The log has nothing before minute ${minute}.`);
   return found;

@@ -1,7 +1,7 @@
 import { describe, expect, it } from 'vitest';
 import {
   BACK,
-  before,
+  lastBefore,
   OUT,
   STUCK_OPEN,
   warmUpLog,
@@ -13,9 +13,9 @@ const stuck = warmUpLog(STUCK_OPEN);
 /** The trade's own figures for a thermostat that opens too early; common practice, no source. */
 describe('the example of the warm-up guide', () => {
   it('idles up to about 85 °C when stuck open, then falls below 78 °C at steady speed', () => {
-    expect(before(stuck, OUT).celsius).toBeGreaterThan(78);
-    expect(before(stuck, OUT).celsius).toBeLessThan(88);
-    expect(before(stuck, BACK).celsius).toBeLessThan(78);
+    expect(lastBefore(stuck, OUT).celsius).toBeGreaterThan(78);
+    expect(lastBefore(stuck, OUT).celsius).toBeLessThan(88);
+    expect(lastBefore(stuck, BACK).celsius).toBeLessThan(78);
   });
 
   it('holds a steady figure on the road when sound, above the stamp and below the fan', () => {
