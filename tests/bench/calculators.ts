@@ -2,7 +2,7 @@
  * From the first key to the answer on the page, in Chromium on the built site. Prints figures and never fails:
  * HEADERTANK_SITE=dist node tests/bench/calculators.ts
  */
-import { cpus } from 'node:os';
+import { cpus, loadavg } from 'node:os';
 import { CALCULATORS } from '../../src/calculators/catalogue.ts';
 import { builtSite, launchBrowser, openPage, serveSite } from '../site/browser.ts';
 
@@ -51,6 +51,9 @@ const site = await serveSite(builtSite());
 const ms = (value: number) => `${value.toFixed(1).padStart(6)} ms`;
 console.log(
   `${cpus()[0]?.model}, ${cpus().length} cores, Chromium ${browser.version()}, Node ${process.version}`,
+);
+console.log(
+  `Load of the last minute before: ${loadavg()[0]?.toFixed(1)}. Above the number of cores the figures are of a busy machine.`,
 );
 console.log(`Key to answer laid out; a frame is ${FRAME.toFixed(1)} ms.`);
 console.log('first key      middle      9 in 10   calculator');

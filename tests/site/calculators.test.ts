@@ -23,7 +23,8 @@ async function goTo(page: Page, id: string, hash = ''): Promise<void> {
 }
 
 async function sentence(page: Page): Promise<string> {
-  return (await page.locator('.answer-sentence').textContent()).replaceAll('\u00a0', ' ');
+  const said = await page.locator('.answer-sentence').textContent();
+  return (said ?? '').replaceAll('\u00a0', ' ');
 }
 
 /** A vehicle chosen as a reader does, on its page. */
