@@ -1,6 +1,10 @@
 import { z } from 'zod';
 import { lineSchema, textSchema } from './scalars.ts';
 
+/** Kinds of repository host whose page for a new file is known. */
+export const HOST_KINDS = ['github', 'gitlab', 'forgejo', 'bitbucket'] as const;
+export type HostKind = (typeof HOST_KINDS)[number];
+
 /** content/shop.yaml: the workshop itself. */
 export const shopSchema = z.strictObject({
   name: lineSchema,
@@ -11,6 +15,11 @@ export const shopSchema = z.strictObject({
   }),
   'labour-rate': z.number().positive().describe('Per hour, in the currency.'),
   repository: z.url().optional().describe('Address of the repository, for edit and note links.'),
+  host: z
+    .enum(HOST_KINDS)
+    .optional()
+    .describe('Kind of host, if its name does not tell: gitea and its kin are forgejo.'),
+  branch: lineSchema.optional().describe('Branch that notes are proposed for; main if not given.'),
   'review-every': z.int().min(1).max(120).describe('Months after which a record is due for review.'),
   hours: lineSchema.optional().describe('Printed on the sheets.'),
   'sheet-footer': textSchema.describe('Last line of printed sheets.'),
