@@ -1,0 +1,181 @@
+/** Saved note files and job-card exports into files of the shelf. Nothing is written here: what is handed back can be. */
+import { isDeepStrictEqual } from 'node:util';
+import { parse } from 'yaml';
+import { jobCardsSchema } from '../model/job.ts';
+import type { Note } from '../model/note.ts';
+import { notePath, noteText } from '../model/note-file.ts';
+import { ID_FORM } from '../model/scalars.ts';
+import { checkFiles } from './check-files.ts';
+import { formatYaml } from './format-yaml.ts';
+import { reportText } from './report/text.ts';
+import type { RawFile } from './source-file.ts';
+
+/** Bytes; the longest note a person writes is a few thousand. */
+const LARGEST_NOTE = 64 * 1024;
+const LARGEST_EXPORT = 8 * 1024 * 1024;
+
+/** A file somebody hands in. */
+export interface HandedIn {
+  /** As it was named on the command line. */
+  name: string;
+  bytes: Uint8Array;
+}
+
+export interface NewNote {
+  id: string;
+  title: string;
+  by: string;
+  /** From the shelf's folder: notes/2026/second-screw.yaml. */
+  path: string;
+  text: string;
+}
+
+export interface TakenIn {
+  notes: NewNote[];
+  /** What is refused: which file and why, ready to be shown. Any refusal means that nothing is taken in. */
+  refused: { name: string; why: string }[];
+  /** Notes that lie on the shelf already, word for word. */
+  known: { name: string; path: string }[];
+}
+
+/**
+ * @param shelfName how the shelf's folder is shown, such as content
+ * @param shelf its files
+ */
+export function takeIn(shelfName: string, shelf: readonly RawFile[], handed: readonly HandedIn[]): TakenIn {
+  const result: TakenIn = { notes: [], refused: [], known: [] };
+  for (const file of handed) {
+    for (const candidate of candidatesIn(file)) {
+      if ('why' in candidate) result.refused.push(candidate);
+      else place(candidate, file.name, shelf, result);
+    }
+  }
+  judge(shelfName, shelf, result);
+  return result;
+}
+
+type Candidate = { id: string; text: string } | { name: string; why: string };
+
+function candidatesIn({ name, bytes }: HandedIn): Candidate[] {
+  const refuse = (why: string): Candidate[] => [{ name, why }];
+  const base = name.split(/[\\/]/).at(-1) ?? '';
+  const isExport = base.toLowerCase().endsWith('.json');
+  const largest = isExport ? LARGEST_EXPORT : LARGEST_NOTE;
+  if (bytes.length > largest)
+    return refuse(
+      `It has ${Math.ceil(bytes.length / 1024)} kB; ${isExport ? 'an export' : 'a note'} has at most ${largest / 1024} kB.`,
+    );
+  const text = textOf(bytes);
+  if (text === undefined)
+    return refuse('It is not UTF-8 text. Save it again as UTF-8, or save it from the form once more.');
+  if (isExport) return notesOfExport(name, text);
+  const id = /^(.+)\.ya?ml$/.exec(base)?.[1];
+  if (id === undefined) return refuse('It is neither a note (.yaml) nor an export of job cards (.json).');
+  // Browsers number a second download of the same name.
+  const plain = id.replace(/ ?\(\d+\)$/, '');
+  if (!ID_FORM.test(plain))
+    return refuse(
+      `Its name "${base}" is no name for a note: lower-case words joined by hyphens, such as second-bleed-screw.yaml.`,
+    );
+  const { text: formatted } = formatYaml(text);
+  return [{ id: plain, text: formatted }];
+}
+
+function textOf(bytes: Uint8Array): string | undefined {
+  try {
+    return new TextDecoder('utf-8', { fatal: true, ignoreBOM: false }).decode(bytes);
+  } catch {
+    return undefined;
+  }
+}
+
+function notesOfExport(name: string, text: string): Candidate[] {
+  let data: unknown;
+  try {
+    data = JSON.parse(text);
+  } catch {
+    return [{ name, why: 'It is cut short or changed: this is not JSON. Export the job cards again.' }];
+  }
+  const parsed = jobCardsSchema.safeParse(data);
+  if (!parsed.success) {
+    const { path, message } = parsed.error.issues[0] ?? { path: [], message: '' };
+    return [
+      {
+        name,
+        why: `It is no export of job cards as the site makes them: ${path.join('.') || 'the file'}: ${message}`,
+      },
+    ];
+  }
+  if (parsed.data.notes.length === 0)
+    return [
+      { name, why: 'There is no note in it. On the job card: “Make a note of it”, then export again.' },
+    ];
+  return parsed.data.notes.map(({ id, note }) => ({ id, text: noteText(note) }));
+}
+
+/** Where a note belongs, if it may come in at all. */
+function place(
+  { id, text }: { id: string; text: string },
+  name: string,
+  shelf: readonly RawFile[],
+  result: TakenIn,
+): void {
+  const refuse = (why: string) => result.refused.push({ name, why });
+  const note = readNote(text);
+  if (typeof note === 'string') return void refuse(note);
+  if (note.status !== 'proposed')
+    return void refuse(
+      `Its status is "${note.status}". A note comes in as proposed; it is accepted in the pull request, by somebody else.`,
+    );
+  const path = notePath(id, { date: note.date });
+  const there = shelf.find((file) => file.path.startsWith('notes/') && file.path.endsWith(`/${id}.yaml`));
+  if (there && isDeepStrictEqual(readNote(textOf(there.bytes) ?? ''), note))
+    return void result.known.push({ name, path: there.path });
+  if (there)
+    return void refuse(
+      `Another note has this name: ${there.path}. Give the file another name; ids live for ever.`,
+    );
+  if (result.notes.some((other) => other.id === id))
+    return void refuse(`Two of the files handed in are called "${id}". Give one of them another name.`);
+  result.notes.push({ id, title: note.title, by: note.by, path, text });
+}
+
+/** What place and date need to know, or why it cannot be known. The rest is for the check. */
+function readNote(text: string): Pick<Note, 'title' | 'by' | 'date' | 'status'> | string {
+  let data: unknown;
+  try {
+    data = parse(text, { maxAliasCount: 0 });
+  } catch (error) {
+    const [first = ''] = error instanceof Error ? error.message.split('\n') : [];
+    return `YAML cannot read it: ${first.replace(/:$/, '')}.`;
+  }
+  const has = (name: string): string | undefined => {
+    const value =
+      typeof data === 'object' && data !== null ? (data as Record<string, unknown>)[name] : undefined;
+    return typeof value === 'string' ? value : undefined;
+  };
+  const date = has('date') ?? '';
+  if (!/^\d{4}-\d{2}-\d{2}$/.test(date))
+    return 'It has no date, written as 2026-11-25: it decides the folder.';
+  const status = has('status');
+  if (status === undefined) return 'It has no status; a new note says "status: proposed".';
+  return {
+    ...(data as Note),
+    title: has('title') ?? '',
+    by: has('by') ?? '',
+    date,
+    status: status as Note['status'],
+  };
+}
+
+/** The whole shelf checked with the notes on it; findings about them are refusals. */
+function judge(shelfName: string, shelf: readonly RawFile[], result: TakenIn): void {
+  const added = result.notes.map(({ path, text }) => ({ path, bytes: new TextEncoder().encode(text) }));
+  if (added.length === 0) return;
+  const { findings } = checkFiles(shelfName, [...shelf, ...added]);
+  for (const { path } of result.notes) {
+    const file = shelfName === '' ? path : `${shelfName}/${path}`;
+    const own = findings.filter(({ place, level }) => place.file === file && level === 'error');
+    if (own.length > 0) result.refused.push({ name: file, why: reportText(own).trim() });
+  }
+}
