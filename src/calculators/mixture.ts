@@ -165,6 +165,9 @@ function judge(
 ): Pick<Answer, 'sentence' | 'tone'> {
   const third = freezingRangeByVolume(glycol, volumeFraction(1 / 3));
   const asThird = show.range(third.lowest, third.highest, '°C', 0);
+  // The warmer end is the one to count on.
+  const surely = show.quantity(range.highest, '°C', 0);
+  const coldest = show.quantity(range.lowest, '°C', 0);
   const sets = range.basis === 'sets without ice';
   if (volume > USUAL.tooStrong && range.highest > third.lowest)
     return {
@@ -178,7 +181,7 @@ function judge(
     };
   if (volume > USUAL.strong)
     return {
-      sentence: `Strong: protected to about ${freezes}, which is as far as it goes. More concentrate would not help; it costs cooling.`,
+      sentence: `Strong: protected down to ${surely}, which is as far as it goes. More concentrate would not help; it costs cooling.`,
       tone: 'look',
     };
   if (volume < 0.05)
@@ -189,11 +192,11 @@ function judge(
     };
   if (volume < USUAL.weak - 1e-9)
     return {
-      sentence: `Weak: protected only to about ${freezes}, and thin on inhibitor. Strengthen it to what the maker asks for, usually half and half.`,
+      sentence: `Weak: protected only down to ${surely}, and thin on inhibitor. Strengthen it to what the maker asks for, usually half and half.`,
       tone: 'look',
     };
   return {
-    sentence: `Protected to about ${freezes}. That suits most climates; leave the strength as it is unless the maker says otherwise.`,
+    sentence: `Protected down to ${surely}${surely === freezes ? '' : `, by other sources to ${coldest}`}. That suits most climates; leave the strength as it is unless the maker says otherwise.`,
     tone: 'fine',
   };
 }

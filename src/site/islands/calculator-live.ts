@@ -246,10 +246,10 @@ class CalculatorPart extends HTMLElement {
 
   private exampleLine(): string {
     const { vehicle } = window.headertank;
-    if (this.touched.size > 0) return 'Worked with your figures; what you left stands as shown.';
+    if (this.touched.size > 0) return 'Your figures; the rest stands as shown.';
     return vehicle && this.calculator?.inputs.some((input) => this.figureOf(input))
-      ? `Worked with figures of ${vehicle.title} where it has them, and examples. Type yours over them.`
-      : 'Worked with example figures. Type yours over them.';
+      ? 'This vehicle’s figures and examples. Type yours.'
+      : 'Example figures. Type yours over them.';
   }
 
   private showField(input: Input, values: Typed, fault: string | undefined): void {
