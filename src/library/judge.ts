@@ -34,7 +34,10 @@ export function judgedTrees(shelf: DraftShelf): JudgedTree[] {
   return known;
 }
 
-/** Trees held against the best that a search finds, which takes tens of milliseconds each. */
+/**
+ * Trees held against the best that a search finds. That takes a tenth of a second each, so it is done on the layout that
+ * most of the shelf's vehicles have; tests/shelf holds every layout to the same limit.
+ */
 export function pricedTrees(shelf: DraftShelf): JudgedTree[] {
   const known = priced.get(shelf) ?? soundTrees(shelf).map((tree) => judgeOn(shelf, tree, { search: true }));
   priced.set(shelf, known);
@@ -42,19 +45,21 @@ export function pricedTrees(shelf: DraftShelf): JudgedTree[] {
 }
 
 /**
- * Layouts a tree is judged on: those that the shelf has a vehicle for, each that the tree tells apart once; the first
- * possible one where it has none. A layout nobody brings in is not worth bending a tree for; the vehicle that brings it
- * brings the judgement.
+ * Layouts a tree is judged on: those that the shelf has a vehicle for, each that the tree tells apart once, the commonest
+ * first; the first possible one where it has none. A layout nobody brings in is not worth bending a tree for; the vehicle
+ * that brings it brings the judgement.
  */
 function judgedLayouts(shelf: DraftShelf, tree: Entry<'tree'>): readonly KnownLayout[] {
   const signs = signReader(branchesOf(shelf, tree), conditionsOf(shelf, tree));
-  const onShelf = new Set(
-    [...shelf.records.vehicle.values()]
-      .filter(({ data }) => data.layout.power !== 'battery electric')
-      .map(({ data }) => signs(data.layout)),
-  );
+  const vehicles = new Map<string, number>();
+  for (const { data } of shelf.records.vehicle.values()) {
+    if (data.layout.power === 'battery electric') continue;
+    const sign = signs(data.layout);
+    vehicles.set(sign, (vehicles.get(sign) ?? 0) + 1);
+  }
+  const having = (layout: KnownLayout): number => vehicles.get(signs(layout)) ?? 0;
   const all = layoutsOf(shelf, tree);
-  const some = all.filter((layout) => onShelf.has(signs(layout)));
+  const some = all.filter((layout) => having(layout) > 0).sort((a, b) => having(b) - having(a));
   return some.length > 0 ? some : all.slice(0, 1);
 }
 
@@ -65,9 +70,10 @@ interface How {
 
 function judgeOn(shelf: DraftShelf, tree: Entry<'tree'>, { search }: How): JudgedTree {
   const hasReason = tree.data.because !== undefined;
+  const layouts = judgedLayouts(shelf, tree).slice(0, search ? 1 : undefined);
   return {
     tree,
-    layouts: judgedLayouts(shelf, tree).map((known): Judged => {
+    layouts: layouts.map((known): Judged => {
       const { model, tree: steps } = caseOf(shelf, tree.data.symptom, known);
       const question = JSON.stringify([model, steps, search, search && hasReason]);
       const recalled = shelf.memory.recall(question) as readonly SoundnessFinding[] | undefined;

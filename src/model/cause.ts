@@ -12,6 +12,10 @@ export const causeSchema = z.strictObject({
     .strictObject({
       test: reference('test').optional(),
       outcome: idSchema.optional().describe('The outcome of that test that proves it.'),
+      or: z
+        .array(z.strictObject({ test: reference('test'), outcome: idSchema }))
+        .optional()
+        .describe('Other tests that prove it as well, for who lacks the tool of the first.'),
       recheck: textSchema.optional().describe('Or: what shows after the repair that this was it.'),
       minutes: minutesSchema.optional().describe('Minutes to prove it, if not those of the test.'),
     })

@@ -28,6 +28,7 @@ for (const { data } of shelf.records.tree.values()) {
 }
 for (const { id, data } of shelf.records.cause.values()) {
   if (data.confirm?.test) point('cause', id, 'test', data.confirm.test);
+  for (const { test } of data.confirm?.or ?? []) point('cause', id, 'test', test);
   if (data.repair) point('cause', id, 'procedure', data.repair);
 }
 for (const { id, data } of shelf.records.test.values()) {

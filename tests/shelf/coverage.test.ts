@@ -49,7 +49,10 @@ describe('nothing stands alone', () => {
       ...[...records.tree.values()].flatMap(({ data }) =>
         Object.values(data.steps).flatMap(({ test: id }) => id ?? []),
       ),
-      ...[...records.cause.values()].flatMap(({ data }) => data.confirm?.test ?? []),
+      ...[...records.cause.values()].flatMap(({ data }) => [
+        data.confirm?.test ?? '',
+        ...(data.confirm?.or ?? []).map(({ test: id }) => id),
+      ]),
     ]);
     expect([...records.test.keys()].filter((id) => !used.has(id))).toEqual([]);
   });

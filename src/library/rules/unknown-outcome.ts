@@ -37,6 +37,18 @@ export const unknownOutcome: ShelfRule = {
           hold(file, ['evidence', cause, outcome], 'key', outcome, id, known);
     }
     for (const { file, data } of records.cause.values()) {
+      for (const [at, other] of (data.confirm?.or ?? []).entries()) {
+        const outcomes = records.test.get(other.test)?.data.outcomes;
+        if (outcomes)
+          hold(
+            file,
+            ['confirm', 'or', at, 'outcome'],
+            'value',
+            other.outcome,
+            other.test,
+            Object.keys(outcomes),
+          );
+      }
       const { test, outcome } = data.confirm ?? {};
       const known = test === undefined ? undefined : records.test.get(test)?.data.outcomes;
       if (test !== undefined && outcome !== undefined && known)
