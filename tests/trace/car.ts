@@ -54,6 +54,10 @@ export function makeCar(random: Random, fault: Fault): Car {
   const opens = random.pick([80, 82, 83, 85, 87, 88, 89, 90, 92]);
   const fanOn = opens + random.between(8, 14);
   const diesel = random.chance(0.35);
+  const [size, mass, dragArea] = [random.between(0.75, 1.6), random.between(950, 2100), random.between(0.55, 1.1)];
+  const idleHeat = random.between(2300, 4200) * (diesel ? 0.7 : 1);
+  // A maker sizes the radiator to hold at 140 km/h on a day of 40 °C.
+  const needed = heatOf({ idleHeat, mass, dragArea, size }, 39, 0) / (opens + 6 - 40) / (38 * 39 ** 0.85 * size);
   return {
     fault,
     opens,
@@ -63,11 +67,11 @@ export function makeCar(random: Random, fault: Fault): Car {
     inletSide: random.chance(0.45),
     fanOn,
     fanOff: fanOn - random.between(4, 6),
-    size: random.between(0.75, 1.6),
-    idleHeat: random.between(2300, 4200) * (diesel ? 0.7 : 1),
-    mass: random.between(950, 2100),
-    dragArea: random.between(0.55, 1.1),
-    radiator: random.between(0.8, 1.3),
+    size,
+    idleHeat,
+    mass,
+    dragArea,
+    radiator: Math.max(needed, random.between(0.8, 1.3)),
     heater: random.pick([0, 0, 0.2, 0.5, 1]),
     waxLag: random.between(6, 18),
     sensorLag: random.between(2, 7),
@@ -181,7 +185,7 @@ export function drive(car: Car, moments: readonly Moment[], startAt: number, ran
   return readings;
 }
 
-function heatOf({ idleHeat, mass, dragArea, size }: Car, speed: number, gain: number): number {
+function heatOf({ idleHeat, mass, dragArea, size }: Pick<Car, 'idleHeat' | 'mass' | 'dragArea' | 'size'>, speed: number, gain: number): number {
   const road = (0.011 * mass * 9.81 + 0.6 * dragArea * speed * speed + mass * Math.max(0, gain)) * speed;
   return idleHeat * size + 1.05 * road + 25 * speed;
 }

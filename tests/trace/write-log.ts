@@ -73,8 +73,8 @@ export function writeLog(readings: readonly Reading[], style: LogStyle, random: 
       const time = next;
       next += style.every * (style.irregular ? random.between(0.6, 1.4) : 1);
       if (random.chance(style.dirt)) {
-        const line = random.pick(['', 'no data', '---', undefined]);
-        if (line === undefined) next += random.between(2, 40);
+        const line = random.pick(['', 'no data', '---', 'gap']);
+        if (line === 'gap') next += random.between(2, 40);
         else lines.push(line);
         continue;
       }

@@ -1,0 +1,164 @@
+/** Does it hold at speed, or does it run too cold? And would the log have shown it. */
+import type { Band } from './expected-band.ts';
+import { extentOf, type Grid, middleOf, riseOver } from './grid.ts';
+import type { Likeness } from './likeness.ts';
+import type { Start } from './outside.ts';
+import type { Drive, Stretch } from './stretches.ts';
+import type { TraceVehicle } from './vehicle.ts';
+import type { WarmUpCourse } from './warm-up-course.ts';
+
+/** Why the log cannot tell. */
+export type Refusal =
+  | 'too-short'
+  | 'no-speed'
+  | 'never-at-speed'
+  | 'outside-unknown'
+  | 'never-settled'
+  | 'cold-day'
+  | 'heater-unknown'
+  | 'hot-day'
+  | 'fan-not-asked'
+  | 'radiator-not-asked'
+  | 'near-the-limit';
+
+/** One stretch at speed, once the temperature has settled. */
+export interface Settled extends Stretch {
+  /** Middle of the last minutes, K. */
+  level: number;
+  /** Least and greatest in them, K. */
+  low: number;
+  high: number;
+  /** Rise at the end, K/s. */
+  rise: number;
+  /** Highest before it, K. */
+  before: number;
+}
+
+export type ColdSide =
+  | { is: 'holds'; settled: Settled }
+  /** Was warm when slow, sinks at speed. */
+  | { is: 'falls'; settled: Settled; sure: boolean }
+  /** Never got warm though it was driven. */
+  | { is: 'stays low'; settled: Settled; sure: boolean }
+  /** Regulates, but at too low a figure. */
+  | { is: 'low throughout'; settled: Settled; sure: boolean }
+  | { is: 'unknown'; because: Refusal[]; settled: Settled | undefined };
+
+/** The first minutes at speed still carry what was before, s. */
+const SETTLING = 120;
+/** The rise breaks off this near to the stamp: the element is warmed late and let go early, K. */
+const PAUSE_UNDER = 6;
+const PAUSE_OVER = 7;
+/** Held for so long at speed, settling included, s. */
+const HELD_LONG = 240;
+/** Slower than this is settled, K/s: 0.6 K a minute. */
+const SETTLED_RISE = 0.01;
+/** A sound engine must have read so much more before a thermostat is blamed, K. */
+const CLEAR_OF_BAND = 2;
+/** A sensor and a stamp are each 2 K out; so near the limit nobody is blamed, K. */
+const NEAR_LIMIT = 1.5;
+/** Regulated as far under its stamp as this is a shifted or wrong thermostat, or a sensor; further down it stands open, K. */
+const SHIFTED_AT_MOST = 30;
+
+export function settledAtSpeed(grid: Grid, drive: Drive): Settled[] {
+  const { smooth, step } = grid;
+  return drive.atSpeed
+    .map((stretch): Settled => {
+      const from = stretch.from + Math.round(SETTLING / step);
+      const last = Math.max(from, stretch.to - Math.round(180 / step));
+      const { low, high } = extentOf(smooth, last, stretch.to);
+      return {
+        ...stretch,
+        level: middleOf(smooth, last, stretch.to),
+        low,
+        high,
+        rise: riseOver(grid, Math.max(from - Math.round(30 / step), stretch.to - Math.round(90 / step)), stretch.to),
+        before: extentOf(smooth, 0, stretch.from).high,
+      };
+    })
+    .filter(({ level, rise }) => Number.isFinite(level) && Number.isFinite(rise));
+}
+
+export interface ColdSideInput {
+  grid: Grid;
+  drive: Drive | undefined;
+  band: Band | undefined;
+  likeness: Likeness | undefined;
+  vehicle: TraceVehicle;
+  start: Start;
+  course: WarmUpCourse;
+  /** Whether a band with the heater off would have cleared the limit where this one does not. */
+  heaterMatters: boolean;
+}
+
+export function coldSide(input: ColdSideInput): ColdSide {
+  const { grid, drive, band, likeness, vehicle, course } = input;
+  const unknown = (because: Refusal, settled?: Settled): ColdSide => ({ is: 'unknown', because: [because], settled });
+  if (!drive) return unknown('no-speed');
+  const stretches = settledAtSpeed(grid, drive);
+  if (stretches.length === 0) return unknown('never-at-speed');
+  const limit = vehicle.lowLimit.low;
+  // The stretch that speaks loudest: settled, and furthest from the limit.
+  const settled = stretches.filter(({ rise }) => Math.abs(rise) < SETTLED_RISE);
+  const falling = stretches.filter((each) => each.rise < 0 && each.level < limit - 3 && each.before > each.level + 6);
+  const cold = [...settled, ...falling].filter(({ level }) => level < limit).sort((a, b) => a.level - b.level)[0];
+  if (cold) return coldVerdict(input, cold, settled);
+  const held = stretches.filter((each) => each.low >= limit && each.to - each.from >= HELD_LONG / grid.step);
+  const longest = held.sort((a, b) => b.to - b.from - (a.to - a.from))[0];
+  if (!longest) return unknown('never-settled', stretches.at(-1));
+  if (longest.level < vehicle.lowLimit.high + NEAR_LIMIT) return unknown('near-the-limit', longest);
+  if (stillClimbing(longest, vehicle)) return unknown('never-settled', longest);
+  // A rise that breaks off at the stamp is a thermostat that was shut and opens.
+  if (pausedAtStamp(course, vehicle)) return { is: 'holds', settled: longest };
+  if (!band) return unknown('outside-unknown', longest);
+  // Holding proves something only where a thermostat stuck open would not have held.
+  const shown = held.filter((each) => middleOf(band.openHigh, each.to - 60, each.to) < each.level - 1);
+  const best = shown.sort((a, b) => b.level - a.level)[0];
+  if (best) return { is: 'holds', settled: best };
+  return likeness && looksLike(likeness.sound, likeness.open) ? { is: 'holds', settled: longest } : unknown('hot-day', longest);
+}
+
+/** Above what a thermostat regulates at, and going on. */
+function stillClimbing({ level, rise }: Settled, { opens, cruise }: TraceVehicle): boolean {
+  return level > Math.max(cruise.high, opens.high + 8) && rise > 1.5 * SETTLED_RISE;
+}
+
+function pausedAtStamp({ pause }: WarmUpCourse, { opens }: TraceVehicle): boolean {
+  return pause !== undefined && pause.kelvin > opens.low - PAUSE_UNDER && pause.kelvin < opens.high + PAUSE_OVER;
+}
+
+/** Whether one explanation fits so much better than another that the other can be left out. */
+function looksLike(better: number, worse: number): boolean {
+  return worse > Math.max(1.6 * better, better + 1.5);
+}
+
+function coldVerdict(input: ColdSideInput, cold: Settled, settled: readonly Settled[]): ColdSide {
+  const { grid, band, likeness, vehicle, heaterMatters } = input;
+  const limit = vehicle.lowLimit.low;
+  const unknown = (because: Refusal): ColdSide => ({ is: 'unknown', because: [because], settled: cold });
+  if (!band) return unknown('outside-unknown');
+  if (cold.level > limit - NEAR_LIMIT) return unknown('near-the-limit');
+  const expected = middleOf(band.low, cold.to - Math.round(60 / grid.step), cold.to);
+  if (expected < Math.min(limit, cold.level + CLEAR_OF_BAND)) return unknown(heaterMatters ? 'heater-unknown' : 'cold-day');
+  // A day or an engine the band does not know: the cold explanation has to be the better one over the whole log.
+  if (!likeness || Math.min(likeness.open, likeness.early) > 0.9 * likeness.sound) return unknown('cold-day');
+  const sure = vehicle.opens.from === 'vehicle' && expected > cold.level + 6;
+  if (regulatesLow(input, cold, settled)) return { is: 'low throughout', settled: cold, sure };
+  const fell = cold.before > cold.level + 4 && cold.before > limit - 2;
+  return fell ? { is: 'falls', settled: cold, sure } : { is: 'stays low', settled: cold, sure };
+}
+
+/** Whether the low figure is one it regulates at: a sharp pause there in the first rise, or the same at every speed. */
+function regulatesLow(
+  { grid, course, vehicle, band }: ColdSideInput,
+  cold: Settled,
+  settled: readonly Settled[],
+): boolean {
+  if (cold.level < vehicle.opens.low - SHIFTED_AT_MOST) return false;
+  // Where a thermostat standing open would read less than this, something still regulates.
+  const open = band ? middleOf(band.openHigh, cold.to - 60, cold.to) : Number.NaN;
+  if (Number.isFinite(open) && cold.level > open + 3) return true;
+  const paused = course.pause && Math.abs(course.pause.kelvin - cold.level) < 4 && course.pause.at < cold.from * grid.step + 120;
+  const alike = settled.filter((each) => Math.abs(each.level - cold.level) < 2.5).length > 1;
+  return Boolean(paused && alike);
+}

@@ -1,0 +1,150 @@
+/** Does it get too hot, and where: straight past its opening, standing without a fan, or at speed. */
+import type { Band } from './expected-band.ts';
+import type { FanCourse } from './fan-course.ts';
+import { extentOf, type Grid, riseOver } from './grid.ts';
+import type { Drive, Stretch } from './stretches.ts';
+import type { TraceVehicle } from './vehicle.ts';
+import type { WarmUpCourse } from './warm-up-course.ts';
+
+export type HotSide =
+  | { is: 'not hot'; highest: number }
+  /** Through the opening without a pause and on. */
+  | { is: 'straight past'; at: number; highest: number; sure: boolean }
+  /** Up and down by itself while hot. */
+  | { is: 'swings'; at: number; highest: number; sure: boolean; swing: number }
+  /** Standing, past where the fan should have come. */
+  | { is: 'no fan'; at: number; highest: number; sure: boolean }
+  /** Standing with the fan running, still climbing. */
+  | { is: 'fan does not help'; at: number; highest: number; sure: boolean }
+  /** Too hot, and nothing says where it was or what it did before. */
+  | { is: 'too hot'; at: number; highest: number }
+  /** At speed, above what a sound engine would read. */
+  | { is: 'hot at speed'; at: number; highest: number; sure: boolean };
+
+export interface HotSideInput {
+  grid: Grid;
+  drive: Drive | undefined;
+  band: Band | undefined;
+  vehicle: TraceVehicle;
+  course: WarmUpCourse;
+  fan: FanCourse;
+}
+
+/** Past the fan's figure by so much, still climbing, the fan has not come: switches are 2 to 3 K out, K. */
+const FAN_LATE = 4;
+/** Too hot at speed when over the band by so much, K. */
+const CLEAR_OF_BAND = 4;
+/** Falls and rises of so many K within a minute while hot and not standing before a fan are swings. */
+const SWING = 7;
+
+export function hotSide(input: HotSideInput): HotSide {
+  const { grid, vehicle } = input;
+  const { smooth, step } = grid;
+  const { high: highest } = extentOf(smooth, 0, smooth.length);
+  const over = firstLasting(grid, vehicle.stopAt.high + 1, 10);
+  const swing = swings(input);
+  if (swing && (over === undefined || swing.at < over * step)) return { is: 'swings', highest, ...swing };
+  if (over !== undefined) return overheated(input, over, highest);
+  const late = standingPastFan(input);
+  if (late !== undefined && regulatedBefore(input, late)) return { is: 'no fan', at: late * step, highest, sure: false };
+  if (input.course.straightPast && highest > vehicle.opens.high + 11)
+    return { is: 'straight past', at: smooth.indexOf(highest) * step, highest, sure: false };
+  const hot = hotStretch(input);
+  if (hot) return { is: 'hot at speed', at: hot.from * step, highest, sure: false };
+  return { is: 'not hot', highest };
+}
+
+/** First point from which it stays over a figure for so many seconds. */
+function firstLasting({ smooth, step }: Grid, kelvin: number, seconds: number): number | undefined {
+  let since = 0;
+  for (let at = 0; at < smooth.length; at++) {
+    since = (smooth[at] ?? 0) > kelvin ? since + step : 0;
+    if (since >= seconds) return at;
+  }
+  return undefined;
+}
+
+function overheated(input: HotSideInput, over: number, highest: number): HotSide {
+  const { grid, drive, course, fan, vehicle } = input;
+  const at = over * grid.step;
+  if (course.straightPast) return { is: 'straight past', at, highest, sure: true };
+  const minute = Math.round(60 / grid.step);
+  const standing = drive?.standing.find(({ from, to }) => from <= over - minute / 2 && to >= over - minute / 2);
+  if (!drive) return { is: 'too hot', at, highest };
+  if (!standing) return { is: 'hot at speed', at, highest, sure: true };
+  // Hot already when it came to a stand: what follows is not the fan's fault.
+  const arrived = grid.smooth[standing.from] ?? 0;
+  if (arrived > vehicle.fanOn.high + 1) return { is: 'too hot', at, highest };
+  if (!regulatedBefore(input, standing.from)) return { is: 'too hot', at, highest };
+  const ran = fan.from === 'column' && fan.runs.some(({ from, to }) => from < at && (to ?? at) > at - 120);
+  return ran ? { is: 'fan does not help', at, highest, sure: true } : { is: 'no fan', at, highest, sure: fan.from === 'column' };
+}
+
+/** Whether the thermostat is known to let the heat out: a pause at the opening, or minutes at speed at a usual figure. */
+function regulatedBefore({ grid, drive, course, vehicle }: HotSideInput, until: number): boolean {
+  const { low, high } = vehicle.opens;
+  if (course.pause && course.pause.kelvin > low - 7 && course.pause.kelvin < high + 7) return true;
+  return (drive?.atSpeed ?? []).some(({ from, to }) => {
+    const { high: most } = extentOf(grid.smooth, Math.round((from + to) / 2), to);
+    return to < until && most > low - 8 && most < Math.max(high + 9, vehicle.cruise.high + 3);
+  });
+}
+
+/** Standing, past the fan's figure for a minute, and not falling. */
+function standingPastFan({ grid, drive, vehicle, fan }: HotSideInput): number | undefined {
+  if (vehicle.fanOn.from !== 'vehicle') return undefined;
+  const line = vehicle.fanOn.high + FAN_LATE;
+  const minute = Math.round(60 / grid.step);
+  for (const { from, to } of drive?.standing ?? []) {
+    for (let at = from; at + minute <= to; at++) {
+      if (!((grid.smooth[at] ?? 0) > line)) continue;
+      const came = fan.from === 'column' && fan.runs.some((run) => run.from <= (at + minute) * grid.step && (run.to ?? Infinity) >= at * grid.step);
+      if (!came && riseOver(grid, at, at + minute) > 0.002) return at + minute;
+      break;
+    }
+  }
+  return undefined;
+}
+
+function hotStretch({ grid, drive, band, vehicle }: HotSideInput): Stretch | undefined {
+  if (!band) return undefined;
+  const minute = Math.round(60 / grid.step);
+  return drive?.atSpeed.find(({ from, to }) => {
+    let seconds = 0;
+    for (let at = from + 2 * minute; at <= to; at++) {
+      const value = grid.smooth[at] ?? 0;
+      const line = Math.max(band.high[at] ?? Infinity, vehicle.cruise.high) + CLEAR_OF_BAND;
+      seconds = value > line ? seconds + grid.step : 0;
+      if (seconds >= 60) return true;
+    }
+    return false;
+  });
+}
+
+/** Quick falls while hot that nothing explains: no fan at standstill, no thermostat letting cold water in for the first time. */
+function swings({ grid, drive, vehicle }: HotSideInput): { at: number; swing: number; sure: boolean } | undefined {
+  const { smooth, step } = grid;
+  const near = Math.round(40 / step);
+  const hot = vehicle.opens.low - 8;
+  const first = smooth.findIndex((each) => each > hot);
+  if (first === -1) return undefined;
+  let count = 0;
+  let largest = 0;
+  let firstAt = 0;
+  for (let at = first; at + near < smooth.length; at++) {
+    const here = smooth[at] ?? 0;
+    if (here < hot || (at - first) * step < 90) continue;
+    const fall = here - (smooth[at + near] ?? here);
+    if (fall < SWING) continue;
+    const standing = drive?.standing.some(({ from, to }) => from <= at + near && to >= at);
+    if (standing !== false && here > vehicle.fanOn.low - 5) continue;
+    // Then it must come back by itself within two minutes.
+    const back = extentOf(smooth, at + near, at + near + Math.round(120 / step)).high - (smooth[at + near] ?? 0);
+    if (back < 0.6 * SWING) continue;
+    count++;
+    if (count === 1) firstAt = at * step;
+    largest = Math.max(largest, fall);
+    at += near;
+  }
+  return count >= 2 ? { at: firstAt, swing: largest, sure: count > 2 } : undefined;
+}

@@ -1,0 +1,87 @@
+/** What the reader needs to know of the vehicle: its figures, or the general ranges, labelled so. */
+import { FIGURES, type FigurePath } from '../model/figures.ts';
+import type { KnownLayout } from '../model/layout.ts';
+import { type Quantity, readQuantity } from '../model/quantity.ts';
+
+/** A figure in SI with where it is from. `low` equals `high` for a single value. */
+export interface Figure {
+  low: number;
+  high: number;
+  from: 'vehicle' | 'general' | 'computed';
+}
+
+export interface TraceVehicle {
+  /** Undefined when no vehicle is chosen. */
+  title: string | undefined;
+  layout: KnownLayout;
+  /** Thermostat starts to open; the energised figure of a map-controlled one is the lower end. */
+  opens: Figure;
+  fullyOpen: Figure;
+  /** Usual at steady cruise. */
+  cruise: Figure;
+  /** Under it at steady cruise is too low. */
+  lowLimit: Figure;
+  fanOn: Figure;
+  fanOff: Figure;
+  /** Past it nobody goes on driving: the fan's fast stage, or what stands for it. */
+  stopAt: Figure;
+  warning: Figure;
+  /** Cold start to opening, mixed driving at 20 °C, s. */
+  warmUpTime: Figure;
+}
+
+/** The part of a vehicle's data sheet that is read here. */
+export interface VehicleFigures {
+  title: string;
+  layout: KnownLayout;
+  figures: Readonly<Record<string, { quantity: Quantity }>>;
+}
+
+/** Common practice: too low at cruise begins so far under the opening (85 °C in town, under 78 °C at speed, stamp 87). */
+const LOW_LIMIT_UNDER_OPENING = 9;
+/** Common practice: fully open 10 to 15 K above the opening by the trade, 15 to 20 by one maker. */
+const FULLY_OPEN_ABOVE = [10, 18] as const;
+/** Where no fast stage is known: so far above the fan's start it has failed to bring the figure down. */
+const STOP_ABOVE_FAN = 8;
+
+export function traceVehicleOf(sheet: VehicleFigures | undefined): TraceVehicle {
+  const own = (path: FigurePath): Figure | undefined => {
+    const quantity = sheet?.figures[path]?.quantity;
+    return quantity && { low: quantity.low, high: quantity.high, from: 'vehicle' };
+  };
+  const stamped = own('thermostat.opens') ?? generalFigure('thermostat.opens');
+  const energised = own('thermostat.opens-energised');
+  const opens: Figure = energised ? { ...stamped, low: Math.min(stamped.low, energised.low) } : stamped;
+  const above = (figure: Figure, low: number, high = low): Figure => ({
+    low: figure.low + low,
+    high: figure.high + high,
+    from: figure.from === 'vehicle' ? 'computed' : 'general',
+  });
+  const fanOn = own('fan.on') ?? atLeast(generalFigure('fan.on'), stamped.high + 5);
+  const warning = own('warning.lamp') ?? generalFigure('warning.lamp');
+  const fast = own('fan.fast');
+  return {
+    title: sheet?.title,
+    layout: sheet?.layout ?? {},
+    opens,
+    fullyOpen: own('thermostat.fully-open') ?? above(stamped, ...FULLY_OPEN_ABOVE),
+    cruise: own('running.cruise') ?? above(opens, -2, 8),
+    lowLimit: own('running.low-limit') ?? above(opens, -LOW_LIMIT_UNDER_OPENING),
+    fanOn,
+    fanOff: own('fan.off') ?? above(fanOn, -5),
+    stopAt: fast && fast.high > fanOn.high + 3 ? fast : above({ ...fanOn, low: fanOn.high }, STOP_ABOVE_FAN),
+    warning,
+    warmUpTime: own('warm-up.time') ?? generalFigure('warm-up.time'),
+  };
+}
+
+function generalFigure(path: FigurePath): Figure {
+  const { general, dimension } = FIGURES[path];
+  const read = readQuantity(general, dimension);
+  if (!read.ok) throw new Error(`The general range of ${path} cannot be read`);
+  return { low: read.quantity.low, high: read.quantity.high, from: 'general' };
+}
+
+function atLeast(figure: Figure, least: number): Figure {
+  return { ...figure, low: Math.max(figure.low, least), high: Math.max(figure.high, least) };
+}

@@ -1,0 +1,252 @@
+/** From what the log shows to one verdict: what it is, how sure, what the log cannot tell, and what it means for the walk. */
+import type { ColdSide, Refusal } from './cold-side.ts';
+import type { FanCourse } from './fan-course.ts';
+import type { Grid } from './grid.ts';
+import type { HotSide } from './hot-side.ts';
+import type { Start } from './outside.ts';
+import type { SensorFault } from './sensor-faults.ts';
+import type { Drive } from './stretches.ts';
+import type { TraceVehicle } from './vehicle.ts';
+import type { WarmUpCourse } from './warm-up-course.ts';
+
+/** What a log can come to. */
+export const FINDINGS = [
+  'sound',
+  'cold-at-speed',
+  'low-throughout',
+  'straight-past',
+  'swings-hot',
+  'no-fan',
+  'fan-does-not-help',
+  'hot-at-speed',
+  'too-hot',
+  'sensor-jumps',
+  'sensor-open-or-short',
+  'sensor-stands-still',
+  'sensor-under-air',
+  'cannot-tell',
+] as const;
+export type FindingId = (typeof FINDINGS)[number];
+
+/** An answer of one of the shelf's tests. */
+export interface Outcome {
+  test: 'cruise-trace' | 'idle-to-fan-trace' | 'warm-up-timing' | 'cold-soak-comparison';
+  outcome: string;
+}
+
+export interface Verdict {
+  finding: FindingId;
+  sure: 'clear' | 'likely' | 'not at all';
+  /** The engine is or was too hot, or coolant is not moving: nobody drives on. */
+  stop: boolean;
+  /** Ids of causes on the shelf this points to, most likely first. */
+  causes: readonly string[];
+  /** Symptom whose walk goes on from here. */
+  symptom: string | undefined;
+  outcomes: readonly Outcome[];
+  /** What the log leaves open. */
+  open: readonly Refusal[];
+}
+
+export interface Seen {
+  grid: Grid;
+  vehicle: TraceVehicle;
+  start: Start;
+  drive: Drive | undefined;
+  course: WarmUpCourse;
+  fan: FanCourse;
+  sensor: readonly SensorFault[];
+  cold: ColdSide;
+  hot: HotSide;
+}
+
+interface Meaning {
+  stop?: boolean;
+  causes: readonly string[];
+  symptom?: string;
+}
+
+const MEANINGS: Record<FindingId, Meaning> = {
+  sound: { causes: [] },
+  'cold-at-speed': {
+    causes: ['thermostat-stuck-open', 'thermostat-opens-early', 'thermostat-missing', 'thermostat-not-seated'],
+    symptom: 'reads-low-at-cruise',
+  },
+  'low-throughout': {
+    causes: ['thermostat-wrong-rating', 'thermostat-opens-early', 'sensor-reads-low'],
+    symptom: 'reads-low-at-cruise',
+  },
+  'straight-past': {
+    stop: true,
+    causes: ['thermostat-stuck-shut', 'coolant-low', 'trapped-air', 'pump-impeller-failed'],
+    symptom: 'hot-within-minutes',
+  },
+  'swings-hot': { stop: true, causes: ['coolant-low', 'trapped-air', 'head-gasket-combustion-leak'], symptom: 'swings-up-and-down' },
+  'no-fan': {
+    stop: true,
+    causes: ['fan-relay-stuck-off', 'fan-fuse-or-holder', 'fan-motor-dead', 'fan-wiring-or-earth', 'fan-switch-fault'],
+    symptom: 'hot-in-traffic',
+  },
+  'fan-does-not-help': {
+    stop: true,
+    causes: ['radiator-fins-blocked', 'radiator-blocked-inside', 'pump-impeller-failed', 'thermostat-opens-late'],
+    symptom: 'hot-in-traffic',
+  },
+  'hot-at-speed': {
+    stop: true,
+    causes: [
+      'radiator-blocked-inside',
+      'radiator-fins-blocked',
+      'thermostat-opens-late',
+      'thermostat-stuck-shut',
+      'pump-impeller-failed',
+    ],
+    symptom: 'hot-under-load',
+  },
+  'too-hot': { stop: true, causes: [], symptom: 'hot-within-minutes' },
+  'sensor-jumps': { causes: ['sensor-intermittent'], symptom: 'swings-up-and-down' },
+  'sensor-open-or-short': { causes: ['sensor-open-circuit', 'sensor-short-circuit'], symptom: 'stays-dead-cold' },
+  'sensor-stands-still': { causes: ['sensor-open-circuit', 'sensor-intermittent'] },
+  'sensor-under-air': { causes: ['sensor-reads-low'], symptom: 'reads-low-at-cruise' },
+  'cannot-tell': { causes: [] },
+};
+
+/** A log shorter than this says nothing about the circuit, s. */
+const SHORTEST = 120;
+/** Colder than both air readings at a start by so much is a sensor, K. */
+const UNDER_AIR = 7;
+/** At a cold start a sound sensor is within this of the air, K. */
+const SENSOR_AGREES = 4;
+
+export function judge(seen: Seen): Verdict {
+  const { cold } = seen;
+  const finding = findingOf(seen);
+  const meaning = MEANINGS[finding.id];
+  const open: Refusal[] = [
+    ...(cold.is === 'unknown' ? cold.because : []),
+    ...(fanSeen(seen) ? [] : ['fan-not-asked' as const]),
+    ...(radiatorAsked(seen) ? [] : ['radiator-not-asked' as const]),
+  ];
+  return {
+    finding: finding.id,
+    sure: finding.sure,
+    stop: meaning.stop === true,
+    causes: causesOf(finding.id, seen),
+    symptom: meaning.symptom,
+    outcomes: finding.id.startsWith('sensor') ? sensorOutcomes(finding.id) : outcomesOf(seen),
+    open: finding.id === 'cannot-tell' ? finding.because : open,
+  };
+}
+
+/** A sensor that reads low looks like an open thermostat, unless it agreed with the air at a cold start. */
+function causesOf(finding: FindingId, { start }: Seen): readonly string[] {
+  const { causes } = MEANINGS[finding];
+  const agreed = start.state === 'cold' && start.underAir !== undefined && start.underAir < SENSOR_AGREES;
+  if (agreed) return causes.filter((cause) => cause !== 'sensor-reads-low');
+  return finding === 'cold-at-speed' ? [...causes, 'sensor-reads-low'] : causes;
+}
+
+interface Found {
+  id: FindingId;
+  sure: Verdict['sure'];
+  because: Refusal[];
+}
+
+function found(id: FindingId, sure: boolean): Found {
+  return { id, sure: sure ? 'clear' : 'likely', because: [] };
+}
+
+function findingOf({ grid, sensor, start, hot, cold }: Seen): Found {
+  for (const { kind, times } of sensor) {
+    if (kind === 'jump') return found('sensor-jumps', times > 1);
+    if (kind === 'flat') return found('sensor-stands-still', true);
+    return found('sensor-open-or-short', true);
+  }
+  const duration = grid.length * grid.step;
+  if (duration < SHORTEST) return { id: 'cannot-tell', sure: 'not at all', because: ['too-short'] };
+  switch (hot.is) {
+    case 'straight past':
+      return found('straight-past', hot.sure);
+    case 'swings':
+      return found('swings-hot', hot.sure);
+    case 'no fan':
+      return found('no-fan', hot.sure);
+    case 'fan does not help':
+      return found('fan-does-not-help', hot.sure);
+    case 'hot at speed':
+      return found('hot-at-speed', hot.sure);
+    case 'too hot':
+      return found('too-hot', false);
+    case 'not hot':
+      break;
+  }
+  if ((start.underAir ?? 0) > UNDER_AIR) return found('sensor-under-air', false);
+  switch (cold.is) {
+    case 'falls':
+    case 'stays low':
+      return found('cold-at-speed', cold.sure);
+    case 'low throughout':
+      return found('low-throughout', cold.sure);
+    case 'holds':
+      return found('sound', true);
+    case 'unknown':
+      return { id: 'cannot-tell', sure: 'not at all', because: cold.because };
+  }
+}
+
+function fanSeen({ fan, hot }: Seen): boolean {
+  return fan.runs.length > 0 || hot.is === 'no fan' || hot.is === 'fan does not help';
+}
+
+function sensorOutcomes(finding: FindingId): Outcome[] {
+  if (finding === 'sensor-jumps') return [{ test: 'cruise-trace', outcome: 'jumps' }];
+  return [];
+}
+
+/** Minutes at speed on a warm day: only then has the radiator shown what it can give off. */
+function radiatorAsked({ drive, start }: Seen): boolean {
+  return (drive?.secondsAtSpeed ?? 0) > 300 && (start.outside?.kelvin ?? 0) > WARM_DAY;
+}
+
+function outcomesOf({ grid, vehicle, drive, course, fan, cold, hot, start }: Seen): Outcome[] {
+  const outcomes: Outcome[] = [];
+  const cruise = {
+    holds: 'holds',
+    falls: 'falls-at-speed',
+    'stays low': 'falls-at-speed',
+    'low throughout': 'steady-low',
+    unknown: undefined,
+  }[cold.is];
+  if (hot.is === 'swings') outcomes.push({ test: 'cruise-trace', outcome: 'jumps' });
+  else if (cruise) outcomes.push({ test: 'cruise-trace', outcome: cruise });
+  const idle = idleOutcome(hot, fan, grid, drive, vehicle);
+  if (idle) outcomes.push({ test: 'idle-to-fan-trace', outcome: idle });
+  if (start.state === 'cold') {
+    const outcome = hot.is === 'straight past' ? 'too-fast' : cold.is === 'stays low' ? 'never' : undefined;
+    const paused = course.pause && Math.abs(course.pause.kelvin - vehicle.opens.low) < 6 && hot.is === 'not hot';
+    if (outcome) outcomes.push({ test: 'warm-up-timing', outcome });
+    else if (paused && cold.is === 'holds') outcomes.push({ test: 'warm-up-timing', outcome: 'on-time' });
+  }
+  return outcomes;
+}
+
+/** K: 20 °C. */
+const WARM_DAY = 293;
+/** Quarter of an hour standing without reaching the fan's figure is an answer of its own. */
+const LONG_IDLE = 900;
+
+function idleOutcome(
+  hot: HotSide,
+  fan: FanCourse,
+  grid: Grid,
+  drive: Drive | undefined,
+  vehicle: TraceVehicle,
+): string | undefined {
+  if (hot.is === 'no fan') return 'climbs-no-fan';
+  if (hot.is === 'fan does not help') return 'climbs-with-fan';
+  if (fan.runs.some(({ off, on }) => off !== undefined && off < on - 1)) return 'cycles';
+  const idled = drive?.standing.some(
+    ({ from, to }) => (to - from) * grid.step >= LONG_IDLE && (grid.smooth[to] ?? 999) < vehicle.fanOn.low - 3,
+  );
+  return idled && fan.runs.length === 0 ? 'never-gets-there' : undefined;
+}

@@ -1,0 +1,87 @@
+/** The first rise: when it passed which temperature, whether it paused at the opening, whether it went straight past. */
+import { type Grid, riseOver } from './grid.ts';
+import type { TraceVehicle } from './vehicle.ts';
+
+export interface WarmUpCourse {
+  /** Seconds at which each temperature (K) was first reached. */
+  milestones: { kelvin: number; at: number }[];
+  /** Where the rise stopped or slowed to a quarter for a while: s and K. */
+  pause: { at: number; kelvin: number } | undefined;
+  /** It went through the opening and on for `PAST` K with hardly less rise than before. */
+  straightPast: boolean;
+  /** Highest rise over a minute, K/s. */
+  steepest: number;
+}
+
+/** °C at which the time is taken. */
+const MILESTONES = [40, 50, 60, 70, 80];
+/** Rise compared over this time, s. */
+const WINDOW = 50;
+/** A pause rises at less than this share of the minute and a half before it. */
+const PAUSE_SHARE = 0.3;
+/** Slower than this is no rise to pause in, K/s. */
+const LEAST_RISE = 0.02;
+/** A sound thermostat has stopped the rise this far above its opening, in K. */
+const PAST = 9;
+/** A rise of so many K before the opening is needed to hold the rest against, K. */
+const LEAST_BEFORE = 5;
+
+export function warmUpCourse(grid: Grid, vehicle: TraceVehicle): WarmUpCourse {
+  const { smooth, step } = grid;
+  const opens = vehicle.opens.low;
+  const wanted = [...MILESTONES.map((celsius) => celsius + 273.15), opens, vehicle.stopAt.high];
+  const start = smooth.find(Number.isFinite) ?? 0;
+  const milestones = wanted
+    .filter((kelvin) => kelvin > start + 1)
+    .map((kelvin) => ({ kelvin, at: smooth.findIndex((each) => each >= kelvin) * step }))
+    .filter(({ at }) => at > 0);
+  const pause = start < opens - 15 ? findPause(grid) : undefined;
+  const brokeOff = pause !== undefined && pause.kelvin > opens - 7 && pause.kelvin < vehicle.opens.high + 6;
+  return {
+    milestones: milestones.sort((a, b) => a.at - b.at),
+    pause,
+    straightPast: !brokeOff && goesStraightPast(grid, vehicle, start),
+    steepest: steepestRise(grid),
+  };
+}
+
+function findPause(grid: Grid): WarmUpCourse['pause'] {
+  const { smooth, step, signals } = grid;
+  const window = Math.round(WINDOW / step);
+  const { speed } = signals;
+  const mean = (from: number, to: number) => {
+    let sum = 0;
+    for (let at = from; at < to; at++) sum += speed?.[at] ?? 0;
+    return sum / Math.max(1, to - from);
+  };
+  for (let at = 2 * window; at + window < smooth.length; at++) {
+    const before = riseOver(grid, at - 2 * window, at);
+    const after = riseOver(grid, at, at + window);
+    if (!(before > LEAST_RISE) || !(after < PAUSE_SHARE * before)) continue;
+    // Less heat makes a pause too: slowing down is not the thermostat.
+    if (speed && mean(at, at + window) < 0.7 * mean(at - 2 * window, at) - 0.5) continue;
+    if ((smooth[at] ?? 0) < 323) continue;
+    return { at: at * step, kelvin: smooth[at] ?? 0 };
+  }
+  return undefined;
+}
+
+function goesStraightPast({ smooth }: Grid, vehicle: TraceVehicle, start: number): boolean {
+  const opens = vehicle.opens.high + 2;
+  const from = Math.max(opens - 10, start + 1);
+  if (opens - from < LEAST_BEFORE) return false;
+  const when = (kelvin: number) => smooth.findIndex((each) => each >= kelvin);
+  const [before, at, past] = [when(from), when(opens), when(opens + PAST)];
+  if (before < 1 || at <= before || past <= at) return false;
+  return (past - at) / PAST < (1.5 * (at - before)) / (opens - from);
+}
+
+function steepestRise(grid: Grid): number {
+  const minute = Math.round(60 / grid.step);
+  let steepest = 0;
+  for (let at = 0; at + minute < grid.length; at++) {
+    const rise = riseOver(grid, at, at + minute);
+    if (rise > steepest) steepest = rise;
+  }
+  return steepest;
+}
