@@ -85,8 +85,7 @@ test('a saved note becomes a file on a branch, committed; what else was changed 
   expect(git('show', '--name-only', '--format=%s', 'HEAD')).toBe(
     `[second-bleed-screw] Second bleed screw behind the head\n\n${PATH}`,
   );
-  expect(git('status', '--porcelain', '--untracked-files=no')).toBe('M content/shop.yaml
-A  staged.txt');
+  expect(git('status', '--porcelain', '--untracked-files=no')).toBe('M content/shop.yaml\nA  staged.txt');
   const check = spawnSync(process.execPath, [resolve('src/cli/check.ts')], { cwd: home, encoding: 'utf8' });
   expect(check.status).toBe(0);
 }, 60_000);

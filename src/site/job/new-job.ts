@@ -1,0 +1,30 @@
+import type { Job } from '../../model/job.ts';
+import { newId } from '../kept/device-store.ts';
+
+export function newJob(): Job {
+  const now = new Date().toISOString();
+  return {
+    id: newId('job'),
+    opened: now,
+    changed: now,
+    name: '',
+    plate: '',
+    distance: '',
+    said: '',
+    answers: [],
+    readings: [],
+    litres: [],
+    torques: {},
+    remarks: [],
+    found: '',
+    did: '',
+    watch: '',
+  };
+}
+
+/** What a card is called where there are several. */
+export function jobTitle({ name, plate, vehicle, opened }: Job): string {
+  const day = new Date(opened);
+  const when = day.toLocaleString([], { day: 'numeric', month: 'short', hour: '2-digit', minute: '2-digit' });
+  return [name || plate || vehicle?.title || 'Card without a name', when].join(', ');
+}
