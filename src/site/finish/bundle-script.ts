@@ -24,7 +24,7 @@ export async function bundleScript(entry: string, options: BundleOptions): Promi
     logLevel: 'silent',
     minify,
     sourcemap: minify ? false : 'inline',
-    plugins: [made(modules)],
+    plugins: [made(modules), englishOnly],
     define,
     inject,
   }).catch((error: unknown) => {
@@ -33,6 +33,17 @@ export async function bundleScript(entry: string, options: BundleOptions): Promi
   });
   return result.outputFiles[0]?.text ?? '';
 }
+
+/** The checker of schemas brings its messages in fifty languages, two thirds of its size; ours are the schemas' own. */
+const englishOnly: Plugin = {
+  name: 'english-only',
+  setup(bundle) {
+    bundle.onResolve({ filter: /^\.\.\/locales\/index\.js$/ }, ({ path, importer }) =>
+      /[\\/]zod[\\/]/.test(importer) ? { path, namespace: 'english-only' } : undefined,
+    );
+    bundle.onLoad({ filter: /.*/, namespace: 'english-only' }, () => ({ contents: 'export {}' }));
+  },
+};
 
 function made(modules: NonNullable<BundleOptions['modules']>): Plugin {
   return {

@@ -1,0 +1,372 @@
+/** The note form: kept at every key, checked by the shelf's own rules, handed over as the file it becomes. */
+import { checkNote, type NoteFault } from '../../library/check-note.ts';
+import type { Note } from '../../model/note.ts';
+import { idFromTitle, notePath, noteText } from '../../model/note-file.ts';
+import { HOST_KINDS } from '../../model/shop.ts';
+import '../page-globals.ts';
+import { newFilePage } from '../host-address.ts';
+import { keepsAnything, merged } from '../kept/device-store.ts';
+import {
+  DRAFT_FIELDS,
+  type DraftField,
+  drafts,
+  type NoteDraft,
+  newDraft,
+  noteOf,
+} from '../kept/note-drafts.ts';
+import { button, element } from './element.ts';
+import { saveFile } from './save-file.ts';
+
+type Field = HTMLInputElement | HTMLSelectElement | HTMLTextAreaElement;
+
+/** Which field of the form a fault of the note belongs to. */
+function fieldOf({ path }: NoteFault): DraftField {
+  const [first, second] = path;
+  if (first === 'sources') return 'source';
+  if (first === 'corrects') return second === 'source' ? 'is-from' : second === 'is' ? 'is' : 'figure';
+  if (first === 'reviewed') return 'date';
+  return DRAFT_FIELDS.find((name) => name === first) ?? 'vehicle';
+}
+
+class NoteForm extends HTMLElement {
+  private draft: NoteDraft = newDraft();
+  /** What this window last saw kept, by field. */
+  private seen: NoteDraft = this.draft;
+  /** Fields somebody has been in: only there a fault is told at the field before the end. */
+  private readonly visited = new Set<string>();
+  private readonly taken = new Set<string>();
+
+  connectedCallback() {
+    for (const id of JSON.parse(this.querySelector('.taken-ids')?.textContent ?? '[]'))
+      this.taken.add(String(id));
+    this.querySelector('fieldset')?.removeAttribute('disabled');
+    this.querySelector('form')?.addEventListener('submit', (event) => event.preventDefault());
+    this.addEventListener('input', (event) => this.typed(event.target));
+    this.addEventListener('change', (event) => this.left(event.target));
+    this.addEventListener('focusout', (event) => this.left(event.target));
+    window.addEventListener('storage', () => this.changedElsewhere());
+    window.addEventListener('hashchange', () => this.openFromAddress());
+    window.addEventListener('beforeunload', (event) => {
+      if (drafts.hasUnkept) event.preventDefault();
+    });
+    document.addEventListener('headertank:change', () => this.offerVehicle());
+    this.openFromAddress();
+    if (!keepsAnything()) this.tellUnkept();
+    this.dataset.live = '';
+  }
+
+  private place(selector: string): HTMLElement {
+    const found = this.querySelector<HTMLElement>(selector);
+    if (!found) throw new Error(`The note form has no ${selector}`);
+    return found;
+  }
+
+  private field(name: DraftField): Field | null {
+    return this.querySelector<Field>(`[name="${name}"]`);
+  }
+
+  /** `#draft=<id>` opens a note of this device; `#vehicle=<id>` and the like begin one. */
+  private openFromAddress(): void {
+    const asked = new URLSearchParams(location.hash.slice(1, 500));
+    const kept = drafts.get(asked.get('draft') ?? '');
+    if (kept) {
+      this.show(kept);
+      return;
+    }
+    const draft = newDraft();
+    for (const name of ['vehicle', 'symptom', 'cause', 'procedure'] as const) {
+      const value = asked.get(name) ?? '';
+      const options = this.field(name);
+      if (
+        options instanceof HTMLSelectElement &&
+        [...options.options].some((option) => option.value === value)
+      )
+        draft[name] = value;
+    }
+    this.show(draft);
+    this.offerVehicle();
+  }
+
+  private show(draft: NoteDraft): void {
+    this.draft = draft;
+    this.seen = draft;
+    this.visited.clear();
+    for (const name of DRAFT_FIELDS) {
+      const field = this.field(name);
+      if (field) field.value = draft[name];
+    }
+    this.showCheck();
+    this.showList();
+  }
+
+  /** A new note hangs on the chosen vehicle until somebody says otherwise. */
+  private offerVehicle(): void {
+    const { vehicle } = window.headertank;
+    const field = this.field('vehicle');
+    if (!vehicle || !field || this.draft.changed !== '' || this.draft.vehicle !== '') return;
+    field.value = vehicle.id;
+    this.draft = { ...this.draft, vehicle: field.value };
+    this.seen = this.draft;
+    this.showCheck();
+  }
+
+  private typed(target: EventTarget | null): void {
+    const name = DRAFT_FIELDS.find((each) => this.field(each) === target);
+    if (!name) return;
+    const value = this.field(name)?.value ?? '';
+    const before = this.seen[name];
+    const stays = drafts.change(this.draft.id, this.draft, (now) => {
+      const { text, other } = merged(before, now[name], value);
+      const next = { ...now, [name]: text, sent: '' };
+      return other === undefined ? next : { ...next, text: `${next.text}\n\n(Another window: ${other})` };
+    });
+    this.draft = drafts.get(this.draft.id) ?? this.draft;
+    this.seen = this.draft;
+    history.replaceState(null, '', `#draft=${this.draft.id}`);
+    this.place('.kept').textContent = stays ? 'Kept on this device as you type.' : '';
+    if (!stays) this.tellUnkept();
+    this.showCheck();
+    this.showList();
+  }
+
+  private left(target: EventTarget | null): void {
+    const name = DRAFT_FIELDS.find((each) => this.field(each) === target);
+    if (!name) return;
+    this.visited.add(name);
+    this.showCheck();
+  }
+
+  /** Another window has written: fields that nobody is in here follow it. */
+  private changedElsewhere(): void {
+    const now = drafts.get(this.draft.id);
+    if (now && now.changed !== this.draft.changed) {
+      for (const name of DRAFT_FIELDS) {
+        const field = this.field(name);
+        if (!field || field === document.activeElement) continue;
+        field.value = now[name];
+        this.seen = { ...this.seen, [name]: now[name] };
+      }
+      this.draft = now;
+      this.showCheck();
+    }
+    this.showList();
+  }
+
+  private tellUnkept(): void {
+    this.place('.unkept').replaceChildren(
+      element(
+        'p',
+        { class: 'caution' },
+        element('b', {}, 'This device keeps nothing here. '),
+        'Its storage is full or blocked, or this is a private window. What you write is only on this page: save the file before you leave it.',
+      ),
+    );
+  }
+
+  private noteId(note: Partial<Note>): string {
+    return idFromTitle(note.title ?? '');
+  }
+
+  private showCheck(): void {
+    const note = noteOf(this.draft);
+    const id = this.noteId(note);
+    const faults: { field: DraftField; says: string }[] = checkNote(id === '' ? 'note' : id, note).map(
+      (fault) => ({
+        field: fieldOf(fault),
+        says: fault.says,
+      }),
+    );
+    if (note.title !== undefined && id === '')
+      faults.push({ field: 'title', says: 'The title has no letter that a file can be named by.' });
+    if (this.taken.has(id))
+      faults.push({
+        field: 'title',
+        says: 'A note on the shelf has this title. Say what is different here.',
+      });
+    for (const name of DRAFT_FIELDS) this.showFault(name, faults.find(({ field }) => field === name)?.says);
+    this.place('.corrected').hidden = this.draft.figure === '';
+    this.showResult(note, id, faults);
+  }
+
+  private showFault(name: DraftField, says: string | undefined): void {
+    const field = this.field(name);
+    const place = this.querySelector(`[data-says="${name}"]`);
+    if (!field || !place) return;
+    const shown = says !== undefined && this.visited.has(name);
+    field.setAttribute('aria-invalid', String(shown));
+    field.closest('.field')?.toggleAttribute('data-fault', shown);
+    const text = shown ? says : (place.getAttribute('data-hint') ?? '');
+    if (place.textContent !== text) place.textContent = text;
+  }
+
+  private showResult(note: Note, id: string, faults: { field: DraftField; says: string }[]): void {
+    const parts: Node[] = [];
+    if (faults.length > 0) {
+      const list = faults.map(({ field, says }) => {
+        const link = element('a', { href: `#note-${field}` }, this.labelOf(field));
+        link.addEventListener('click', (event) => {
+          event.preventDefault();
+          this.visited.add(field);
+          this.field(field)?.focus();
+          this.showCheck();
+        });
+        return element('li', {}, link, `: ${says}`);
+      });
+      parts.push(
+        element(
+          'h2',
+          {},
+          faults.length === 1 ? 'One thing is missing' : `${faults.length} things are missing`,
+        ),
+        element('ul', { class: 'plain-list faults' }, ...list),
+      );
+    } else parts.push(...this.ready(note, id));
+    const place = this.place('.result');
+    // The same again would take the focus from a button somebody is on.
+    const print = parts.map((part) => part.textContent).join('\n');
+    if (place.dataset.print === print) return;
+    place.dataset.print = print;
+    place.replaceChildren(...parts);
+  }
+
+  private labelOf(field: DraftField): string {
+    return this.querySelector(`label[for="note-${field}"]`)?.textContent ?? field;
+  }
+
+  private ready(note: Note, id: string): Node[] {
+    const path = `content/${notePath(id, note)}`;
+    const text = noteText(note);
+    const name = `${id}.yaml`;
+    const file = element('pre', { class: 'file', tabindex: '0', 'aria-label': 'The file' }, text);
+    const save = button('Save the file', () => {
+      saveFile(name, text, 'application/yaml');
+      this.markSent(`saved as ${name}`);
+    });
+    const copy = button('Copy the text', () => this.copy(text, copy), 'quiet');
+    const page = this.hostPage(path, text);
+    const ways: Node[] = [];
+    if (page) {
+      const open = element(
+        'a',
+        { class: 'button main', href: page.href, target: '_blank', rel: 'noopener noreferrer' },
+        'Open the host’s page for it',
+      );
+      open.addEventListener('click', () => {
+        if (!page.carriesText) void this.copy(text, copy);
+        this.markSent('opened on the host’s page');
+      });
+      ways.push(open, save, copy);
+    } else {
+      save.className = 'main';
+      ways.push(save, copy);
+    }
+    return [
+      element('h2', {}, 'Right as it is'),
+      element('p', {}, this.wayOn(page?.carriesText)),
+      element('p', { class: 'ways' }, ...ways),
+      element('p', { class: 'soft' }, 'The file it becomes: ', element('code', {}, path)),
+      file,
+    ];
+  }
+
+  private wayOn(carriesText: boolean | undefined): string {
+    if (carriesText === undefined)
+      return 'Save the file and hand it to whoever keeps the shelf; npm run take-in puts it on.';
+    return carriesText
+      ? 'The host’s page opens with name and text filled in. Propose the change there; somebody else reads it before it stands on the shelf.'
+      : 'The text is copied when the host’s page opens: paste it into the large box there, and propose the change.';
+  }
+
+  private hostPage(path: string, text: string) {
+    const { repository, host, branch } = this.dataset;
+    if (!repository) return undefined;
+    return newFilePage(
+      { address: repository, host: HOST_KINDS.find((kind) => kind === host), branch },
+      path,
+      text,
+    );
+  }
+
+  private async copy(text: string, pressed: HTMLButtonElement): Promise<void> {
+    try {
+      await navigator.clipboard.writeText(text);
+      pressed.textContent = 'Copied';
+    } catch {
+      pressed.textContent = 'Copying is blocked here; mark the text below';
+    }
+  }
+
+  private markSent(how: string): void {
+    drafts.change(this.draft.id, this.draft, (now) => ({ ...now, sent: new Date().toISOString() }));
+    this.draft = drafts.get(this.draft.id) ?? this.draft;
+    this.place('.kept').textContent = `It was ${how}. It stays in the list below until you take it off.`;
+    this.showList();
+  }
+
+  /** Notes of this device, the ones not handed over first. */
+  private showList(): void {
+    const all = drafts.list().sort((a, b) => Number(a.sent !== '') - Number(b.sent !== ''));
+    const rows = all.map((draft) => {
+      const open = element('a', { href: `#draft=${draft.id}` }, draft.title.trim() || 'Note without a title');
+      if (draft.id === this.draft.id) open.setAttribute('aria-current', 'true');
+      const day = new Date(draft.sent || draft.changed).toLocaleString([], {
+        dateStyle: 'medium',
+        timeStyle: 'short',
+      });
+      const state = draft.sent ? `handed over ${day}` : `not handed over, written ${day}`;
+      const off = button('Take off', () => this.askTakeOff(draft, row), 'quiet');
+      off.setAttribute('aria-label', `Take off: ${draft.title || 'note without a title'}`);
+      const row = element(
+        'li',
+        { class: 'row' },
+        element('span', {}, open, element('br'), element('small', {}, state)),
+        off,
+      );
+      return row;
+    });
+    const lost = drafts.unreadable().map(({ id, text }) =>
+      element(
+        'li',
+        { class: 'row' },
+        'One note here cannot be read by this version. ',
+        button('Save it as it is', () => saveFile(`${id}.json`, text, 'application/json'), 'quiet'),
+      ),
+    );
+    const again = button('Write another', () => {
+      history.pushState(null, '', location.pathname);
+      this.show(newDraft());
+      this.offerVehicle();
+      this.field('title')?.focus();
+    });
+    this.place('.unsent').replaceChildren(
+      ...(rows.length + lost.length > 0
+        ? [
+            element('h2', {}, 'Notes on this device'),
+            element('ul', { class: 'plain-list' }, ...rows, ...lost),
+            again,
+          ]
+        : []),
+    );
+  }
+
+  private askTakeOff(draft: NoteDraft, row: HTMLElement): void {
+    const question = draft.sent
+      ? 'Take it off this device?'
+      : 'It was not handed over. Take it off for good?';
+    const yes = button('Take it off', () => {
+      drafts.remove(draft.id);
+      if (draft.id === this.draft.id) {
+        history.replaceState(null, '', location.pathname);
+        this.show(newDraft());
+      } else this.showList();
+    });
+    row.replaceChildren(
+      element('span', {}, question),
+      yes,
+      button('Keep it', () => this.showList(), 'quiet'),
+    );
+    yes.focus();
+  }
+}
+
+customElements.define('ht-note-form', NoteForm);

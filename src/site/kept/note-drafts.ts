@@ -1,0 +1,93 @@
+/** Notes that are being written, or are written and not yet handed over, kept on this device. */
+import type { Note } from '../../model/note.ts';
+import { DeviceStore, newId } from './device-store.ts';
+
+export const SOURCE_KINDS = ['measured', 'manual', 'common practice', 'from memory'] as const;
+
+/** The fields of the form, as they stand in it. */
+export interface NoteDraft {
+  id: string;
+  changed: string;
+  title: string;
+  by: string;
+  date: string;
+  vehicle: string;
+  symptom: string;
+  cause: string;
+  procedure: string;
+  text: string;
+  /** One of SOURCE_KINDS. */
+  known: string;
+  /** What was measured, or which book. */
+  source: string;
+  figure: string;
+  is: string;
+  'is-from': string;
+  /** The moment it was handed over, or ''. */
+  sent: string;
+}
+
+export type DraftField = Exclude<keyof NoteDraft, 'id' | 'changed' | 'sent'>;
+
+export const DRAFT_FIELDS: readonly DraftField[] = [
+  'title',
+  'by',
+  'date',
+  'vehicle',
+  'symptom',
+  'cause',
+  'procedure',
+  'text',
+  'known',
+  'source',
+  'figure',
+  'is',
+  'is-from',
+];
+
+function isDraft(value: unknown): value is NoteDraft {
+  if (typeof value !== 'object' || value === null) return false;
+  const draft = value as Record<string, unknown>;
+  return [...DRAFT_FIELDS, 'id', 'changed', 'sent'].every((name) => typeof draft[name] === 'string');
+}
+
+export const drafts = new DeviceStore<NoteDraft>('note.', isDraft);
+
+export function newDraft(): NoteDraft {
+  const empty = Object.fromEntries(DRAFT_FIELDS.map((name) => [name, ''])) as Record<DraftField, string>;
+  return { ...empty, id: newId('note'), changed: '', sent: '', known: 'measured', date: today() };
+}
+
+/** The day here, not in Greenwich. */
+export function today(): string {
+  const now = new Date();
+  const two = (value: number) => String(value).padStart(2, '0');
+  return `${now.getFullYear()}-${two(now.getMonth() + 1)}-${two(now.getDate())}`;
+}
+
+/** The note a draft makes: not yet checked, and without the fields left empty. */
+export function noteOf(draft: NoteDraft): Note {
+  const known = draft.known;
+  const source = known === 'measured' || known === 'manual' ? { [known]: draft.source.trim() } : known;
+  const corrects =
+    draft.figure === ''
+      ? undefined
+      : { figure: draft.figure, is: draft.is.trim(), source: draft['is-from'].trim() };
+  const filled = {
+    title: draft.title.trim(),
+    by: draft.by.trim().toUpperCase(),
+    date: draft.date,
+    vehicle: draft.vehicle,
+    symptom: draft.symptom,
+    cause: draft.cause,
+    procedure: draft.procedure,
+    text: draft.text.replaceAll('\r\n', '\n').trim(),
+    corrects,
+    status: 'proposed',
+    sources: [source],
+    reviewed: draft.date,
+  };
+  return Object.fromEntries(
+    Object.entries(filled).filter(([, value]) => value !== undefined && value !== ''),
+  ) as unknown as Note;
+}
