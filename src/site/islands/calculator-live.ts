@@ -6,6 +6,8 @@ import { loadScript } from '../browser/load-script.ts';
 import '../page-globals.ts';
 import { answerDetail, answerSentence } from '../calculator-answer.ts';
 import { type FieldText, joinField, splitField, writeDefault, writeField } from '../calculator-field.ts';
+import { putOnJobCard } from '../job/hand-over.ts';
+import { button } from './element.ts';
 
 /** Longest text a field is given from an address. */
 const LONGEST = 60;
@@ -52,11 +54,32 @@ class CalculatorPart extends HTMLElement {
     form.addEventListener('input', (event) => this.typedIn(event.target));
     form.addEventListener('change', (event) => this.left(event.target));
     document.addEventListener('headertank:change', () => this.fill());
+    this.offerJobCard(calculator);
     if (this.ownPage) {
       this.readAddress();
       window.addEventListener('hashchange', () => this.readAddress());
     }
     this.fill();
+  }
+
+  /** The answer can go onto the job card as a reading. */
+  private offerJobCard(calculator: Calculator): void {
+    const place = this.querySelector('.worked');
+    const sentence = this.querySelector('.answer-sentence');
+    if (!place || !sentence) return;
+    const toCard = button(
+      'To the job card',
+      () => {
+        this.querySelector('.on-card')?.remove();
+        const line = putOnJobCard({
+          reading: { what: calculator.title, value: sentence.textContent ?? '' },
+        });
+        line.classList.add('on-card');
+        place.append(line);
+      },
+      'quiet',
+    );
+    place.append(toCard);
   }
 
   private inputOf(name: string | undefined): Input | undefined {

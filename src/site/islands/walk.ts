@@ -5,6 +5,7 @@
 import '../page-globals.ts';
 import { describeContradiction } from '../../diagnosis/reason.ts';
 import { SOMETHING_ELSE } from '../../model/kinds.ts';
+import { putOnJobCard } from '../job/hand-over.ts';
 import { forget, keep, kept } from '../keep.ts';
 import { NOT_IT, PROVEN, proveKey, readAnswers, SKIPPED, writeAnswers } from '../walk/answers.ts';
 import { Diagnoser, type Diagnosis } from '../walk/diagnose.ts';
@@ -175,11 +176,7 @@ class Walk extends HTMLElement {
 
   private showTop({ trail, standing }: Replay, diagnosis: Diagnosis, now: Element | null | undefined): void {
     const parts: Node[] = [];
-    const told = new Set(trail.map(({ key }) => key));
-    const rest = [...this.answers]
-      .filter(([key]) => !told.has(key))
-      .map(([key, value]) => ({ step: '', key, value }));
-    const all = [...trail, ...rest];
+    const all = this.allAnswers(trail);
     if (all.length > 0)
       parts.push(
         element(
@@ -294,7 +291,7 @@ class Walk extends HTMLElement {
     ];
   }
 
-  private showFoot({ standing }: Replay): void {
+  private showFoot({ standing, trail }: Replay): void {
     const foot = this.place('.walk-foot');
     const buttons: Node[] = [];
     const last = [...this.answers.keys()].at(-1);
@@ -307,9 +304,35 @@ class Walk extends HTMLElement {
       buttons.push(
         send,
         button('Print', () => window.print(), 'quiet'),
+        button('To the job card', () => foot.after(this.toJobCard(trail, standing)), 'quiet'),
       );
     }
     foot.replaceChildren(...buttons);
+  }
+
+  /** Complaint, vehicle and every answer, as words. @returns the line that says where they went */
+  private toJobCard(trail: readonly TrailEntry[], standing: Replay['standing']): Node {
+    this.querySelector('.on-card')?.remove();
+    const line = putOnJobCard({
+      complaint: { id: this.data.symptom, title: document.querySelector('h1')?.textContent ?? '' },
+      answers: this.allAnswers(trail).map(({ key, value }) => ({
+        key,
+        asked: this.askedText(key),
+        answer: this.answerText(key, value),
+      })),
+      ...(standing.kind === 'proven' && {
+        proven: { id: standing.cause, title: this.causeTitle(standing.cause) },
+      }),
+    });
+    line.classList.add('on-card');
+    return line;
+  }
+
+  /** The answers of the drawn path, then those given out of turn. */
+  private allAnswers(trail: readonly TrailEntry[]): TrailEntry[] {
+    const told = new Set(trail.map(({ key }) => key));
+    const rest = [...this.answers].filter(([key]) => !told.has(key));
+    return [...trail, ...rest.map(([key, value]) => ({ step: '', key, value }))];
   }
 
   private testAskedNow(standing: Replay['standing']): string | undefined {

@@ -1,0 +1,486 @@
+/** The job card: several on one device, kept at every key, printed as sheets, carried on as JSON or as a note. */
+import { JOINTS, type Joint } from '../../model/figures.ts';
+import type { Job } from '../../model/job.ts';
+import { LITRE_WAYS } from '../../model/job.ts';
+import { quantityText } from '../../model/show-quantity.ts';
+import '../page-globals.ts';
+import { jobs, openJobId, setOpenJob } from '../job/job-store.ts';
+import { litresSentence, readLitres } from '../job/litres.ts';
+import { jobTitle, newJob } from '../job/new-job.ts';
+import { noteFromJob } from '../job/note-from-job.ts';
+import { cardPaper, customerPaper, type Letterhead } from '../job/paper.ts';
+import { exported, imported, LARGEST } from '../job/transfer.ts';
+import { keepsAnything, merged, newId } from '../kept/device-store.ts';
+import { drafts } from '../kept/note-drafts.ts';
+import { button, element } from './element.ts';
+import { saveFile } from './save-file.ts';
+
+const TEXTS = ['name', 'plate', 'distance', 'said', 'found', 'did', 'watch'] as const;
+type TextName = (typeof TEXTS)[number];
+type Sheet = 'card' | 'customer';
+
+class JobCard extends HTMLElement {
+  private job: Job = newJob();
+  /** What this window last saw kept. */
+  private seen: Job = this.job;
+
+  connectedCallback() {
+    this.querySelector('fieldset')?.removeAttribute('disabled');
+    this.querySelector('form')?.addEventListener('submit', (event) => event.preventDefault());
+    this.addEventListener('input', (event) => this.typed(event.target));
+    this.addEventListener('keydown', (event) => this.enterAdds(event));
+    for (const [selector, press] of this.presses()) this.place(selector).addEventListener('click', press);
+    window.addEventListener('storage', () => this.changedElsewhere());
+    window.addEventListener('hashchange', () => this.readAddress());
+    window.addEventListener('beforeunload', (event) => {
+      if (jobs.hasUnkept) event.preventDefault();
+    });
+    document.addEventListener('headertank:change', () => this.showAll());
+    this.input('.import').addEventListener('change', () => this.takeFile());
+    this.readAddress();
+    if (!keepsAnything()) this.tellUnkept();
+    this.dataset.live = '';
+  }
+
+  private presses(): [string, () => void][] {
+    return [
+      ['.new-card', () => this.open(newJob())],
+      ['.take-vehicle', () => this.takeVehicle()],
+      ['.add-reading', () => this.addReading()],
+      ['.add-litres', () => this.addLitres()],
+      ['.add-remark', () => this.addRemark()],
+      ['.to-note', () => this.makeNote()],
+      ['.export-one', () => this.export([this.job])],
+      ['.export-all', () => this.export(jobs.list())],
+      ['.import-cards', () => this.input('.import').click()],
+      ['.remove-card', () => this.askRemove()],
+      ['.clear-all', () => this.askClear()],
+      ['.print', () => window.print()],
+    ];
+  }
+
+  private place(selector: string): HTMLElement {
+    const found = this.querySelector<HTMLElement>(selector);
+    if (!found) throw new Error(`The job card has no ${selector}`);
+    return found;
+  }
+
+  private input(selector: string): HTMLInputElement {
+    const found = this.place(selector);
+    if (!(found instanceof HTMLInputElement)) throw new Error(`${selector} is no field`);
+    return found;
+  }
+
+  private field(name: TextName): HTMLInputElement | HTMLTextAreaElement | null {
+    return this.querySelector(`[name="${name}"]`);
+  }
+
+  /** `#<card>` opens a card, `#<card>/customer` its sheet; without either the open card, or a new one. */
+  private readAddress(): void {
+    const [id = '', sheet] = location.hash.slice(1, 200).split('/');
+    const job = jobs.get(id) ?? jobs.get(openJobId() ?? '') ?? jobs.list()[0];
+    this.take(job ?? newJob());
+    this.showSheet(sheet === 'card' || sheet === 'customer' ? sheet : undefined);
+  }
+
+  private open(job: Job): void {
+    history.pushState(null, '', `#${job.id}`);
+    this.take(job);
+    this.showSheet(undefined);
+    this.field('name')?.focus();
+  }
+
+  private take(job: Job): void {
+    this.job = job;
+    this.seen = job;
+    if (jobs.get(job.id)) setOpenJob(job.id);
+    for (const name of TEXTS) {
+      const field = this.field(name);
+      if (field) field.value = job[name];
+    }
+    this.showAll();
+  }
+
+  /** Reads what is kept, changes it, keeps it. */
+  private change(change: (job: Job) => Job): void {
+    const stays = jobs.change(this.job.id, this.job, change);
+    this.job = jobs.get(this.job.id) ?? this.job;
+    if (stays) {
+      setOpenJob(this.job.id);
+      this.place('.unkept').replaceChildren();
+    } else this.tellUnkept();
+    if (location.hash === '') history.replaceState(null, '', `#${this.job.id}`);
+    this.showAll();
+  }
+
+  private typed(target: EventTarget | null): void {
+    const name = TEXTS.find((each) => this.field(each) === target);
+    if (!name) return;
+    const value = this.field(name)?.value ?? '';
+    const before = this.seen[name];
+    this.change((now) => {
+      const { text, other } = merged(before, now[name], value);
+      const next = { ...now, [name]: text };
+      if (other === undefined) return next;
+      const remark = {
+        id: newId('remark'),
+        at: new Date().toISOString(),
+        text: `Another window wrote: ${other}`,
+      };
+      return { ...next, remarks: [...next.remarks, remark] };
+    });
+    this.seen = { ...this.seen, [name]: value };
+  }
+
+  /** In a line of fields the Enter key does what the button at its end does. */
+  private enterAdds(event: KeyboardEvent): void {
+    if (event.key !== 'Enter' || !(event.target instanceof HTMLInputElement)) return;
+    const press = event.target.closest('.add-line')?.querySelector('button');
+    if (!press) return;
+    event.preventDefault();
+    press.click();
+  }
+
+  private changedElsewhere(): void {
+    const now = jobs.get(this.job.id);
+    if (now && now.changed !== this.job.changed) {
+      for (const name of TEXTS) {
+        const field = this.field(name);
+        if (!field || field === document.activeElement) continue;
+        field.value = now[name];
+        this.seen = { ...this.seen, [name]: now[name] };
+      }
+      this.job = now;
+    }
+    this.showAll();
+  }
+
+  private tellUnkept(): void {
+    this.place('.unkept').replaceChildren(
+      element(
+        'p',
+        { class: 'caution' },
+        element('b', {}, 'This device keeps nothing here. '),
+        'Its storage is full or blocked, or this is a private window. The card is only on this page: export it or print it before you leave. ',
+        button('Export it now', () => this.export([this.job])),
+      ),
+    );
+  }
+
+  private showAll(): void {
+    this.showCards();
+    this.showVehicle();
+    this.showAnswers();
+    this.showReadings();
+    this.showLitres();
+    this.showTorques();
+    this.showRemarks();
+  }
+
+  private showCards(): void {
+    const all = jobs.list();
+    const rows = all.map((job) => {
+      const link = element('a', { href: `#${job.id}` }, jobTitle(job));
+      if (job.id === this.job.id) link.setAttribute('aria-current', 'true');
+      return element('li', {}, link);
+    });
+    const lost = jobs.unreadable().map(({ id, text }) =>
+      element(
+        'li',
+        {},
+        'One card here cannot be read by this version. ',
+        button('Save it as it is', () => saveFile(`${id}.json`, text, 'application/json'), 'quiet'),
+      ),
+    );
+    this.place('.cards').replaceChildren(...rows, ...lost);
+    this.place('.has-cards').hidden = rows.length + lost.length === 0;
+    for (const name of ['.export-all', '.clear-all']) this.place(name).hidden = all.length === 0;
+    this.place('.remove-card').hidden = !jobs.get(this.job.id);
+    for (const [sheet, link] of this.sheetLinks()) link.href = `#${this.job.id}/${sheet}`;
+  }
+
+  private sheetLinks(): [Sheet, HTMLAnchorElement][] {
+    return (['card', 'customer'] as const).flatMap((sheet): [Sheet, HTMLAnchorElement][] => {
+      const link = this.querySelector<HTMLAnchorElement>(`a[data-sheet="${sheet}"]`);
+      return link ? [[sheet, link]] : [];
+    });
+  }
+
+  private showVehicle(): void {
+    const { vehicle: chosen, root } = window.headertank;
+    const { vehicle, complaint } = this.job;
+    const take = this.place('.take-vehicle');
+    take.hidden = !chosen || chosen.id === vehicle?.id;
+    take.textContent = `Take ${chosen?.title ?? ''}`;
+    const link = (folder: string, { id, title }: { id: string; title: string }) =>
+      element('a', { href: new URL(`${folder}/${id}.html`, root).href }, title);
+    this.place('.vehicle').replaceChildren(
+      vehicle ? link('vehicles', vehicle) : 'none yet; choose it under Vehicles, or take the chosen one',
+    );
+    this.place('.complaint').replaceChildren(
+      complaint ? link('symptoms', complaint) : 'none yet; a walk brings it along',
+    );
+  }
+
+  private takeVehicle(): void {
+    const { vehicle } = window.headertank;
+    if (vehicle) this.change((job) => ({ ...job, vehicle: { id: vehicle.id, title: vehicle.title } }));
+  }
+
+  private showAnswers(): void {
+    const { answers, proven } = this.job;
+    const rows = answers.map(({ asked, answer }) =>
+      element('li', {}, element('span', { class: 'soft' }, asked), ' ', element('b', {}, answer)),
+    );
+    this.place('.answers-given').replaceChildren(
+      ...(rows.length > 0
+        ? [element('ul', { class: 'plain-list' }, ...rows)]
+        : [element('p', { class: 'soft' }, 'None. At the foot of a walk: “To the job card”.')]),
+      ...(proven ? [element('p', {}, 'Proven: ', element('b', {}, proven.title))] : []),
+    );
+  }
+
+  private showReadings(): void {
+    this.showRows('.readings', this.job.readings, ({ id, what, value }) =>
+      this.row([element('span', {}, what), element('b', {}, value)], what, (job) => ({
+        ...job,
+        readings: job.readings.filter((each) => each.id !== id),
+      })),
+    );
+  }
+
+  private showLitres(): void {
+    this.showRows('.litres', this.job.litres, ({ id, way, litres }) =>
+      this.row([element('span', {}, way), element('b', {}, `${litres} l`)], way, (job) => ({
+        ...job,
+        litres: job.litres.filter((each) => each.id !== id),
+      })),
+    );
+    this.place('.litres-sum').textContent = litresSentence(this.job.litres) ?? '';
+  }
+
+  private showRemarks(): void {
+    this.showRows('.remarks', this.job.remarks, ({ id, text }) =>
+      this.row([element('span', {}, text)], text.slice(0, 40), (job) => ({
+        ...job,
+        remarks: job.remarks.filter((each) => each.id !== id),
+      })),
+    );
+  }
+
+  private showRows<T>(selector: string, entries: readonly T[], row: (entry: T) => Node): void {
+    this.place(selector).replaceChildren(...entries.map(row));
+  }
+
+  private row(parts: Node[], name: string, without: (job: Job) => Job): Node {
+    const off = button('Take off', () => this.change(without), 'quiet');
+    off.setAttribute('aria-label', `Take off: ${name}`);
+    return element('li', {}, ...parts, off);
+  }
+
+  private showTorques(): void {
+    const { vehicle } = window.headertank;
+    const place = this.place('.torques');
+    const { torques } = this.job;
+    const own = vehicle && vehicle.id === this.job.vehicle?.id ? vehicle : undefined;
+    const joints = (Object.keys(JOINTS) as Joint[]).filter(
+      (joint) => joint in torques || own?.figures[`torque.${joint}`] !== undefined,
+    );
+    const focused = document.activeElement?.id;
+    const ticks = joints.map((joint) => {
+      const figure = own?.figures[`torque.${joint}`];
+      const bolt = own?.bolts[joint];
+      const text =
+        torques[joint]?.figure ?? (figure ? quantityText(figure.quantity, window.headertank.habit) : '');
+      const box = element('input', { type: 'checkbox', id: `tick-${joint}` });
+      box.checked = joint in torques;
+      box.addEventListener('change', () => this.tick(joint, box.checked, text));
+      const size = bolt ? `${bolt.bolt} ${bolt.class} into ${bolt.into}` : '';
+      return element(
+        'li',
+        {},
+        element(
+          'label',
+          { class: 'tick' },
+          box,
+          element(
+            'span',
+            {},
+            JOINTS[joint].label,
+            ' ',
+            element('b', {}, text),
+            ' ',
+            element('small', {}, size),
+          ),
+        ),
+      );
+    });
+    place.replaceChildren(...ticks);
+    if (focused?.startsWith('tick-')) document.getElementById(focused)?.focus();
+    this.place('.torques-none').textContent =
+      ticks.length > 0
+        ? 'Tick a joint when it is tightened. The maker’s sequence and angle stand above these figures.'
+        : 'The torques of the vehicle stand here to be ticked once it is chosen and taken onto the card.';
+  }
+
+  private tick(joint: Joint, on: boolean, figure: string): void {
+    this.change((job) => {
+      const { [joint]: _, ...rest } = job.torques;
+      const tick = { at: new Date().toISOString(), what: JOINTS[joint].label, figure };
+      return { ...job, torques: on ? { ...rest, [joint]: tick } : rest };
+    });
+  }
+
+  private addReading(): void {
+    const what = this.input('.reading-what');
+    const value = this.input('.reading-value');
+    if (what.value.trim() === '' || value.value.trim() === '') {
+      this.say('.reading-says', 'What was measured, and what it read, with the unit.');
+      (what.value.trim() === '' ? what : value).focus();
+      return;
+    }
+    this.say('.reading-says', '');
+    const reading = {
+      id: newId('reading'),
+      at: new Date().toISOString(),
+      what: what.value.trim(),
+      value: value.value.trim(),
+    };
+    this.change((job) => ({ ...job, readings: [...job.readings, reading] }));
+    what.value = '';
+    value.value = '';
+    what.focus();
+  }
+
+  private addLitres(): void {
+    const field = this.input('.litres-amount');
+    const litres = readLitres(field.value);
+    if (litres === undefined) {
+      this.say('.litres-says', 'Litres as the jug says, such as 3.4; more than 0 and at most 60.');
+      field.focus();
+      return;
+    }
+    this.say('.litres-says', '');
+    const chosen = this.querySelector<HTMLSelectElement>('.litres-way')?.value;
+    const way = LITRE_WAYS.find((each) => each === chosen) ?? 'filled';
+    const entry = { id: newId('litres'), at: new Date().toISOString(), way, litres };
+    this.change((job) => ({ ...job, litres: [...job.litres, entry] }));
+    field.value = '';
+    field.focus();
+  }
+
+  private addRemark(): void {
+    const field = this.input('.remark-text');
+    const text = field.value.trim();
+    if (text === '') return;
+    const remark = { id: newId('remark'), at: new Date().toISOString(), text };
+    this.change((job) => ({ ...job, remarks: [...job.remarks, remark] }));
+    field.value = '';
+    field.focus();
+  }
+
+  private say(selector: string, text: string): void {
+    this.place(selector).textContent = text;
+  }
+
+  private letterhead(): Letterhead {
+    const { shop = '', hours = '', footer = '' } = this.dataset;
+    return { shop, hours, footer };
+  }
+
+  private showSheet(sheet: Sheet | undefined): void {
+    this.dataset.view = sheet ?? 'form';
+    const paper = this.place('.paper');
+    if (sheet === undefined) return;
+    const make = sheet === 'customer' ? customerPaper : cardPaper;
+    paper.replaceChildren(...make(this.job, this.letterhead()));
+    this.querySelector<HTMLAnchorElement>('.back')?.setAttribute('href', `#${this.job.id}`);
+    paper.querySelector('h2')?.focus({ preventScroll: true });
+    window.scrollTo(0, 0);
+  }
+
+  private makeNote(): void {
+    const draft = noteFromJob(this.job);
+    const stays = drafts.change(draft.id, draft, (now) => now);
+    if (!stays) {
+      this.tellUnkept();
+      return;
+    }
+    location.href = new URL(`note.html#draft=${draft.id}`, window.headertank.root).href;
+  }
+
+  private export(some: readonly Job[]): void {
+    const day = new Date().toISOString().slice(0, 10);
+    saveFile(`job-cards-${day}.json`, exported(some, drafts.list()), 'application/json');
+    this.say(
+      '.told',
+      `${some.length === 1 ? 'One card' : `${some.length} cards`} exported, with the notes that are ready.`,
+    );
+  }
+
+  private async takeFile(): Promise<void> {
+    const input = this.input('.import');
+    const [file] = input.files ?? [];
+    if (!file) return;
+    const says = await this.import(file);
+    this.say('.told', says);
+    input.value = '';
+  }
+
+  private async import(file: File): Promise<string> {
+    if (file.size > LARGEST) return `${file.name} is too large for job cards. Nothing was taken in.`;
+    const read = imported(await file.text(), (id) => jobs.get(id));
+    if (!read.ok) return `${file.name}: ${read.says}`;
+    const stays = read.jobs.map((job) => jobs.change(job.id, job, () => job));
+    if (stays.includes(false)) this.tellUnkept();
+    this.showAll();
+    const [first] = read.jobs;
+    if (!first) return 'Every card of this file is here already.';
+    this.open(first);
+    return read.jobs.length === 1 ? 'One card taken in.' : `${read.jobs.length} cards taken in.`;
+  }
+
+  private askRemove(): void {
+    this.ask('Take this card off the device? There is no way back but an export.', 'Take it off', () => {
+      jobs.remove(this.job.id);
+      if (openJobId() === this.job.id || openJobId() === undefined) setOpenJob(undefined);
+      history.replaceState(null, '', location.pathname);
+      this.readAddress();
+    });
+  }
+
+  private askClear(): void {
+    const count = jobs.list().length;
+    const cards = count === 1 ? 'the one card' : `all ${count} cards`;
+    this.ask(`Take ${cards} off this device? There is no way back but an export.`, 'Take all off', () => {
+      for (const { id } of jobs.list()) jobs.remove(id);
+      setOpenJob(undefined);
+      history.replaceState(null, '', location.pathname);
+      this.readAddress();
+      this.say('.told', 'No card is left on this device.');
+    });
+  }
+
+  private ask(question: string, yes: string, go: () => void): void {
+    const place = this.place('.question');
+    const done = () => place.replaceChildren();
+    const keepIt = button('Keep', done);
+    place.replaceChildren(
+      element('p', {}, element('b', {}, question)),
+      element(
+        'p',
+        { class: 'ways' },
+        button(yes, () => {
+          done();
+          go();
+        }),
+        button('Export first', () => this.export(jobs.list()), 'quiet'),
+        keepIt,
+      ),
+    );
+    place.scrollIntoView({ block: 'nearest' });
+    keepIt.focus();
+  }
+}
+
+customElements.define('ht-job-card', JobCard);

@@ -1,0 +1,61 @@
+/** Job cards as a file, and back. */
+import { type Job, type JobCards, jobCardsSchema } from '../../model/job.ts';
+import { noteSchema } from '../../model/note.ts';
+import { idFromTitle } from '../../model/note-file.ts';
+import { newId } from '../kept/device-store.ts';
+import { type NoteDraft, noteOf } from '../kept/note-drafts.ts';
+
+/** Bytes of the largest file that is read: more than any device keeps. */
+export const LARGEST = 8 * 1024 * 1024;
+
+/** Cards, with the notes that are ready and not handed over yet. */
+export function exported(jobs: readonly Job[], drafts: readonly NoteDraft[]): string {
+  const notes = drafts
+    .filter(({ sent }) => sent === '')
+    .map(noteOf)
+    .filter((note) => noteSchema.safeParse(note).success)
+    .map((note) => ({ id: idFromTitle(note.title), note }))
+    .filter(({ id }, at, all) => id !== '' && all.findIndex((other) => other.id === id) === at);
+  const cards: JobCards = {
+    form: 'headertank job cards',
+    version: 1,
+    exported: new Date().toISOString(),
+    jobs: [...jobs],
+    notes,
+  };
+  return `${JSON.stringify(cards, null, 2)}\n`;
+}
+
+export type Imported = { ok: true; jobs: Job[] } | { ok: false; says: string };
+
+/**
+ * Cards from a file.
+ * @param has the card kept under an id, if there is one
+ * @returns the cards to keep: those that are here already, the same, are left out; one that differs gets a new id
+ */
+export function imported(text: string, has: (id: string) => Job | undefined): Imported {
+  let data: unknown;
+  try {
+    data = JSON.parse(text);
+  } catch {
+    return { ok: false, says: 'This file is cut short or is no JSON. Export the cards again.' };
+  }
+  const parsed = jobCardsSchema.safeParse(data);
+  if (!parsed.success) {
+    const { path, message } = parsed.error.issues[0] ?? { path: [], message: '' };
+    const where = path.length > 0 ? ` At ${path.join('.')}: ${message}` : '';
+    return {
+      ok: false,
+      says: `This is no file of job cards as the site exports them. Nothing was taken in.${where}`,
+    };
+  }
+  return {
+    ok: true,
+    jobs: parsed.data.jobs.flatMap((job) => {
+      const here = has(job.id);
+      if (!here) return [job];
+      if (here.changed === job.changed) return [];
+      return [{ ...job, id: newId('job'), name: `${job.name || job.plate} (imported)`.trim() }];
+    }),
+  };
+}
