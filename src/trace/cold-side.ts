@@ -17,6 +17,7 @@ export type Refusal =
   | 'cold-day'
   | 'heater-unknown'
   | 'hot-day'
+  | 'vehicle-unknown'
   | 'fan-not-asked'
   | 'radiator-not-asked'
   | 'near-the-limit';
@@ -62,18 +63,21 @@ const SHIFTED_AT_MOST = 30;
 
 export function settledAtSpeed(grid: Grid, drive: Drive): Settled[] {
   const { smooth, step } = grid;
+  const points = (seconds: number) => Math.round(seconds / step);
   return drive.atSpeed
-    .map((stretch): Settled => {
-      const from = stretch.from + Math.round(SETTLING / step);
-      const last = Math.max(from, stretch.to - Math.round(180 / step));
-      const { low, high } = extentOf(smooth, last, stretch.to);
+    .map(({ from, to }): Settled => {
+      // The stretch ends with slowing down; what the temperature does then is no longer the speed's doing.
+      const end = Math.max(from, to - points(20));
+      const first = Math.max(from + points(SETTLING), end - points(180));
+      const { low, high } = extentOf(smooth, first, end);
       return {
-        ...stretch,
-        level: middleOf(smooth, last, stretch.to),
+        from,
+        to: end,
+        level: middleOf(smooth, first, end),
         low,
         high,
-        rise: riseOver(grid, Math.max(from - Math.round(30 / step), stretch.to - Math.round(90 / step)), stretch.to),
-        before: extentOf(smooth, 0, stretch.from).high,
+        rise: riseOver(grid, Math.max(from + points(SETTLING / 2), end - points(180)), end),
+        before: extentOf(smooth, 0, from).high,
       };
     })
     .filter(({ level, rise }) => Number.isFinite(level) && Number.isFinite(rise));
@@ -101,13 +105,16 @@ export function coldSide(input: ColdSideInput): ColdSide {
   // The stretch that speaks loudest: settled, and furthest from the limit.
   const settled = stretches.filter(({ rise }) => Math.abs(rise) < SETTLED_RISE);
   const falling = stretches.filter((each) => each.rise < 0 && each.level < limit - 3 && each.before > each.level + 6);
-  const cold = [...settled, ...falling].filter(({ level }) => level < limit).sort((a, b) => a.level - b.level)[0];
+  // Still rising, but so slowly that minutes more would not bring it to the limit.
+  const creeping = stretches.filter(({ rise, level }) => rise > 0 && rise < 0.03 && level + rise * 180 < limit - 3);
+  const cold = [...settled, ...falling, ...creeping].filter(({ level }) => level < limit).sort((a, b) => a.level - b.level)[0];
   if (cold) return coldVerdict(input, cold, settled);
   const held = stretches.filter((each) => each.low >= limit && each.to - each.from >= HELD_LONG / grid.step);
   const longest = held.sort((a, b) => b.to - b.from - (a.to - a.from))[0];
   if (!longest) return unknown('never-settled', stretches.at(-1));
   if (longest.level < vehicle.lowLimit.high + NEAR_LIMIT) return unknown('near-the-limit', longest);
   if (stillClimbing(longest, vehicle)) return unknown('never-settled', longest);
+  if (vehicle.opens.from === 'general' && longest.level > vehicle.opens.high + 3) return unknown('vehicle-unknown', longest);
   // A rise that breaks off at the stamp is a thermostat that was shut and opens.
   if (pausedAtStamp(course, vehicle)) return { is: 'holds', settled: longest };
   if (!band) return unknown('outside-unknown', longest);

@@ -47,11 +47,18 @@ export function hotSide(input: HotSideInput): HotSide {
   if (over !== undefined) return overheated(input, over, highest);
   const late = standingPastFan(input);
   if (late !== undefined && regulatedBefore(input, late)) return { is: 'no fan', at: late * step, highest, sure: false };
-  if (input.course.straightPast && highest > vehicle.opens.high + 11)
+  if (input.course.straightPast && staysHigh(input, highest))
     return { is: 'straight past', at: smooth.indexOf(highest) * step, highest, sure: false };
   const hot = hotStretch(input);
   if (hot) return { is: 'hot at speed', at: hot.from * step, highest, sure: false };
   return { is: 'not hot', highest };
+}
+
+/** Well past the opening, past where a fan would have come, and not let down again by anything. */
+function staysHigh({ grid: { smooth }, vehicle }: HotSideInput, highest: number): boolean {
+  const line = Math.max(vehicle.opens.high + 11, vehicle.fanOn.from === 'general' ? 0 : vehicle.fanOn.high);
+  const after = extentOf(smooth, smooth.indexOf(highest), smooth.length);
+  return highest > line && after.low > vehicle.opens.high + 7;
 }
 
 /** First point from which it stays over a figure for so many seconds. */

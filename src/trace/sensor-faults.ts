@@ -26,7 +26,7 @@ export interface SensorCheck {
 }
 
 /** A negative-coefficient sensor that is open reads the bottom of the scale (−40 °C in SAE J1979), shorted the top. */
-const OPEN_UNDER = ZERO_CELSIUS - 38;
+const OPEN_UNDER = ZERO_CELSIUS - 39.4;
 const SHORT_OVER = ZERO_CELSIUS + 148;
 /**
  * A sensor in its pocket follows with a few seconds, and air passing it or a thermostat snapping open changes what it
@@ -145,6 +145,8 @@ function returnsAt(
 
 /** A reading that does not move for so long is none, s. */
 const STANDS_STILL = 480;
+/** Standing and at speed alike for so long, even a coarse reading would have moved, s. */
+const STILL_EVERYWHERE = 900;
 /** All of it within so much, K. */
 const STILL_WITHIN = 0.3;
 /** While the speed moved by so much, m/s. */
@@ -173,7 +175,11 @@ export function stuckReading(
       const moved = drive && speed ? extentOf(speed, from, at - 1) : undefined;
       const driven = moved !== undefined && moved.high - moved.low > SPEED_MOVED;
       const exact = fine && coolant.subarray(from + 5, at - 5).every((each) => each === coolant[from + 5]);
-      if (exact || (driven && Math.abs(level - opens) > REGULATED))
+      const everywhere =
+        at - from >= STILL_EVERYWHERE / grid.step &&
+        drive?.atSpeed.some((each) => each.from >= from && each.to < at) &&
+        drive.standing.some((each) => each.from >= from && each.to < at);
+      if (exact || everywhere || (driven && Math.abs(level - opens) > REGULATED))
         return { kind: 'flat', at: from * grid.step, times: at - from, from: level, to: level };
     }
     from = at;
