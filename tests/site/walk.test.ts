@@ -14,6 +14,7 @@ import {
   serveSite,
   type WatchedPage,
 } from './browser.ts';
+import { usualAnswers } from './usual-answers.ts';
 
 let browser: Browser;
 let site: ServedSite;
@@ -29,7 +30,7 @@ afterAll(async () => {
 
 const phone = { viewport: SIZES.phone, hasTouch: true, isMobile: true };
 
-/** Answer the question that is asked now. */
+/** Answer the question that is asked now by the words on the row. */
 async function answer(page: Page, label: string): Promise<void> {
   await page.locator('.step[data-now] .answer', { hasText: label }).first().click();
 }
@@ -38,41 +39,59 @@ function result(page: Page) {
   return page.locator('.step[data-now] h3');
 }
 
-interface Job {
-  words: string;
-  symptom: string;
-  title: string;
-  answers: string[];
-  /** What the end must name. */
-  ends: RegExp;
-  /** Repair that must be offered at the end. */
-  repair: string;
-}
+/** Customer's words, the complaint they mean, the fault the car has, the vehicle, the most questions it may take, the repair. */
+const JOBS = [
+  [
+    'temp drops on the highway',
+    'reads-low-at-cruise',
+    'thermostat-stuck-open',
+    'aldermoor-tarn-16',
+    5,
+    'thermostat-replace',
+  ],
+  [
+    'temp drops on the highway',
+    'reads-low-at-cruise',
+    'thermostat-stuck-open',
+    'aldermoor-fell-20d',
+    5,
+    'thermostat-replace',
+  ],
+  ['P0128', 'reads-low-at-cruise', 'fan-relay-stuck-on', 'aldermoor-fell-20d', 9, 'fan-relay-and-wiring'],
+  ['P0128', 'reads-low-at-cruise', 'sensor-reads-low', 'aldermoor-tarn-16', 9, 'sensor-replace'],
+  ['heater blows cold', 'no-cabin-heat', 'heater-core-blocked', 'aldermoor-tarn-16', 9, 'heater-core-flush'],
+  [
+    'coolant wont go down',
+    'wont-go-down-while-filling',
+    'vent-line-blocked',
+    'aldermoor-tarn-16',
+    9,
+    'clear-vent-line',
+  ],
+] as const;
 
-const JOBS: Record<string, Job> = {
-  'a thermostat stuck open': {
-    words: 'temp drops on the highway',
-    symptom: 'reads-low-at-cruise',
-    title: 'Reads low at steady cruise',
-    answers: ['At the mark', 'Outlet side', 'Warm early', 'Both cool'],
-    ends: /Thermostat stuck open/,
-    repair: 'thermostat-replace',
+test.each(JOBS)(
+  '“%s”: %s walked to %s on a phone, %s',
+  async (words, symptom, cause, vehicle, most, repair) => {
+    const watched = await openPage(browser, site.root, { ...phone, serviceWorkers: 'block' });
+    const { page } = watched;
+    await page.goto(`${site.root}index.html`);
+    await page.getByLabel('What does the customer notice?').fill(words);
+    await page.locator(`.search-results a[href*="symptoms/${symptom}.html"]`).first().click();
+    await page.waitForURL(`**/symptoms/${symptom}.html*`);
+    const answers = usualAnswers(symptom, cause, vehicle);
+    expect(answers.length).toBeLessThanOrEqual(most);
+    for (const { key, value } of answers) {
+      await page.locator(`.step[data-now] .answer[data-key="${key}"][data-value="${value}"]`).first().click();
+    }
+    const title = (await page.locator(`[data-proof="${cause}"] h3`).textContent()) ?? '';
+    await expect.poll(() => page.locator('.step[data-now]').textContent()).toContain(title);
+    expect(
+      await page.locator(`.step[data-now] a[href*="procedures/${repair}.html"]`).count(),
+    ).toBeGreaterThan(0);
+    await watched.close();
   },
-};
-
-test.each(Object.entries(JOBS))('%s is found from the customer’s words on a phone', async (_name, job) => {
-  const watched = await openPage(browser, site.root, { ...phone, serviceWorkers: 'block' });
-  const { page } = watched;
-  await page.goto(`${site.root}index.html`);
-  await page.getByLabel('What does the customer notice?').fill(job.words);
-  await page.getByRole('link', { name: job.title }).first().click();
-  await page.waitForURL(`**/symptoms/${job.symptom}.html*`);
-  expect(job.answers.length).toBeLessThanOrEqual(5);
-  for (const label of job.answers) await answer(page, label);
-  await expect.poll(() => result(page).textContent()).toMatch(job.ends);
-  expect(await page.locator(`.step[data-now] a[href*="${job.repair}"]`).count()).toBeGreaterThan(0);
-  await watched.close();
-});
+);
 
 describe('the walk', () => {
   let watched: WatchedPage;
@@ -130,6 +149,8 @@ describe('the walk', () => {
 
   test('finds another way when a test is skipped, and says why this one', async () => {
     await start();
+    await answer(page, 'At the mark');
+    await answer(page, 'Outlet side');
     const asked = await result(page).textContent();
     await page.getByRole('button', { name: 'Can’t test that now' }).click();
     await expect.poll(() => result(page).textContent()).not.toBe(asked);
@@ -140,12 +161,12 @@ describe('the walk', () => {
   test('goes round tests whose tool is not at hand', async () => {
     await start();
     await page.getByText('Tools not at hand').click();
-    await page.getByLabel('Scan tool').check();
+    await page.getByRole('checkbox', { name: 'Scan tool' }).check();
     await page.locator('summary', { hasText: 'Known so far' }).click();
     // Every test that needs a scan tool is gone from what the planner offers.
     await page.getByText('The numbers', { exact: true }).click();
     expect(await page.locator('[data-start-ranking] table').textContent()).not.toContain('Compare');
-    await page.getByLabel('Scan tool').uncheck();
+    await page.getByRole('checkbox', { name: 'Scan tool' }).uncheck();
   });
 
   test('ranks causes by findings ticked in any order', async () => {
@@ -168,11 +189,15 @@ test('without scripts every step is on the page and each answer is a link to the
   const { page } = watched;
   await page.goto(`${site.root}index.html`);
   await page.getByRole('link', { name: 'Reads low at steady cruise' }).click();
-  const follow = async (label: string) => {
-    const fragment = new URL(page.url()).hash.slice(1) || 'step-level';
-    await page.locator(`#${fragment} .answer`, { hasText: label }).first().click();
-  };
-  for (const label of ['At the mark', 'Outlet side', 'Warm early', 'Both cool']) await follow(label);
+  for (const { key, value } of usualAnswers(
+    'reads-low-at-cruise',
+    'thermostat-stuck-open',
+    'aldermoor-tarn-16',
+  )) {
+    const fragment = new URL(page.url()).hash;
+    const section = fragment === '' ? page.locator('.step').first() : page.locator(fragment);
+    await section.locator(`.answer[data-key="${key}"][data-value="${value}"]`).click();
+  }
   const end = page.locator(`#${new URL(page.url()).hash.slice(1)}`);
   expect(await end.locator('h3').textContent()).toMatch(/Thermostat stuck open/);
   expect(await end.locator('a[href*="thermostat-replace"]').count()).toBeGreaterThan(0);
@@ -214,10 +239,13 @@ test('from a folder opened by double-click the walk works and remembers', async 
   await page.goto(`${root}index.html`);
   await page.getByRole('link', { name: 'Reads low at steady cruise' }).click();
   await page.locator('ht-walk[data-live]').waitFor();
-  await answer(page, 'At the mark');
-  await answer(page, 'Outlet side');
-  await answer(page, 'Warm early');
-  await answer(page, 'Both cool');
+  for (const { key, value } of usualAnswers(
+    'reads-low-at-cruise',
+    'thermostat-stuck-open',
+    'aldermoor-tarn-16',
+  )) {
+    await page.locator(`.step[data-now] .answer[data-key="${key}"][data-value="${value}"]`).click();
+  }
   await expect.poll(() => result(page).textContent()).toMatch(/Thermostat stuck open/);
   await watched.close();
   await rm(folder, { recursive: true });

@@ -1,0 +1,368 @@
+/** The job card: what it collects, what becomes of it, and what it keeps. */
+import { spawnSync } from 'node:child_process';
+import { cp, mkdtemp, readFile, rm, symlink } from 'node:fs/promises';
+import { tmpdir } from 'node:os';
+import { join, resolve } from 'node:path';
+import type { Browser, Page } from 'playwright-core';
+import { afterAll, beforeAll, describe, expect, test } from 'vitest';
+import { jobCardsSchema } from '../../src/model/job.ts';
+import { builtSite, launchBrowser, openPage, type ServedSite, SIZES, serveSite } from './browser.ts';
+
+let browser: Browser;
+let site: ServedSite;
+
+beforeAll(async () => {
+  browser = await launchBrowser();
+  site = await serveSite(builtSite());
+});
+afterAll(async () => {
+  await site.stop();
+  await browser.close();
+});
+
+const quiet = { serviceWorkers: 'block' as const };
+
+async function openCard(page: Page, hash = ''): Promise<void> {
+  await page.goto(`${site.root}job.html${hash}`);
+  await page.locator('ht-job-card[data-live]').waitFor();
+}
+
+async function addReading(page: Page, what: string, value: string): Promise<void> {
+  await page.getByLabel('What', { exact: true }).fill(what);
+  await page.getByLabel('Reading', { exact: true }).fill(value);
+  await page.getByRole('button', { name: 'Add reading' }).click();
+}
+
+async function download(page: Page, name: string): Promise<string> {
+  const waiting = page.waitForEvent('download');
+  await page.getByRole('button', { name, exact: true }).click();
+  return (await waiting).path();
+}
+
+test('a walk with readings becomes a job card, a customer sheet and a note that is taken in, checked and built', async () => {
+  const watched = await openPage(browser, site.root, { ...quiet, viewport: SIZES.phone });
+  const { page } = watched;
+  // The vehicle, the walk, a calculator.
+  await page.goto(`${site.root}vehicles/aldermoor-tarn-16.html`);
+  await page.getByRole('button', { name: 'Work on this vehicle' }).click();
+  await page.getByText('It stays chosen').waitFor();
+  await page.goto(`${site.root}symptoms/reads-low-at-cruise.html`);
+  await page.locator('ht-walk[data-live]').waitFor();
+  await page.locator('.top-vehicle button').waitFor();
+  for (const label of ['At the mark', 'Warm early', 'Both cool'])
+    await page.locator('.step[data-now] .answer', { hasText: label }).first().click();
+  await page
+    .locator('[data-verdict="thermostat-stuck-open"]:visible')
+    .getByRole('button', { name: 'Proven' })
+    .click();
+  await page.getByRole('button', { name: 'To the job card' }).click();
+  await page.getByText('On the job card:').waitFor();
+  await page.goto(`${site.root}calculators/fill-account.html`);
+  await page.getByRole('button', { name: 'To the job card' }).click();
+  // The card.
+  await page.getByRole('link', { name: /Tarn/ }).last().click();
+  await page.locator('ht-job-card[data-live]').waitFor();
+  await page.locator('.top-vehicle button').waitFor();
+  expect(await page.locator('.complaint').textContent()).toBe('Reads low at steady cruise');
+  expect(await page.locator('.answers-given').textContent()).toMatch(
+    /At the mark.*Proven: Thermostat stuck open/s,
+  );
+  await page.getByLabel('Job: number or name').fill('4711');
+  await page.getByLabel('The customer says').fill('Temperature drops on the highway');
+  await addReading(page, 'Coolant at steady cruise', '88 °C');
+  await page.getByLabel('Way').selectOption('drained');
+  await page.getByLabel('Litres', { exact: true }).fill('3,4');
+  await page.getByRole('button', { name: 'Add litres' }).click();
+  await page.getByLabel('Way').selectOption('filled');
+  await page.getByLabel('Litres', { exact: true }).fill('3.1');
+  await page.getByLabel('Litres', { exact: true }).press('Enter');
+  expect(await page.locator('.litres-sum').textContent()).toBe(
+    'Drained 3.4 l, filled 3.1 l: 0.3 l less than came out.',
+  );
+  await page.getByLabel(/Thermostat or water-outlet housing/).check();
+  await page.getByLabel('What we found').fill('The thermostat stood open.');
+  await page.getByLabel('What we did').fill('New thermostat and seal, filled and bled.');
+  await page.getByLabel('What to watch').fill('Look at the level, engine cold, in a week.');
+  // The customer sheet.
+  await page.getByRole('link', { name: 'Customer sheet' }).click();
+  const paper = page.locator('.paper');
+  await expect.poll(() => paper.textContent()).toContain('What we found, did and measured');
+  for (const words of [
+    'Temperature drops on the highway',
+    'The thermostat stood open.',
+    '88 °C',
+    'Drained 3.4 l',
+    'Look at the level',
+  ])
+    expect(await paper.textContent()).toContain(words);
+  expect(await paper.textContent()).not.toMatch(/\bis safe\b/);
+  await page.goBack();
+  await page.getByRole('link', { name: 'Job card to print' }).click();
+  await expect.poll(() => paper.textContent()).toMatch(/Thermostat or water-outlet housing\s*10 N·m, ticked/);
+  await page.goBack();
+  // The note.
+  await page.getByRole('button', { name: 'Make a note of it' }).click();
+  await page.locator('ht-note-form[data-live]').waitFor();
+  expect(await page.getByLabel('Cause', { exact: true }).inputValue()).toBe('thermostat-stuck-open');
+  expect(await page.getByLabel('The note', { exact: true }).inputValue()).toContain(
+    'Coolant at steady cruise: 88 °C',
+  );
+  await page
+    .getByLabel('What it is about, in one line')
+    .fill('Tarn 1.6 runs at 88 again with the right thermostat');
+  await page.getByLabel('Your initials').fill('JR');
+  await page.getByText('Right as it is').waitFor();
+  const note = await download(page, 'Save the file');
+  await watched.close();
+  await takenInAndBuilt(note, 'tarn-1-6-runs-at-88-again-with-the-right-thermostat');
+}, 400_000);
+
+/** The saved file on a copy of the shelf, by the commands a keeper of the shelf uses. */
+async function takenInAndBuilt(note: string, id: string): Promise<void> {
+  const home = await mkdtemp(join(tmpdir(), 'shelf-'));
+  for (const part of ['content', 'src', 'public', 'package.json', 'astro.config.mjs', 'tsconfig.json'])
+    await cp(part, join(home, part), { recursive: true });
+  await symlink(resolve('node_modules'), join(home, 'node_modules'));
+  await cp(note, join(home, `${id}.yaml`));
+  const run = (...words: string[]) => spawnSync(process.execPath, words, { cwd: home, encoding: 'utf8' });
+  const taken = run('src/cli/take-in.ts', `${id}.yaml`, '--no-branch');
+  expect(taken.stderr).toBe('');
+  expect(taken.stdout).toContain(`content/notes/${new Date().getFullYear()}/${id}.yaml`);
+  expect(run('src/cli/check.ts').status).toBe(0);
+  const built = run('node_modules/astro/bin/astro.mjs', 'build');
+  expect(`${built.status} ${built.stderr.slice(-2000)}`).toMatch(/^0 /);
+  const page = await readFile(join(home, `dist/notes/${id}.html`), 'utf8');
+  expect(page).toContain('Coolant at steady cruise: 88 °C');
+  expect(page).toContain('Proposed: nobody has reviewed it yet.');
+  expect(await readFile(join(home, 'dist/vehicles/aldermoor-tarn-16.html'), 'utf8')).toContain(
+    `notes/${id}.html`,
+  );
+  expect(await readFile(join(home, 'dist/about.html'), 'utf8')).toContain(`notes/${id}.html`);
+  await rm(home, { recursive: true });
+}
+
+describe('what it keeps', () => {
+  test('everything over a reload; several cards, each by itself', async () => {
+    const watched = await openPage(browser, site.root, quiet);
+    const { page } = watched;
+    await openCard(page);
+    await page.getByLabel('Job: number or name').fill('First');
+    await addReading(page, 'Fan in at', '97 °C');
+    await page.reload();
+    await page.locator('ht-job-card[data-live]').waitFor();
+    expect(await page.getByLabel('Job: number or name').inputValue()).toBe('First');
+    expect(await page.locator('.readings').textContent()).toContain('97 °C');
+    await page.getByRole('button', { name: 'New card' }).click();
+    expect(await page.locator('.readings li').count()).toBe(0);
+    await page.getByLabel('Job: number or name').fill('Second');
+    expect(await page.locator('.cards li').count()).toBe(2);
+    await page.getByRole('link', { name: /^First/ }).click();
+    await expect.poll(() => page.locator('.readings').textContent()).toContain('97 °C');
+    await watched.close();
+  });
+
+  test('two windows write on one card at once, and nothing of either is lost', async () => {
+    const watched = await openPage(browser, site.root, quiet);
+    const { page } = watched;
+    await openCard(page);
+    await page.getByLabel('Job: number or name').fill('Shared');
+    const other = await page.context().newPage();
+    await other.goto(page.url());
+    await other.locator('ht-job-card[data-live]').waitFor();
+    await addReading(page, 'One', '1 °C');
+    await addReading(other, 'Two', '2 °C');
+    await addReading(page, 'Three', '3 °C');
+    await expect.poll(() => other.locator('.readings li').count()).toBe(3);
+    await page.getByLabel('What we did').focus();
+    await other.getByLabel('What we did').fill('written there');
+    await page.keyboard.type('written here');
+    await page.reload();
+    await page.locator('ht-job-card[data-live]').waitFor();
+    const all = await page
+      .locator('ht-job-card')
+      .evaluate(
+        (card) => `${card.textContent} ${(card.querySelector('[name=did]') as HTMLTextAreaElement).value}`,
+      );
+    expect(all).toContain('written');
+    expect(all).toContain('here');
+    expect(all).toContain('there');
+    await watched.close();
+  });
+
+  test('a full device: it says so, nothing is lost on the page, and leaving asks first', async () => {
+    const watched = await openPage(browser, site.root, quiet);
+    const { page } = watched;
+    await openCard(page);
+    await page.getByLabel('Job: number or name').fill('Kept before');
+    await page.evaluate(() => {
+      for (const size of [100_000, 1000, 10])
+        try {
+          for (let at = 0; ; at++) localStorage.setItem(`filler${size}-${at}`, 'x'.repeat(size));
+        } catch {}
+    });
+    await addReading(page, 'Fan in at', '97 °C');
+    await page.getByText('This device keeps nothing here.').waitFor();
+    expect(await page.locator('.readings').textContent()).toContain('97 °C');
+    const text = await readFile(await download(page, 'Export it now'), 'utf8');
+    expect(jobCardsSchema.parse(JSON.parse(text)).jobs[0]?.readings[0]?.value).toBe('97 °C');
+    let asked = false;
+    page.once('dialog', async (dialog) => {
+      asked = dialog.type() === 'beforeunload';
+      await dialog.accept();
+    });
+    await page.reload();
+    expect(asked).toBe(true);
+    await watched.close();
+  });
+
+  test('blocked storage: it says so at once and works on', async () => {
+    const watched = await openPage(browser, site.root, quiet);
+    const { page } = watched;
+    await page.addInitScript(() => {
+      Object.defineProperty(window, 'localStorage', {
+        get() {
+          throw new DOMException('blocked', 'SecurityError');
+        },
+      });
+    });
+    await openCard(page);
+    await page.getByText('This device keeps nothing here.').waitFor();
+    await addReading(page, 'Fan in at', '97 °C');
+    expect(await page.locator('.readings').textContent()).toContain('97 °C');
+    await watched.close();
+  });
+});
+
+describe('what becomes of it', () => {
+  test('exported and imported on another device it is the same; a broken file changes nothing', async () => {
+    const watched = await openPage(browser, site.root, quiet);
+    const { page } = watched;
+    await openCard(page);
+    await page.getByLabel('Job: number or name').fill('To carry');
+    await addReading(page, 'Fan in at', '97 °C');
+    const file = await download(page, 'Export this card');
+    const cards = jobCardsSchema.parse(JSON.parse(await readFile(file, 'utf8')));
+    expect(cards.jobs).toHaveLength(1);
+    const other = await openPage(browser, site.root, quiet);
+    await openCard(other.page);
+    const give = async (content: string) =>
+      other.page
+        .locator('.import')
+        .setInputFiles({ name: 'cards.json', mimeType: 'application/json', buffer: Buffer.from(content) });
+    await give('{"form": "headertank job');
+    await expect.poll(() => other.page.locator('.told').textContent()).toContain('cut short');
+    await give(
+      JSON.stringify({ ...cards, jobs: [{ ...cards.jobs[0], readings: 'none', __proto__: { x: 1 } }] }),
+    );
+    await expect.poll(() => other.page.locator('.told').textContent()).toContain('jobs.0.readings');
+    expect(await other.page.locator('.cards li').count()).toBe(0);
+    await give(JSON.stringify(cards));
+    await expect.poll(() => other.page.locator('.told').textContent()).toBe('One card taken in.');
+    expect(await other.page.getByLabel('Job: number or name').inputValue()).toBe('To carry');
+    await give(JSON.stringify(cards));
+    await expect.poll(() => other.page.locator('.told').textContent()).toContain('is here already');
+    await other.close();
+    await watched.close();
+  });
+
+  test('clearing all asks first', async () => {
+    const watched = await openPage(browser, site.root, quiet);
+    const { page } = watched;
+    await openCard(page);
+    await page.getByLabel('Job: number or name').fill('One');
+    await page.getByRole('button', { name: 'New card' }).click();
+    await page.getByLabel('Job: number or name').fill('Two');
+    await page.getByRole('button', { name: 'Clear all' }).click();
+    expect(await page.locator('.question').textContent()).toContain('Take all 2 cards off this device?');
+    await page.getByRole('button', { name: 'Keep', exact: true }).click();
+    expect(await page.locator('.cards li').count()).toBe(2);
+    await page.getByRole('button', { name: 'Clear all' }).click();
+    await page.getByRole('button', { name: 'Take all off' }).click();
+    expect(await page.locator('.cards li').count()).toBe(0);
+    expect(
+      await page.evaluate(() => Object.keys(localStorage).filter((name) => name.includes('job'))),
+    ).toEqual([]);
+    await watched.close();
+  });
+
+  test('hostile words on a card stay words on its sheets', async () => {
+    const watched = await openPage(browser, site.root, quiet);
+    const { page } = watched;
+    await openCard(page);
+    const hostile = '<img src=x onerror="document.title=\'broken\'"><script>document.title="broken"</script>';
+    await page.getByLabel('Job: number or name').fill(hostile);
+    await page.getByLabel('What we did').fill(hostile);
+    await addReading(page, hostile.slice(0, 100), hostile.slice(0, 100));
+    await page.getByRole('link', { name: 'Customer sheet' }).click();
+    await expect.poll(() => page.locator('.paper').textContent()).toContain('<script>');
+    expect(await page.locator('.paper :is(img, script)').count()).toBe(0);
+    expect(await page.title()).not.toBe('broken');
+    await watched.close();
+  });
+});
+
+describe('on paper', () => {
+  const sheets = {
+    'sheets/take-in/reads-low-at-cruise.html': 1,
+    'sheets/specs/aldermoor-tarn-16.html': 2,
+    'trees/reads-low-at-cruise.html': 3,
+  };
+  const papers = { A4: [794, 1123], Letter: [816, 1056] } as const;
+  for (const format of ['A4', 'Letter'] as const) {
+    test.each(Object.entries(sheets))(`%s is clean on ${format}, at most %i pages`, async (address, most) => {
+      const watched = await openPage(browser, site.root, quiet);
+      const { page } = watched;
+      await page.goto(site.root + address);
+      await expectClean(page, format, most);
+      await watched.close();
+    });
+
+    test(`job card and customer sheet are clean on ${format}`, async () => {
+      const watched = await openPage(browser, site.root, quiet);
+      const { page } = watched;
+      await openCard(page);
+      await page
+        .getByLabel('Job: number or name')
+        .fill('A job with a long name, of a customer with one, on a van with a roof rack');
+      await page.getByLabel('What we did').fill('New thermostat and seal, filled and bled. '.repeat(12));
+      for (let at = 1; at <= 8; at++)
+        await addReading(page, `Reading number ${at} of the proof run`, `${80 + at} °C`);
+      for (const name of ['Customer sheet', 'Job card to print']) {
+        await page.getByRole('link', { name }).click();
+        await page.locator('.paper h2').waitFor();
+        await expectClean(page, format, 1);
+        await page.getByRole('link', { name: 'Back to the card' }).click();
+      }
+      await watched.close();
+    });
+  }
+
+  /** Nothing that is only for the screen, nothing cut off at the edge, no more pages than that. */
+  async function expectClean(page: Page, format: 'A4' | 'Letter', most: number): Promise<void> {
+    const margin = 53; // 14 mm
+    await page.emulateMedia({ media: 'print' });
+    await page.setViewportSize({ width: papers[format][0] - 2 * margin, height: papers[format][1] });
+    expect(await page.evaluate(() => document.documentElement.scrollWidth - innerWidth)).toBeLessThanOrEqual(
+      0,
+    );
+    expect(await page.locator('button:visible, .top nav:visible, .no-print:visible').count()).toBe(0);
+    const pdf = (
+      await page.pdf({
+        format,
+        preferCSSPageSize: false,
+        margin: { top: '14mm', right: '14mm', bottom: '14mm', left: '14mm' },
+      })
+    ).toString('latin1');
+    expect(pdf.match(/\/Type\s*\/Page\b/g)?.length).toBeLessThanOrEqual(most);
+    await page.emulateMedia({ media: 'screen' });
+  }
+});
+
+test('without scripts the card is a form to print and fill by hand', async () => {
+  const watched = await openPage(browser, site.root, { ...quiet, javaScriptEnabled: false });
+  await watched.page.goto(`${site.root}job.html`);
+  await watched.page.emulateMedia({ media: 'print' });
+  expect(await watched.page.locator('.card-form').isVisible()).toBe(true);
+  expect(await readFile(join(builtSite(), 'job.html'), 'utf8')).toMatch(/<noscript>.*Keeping a card needs scripts/);
+  await watched.close();
+});

@@ -1,0 +1,225 @@
+/** The note form: the file it makes, what it keeps, and what it says when the device keeps nothing. */
+import { readFile } from 'node:fs/promises';
+import type { Browser, Page } from 'playwright-core';
+import { afterAll, beforeAll, describe, expect, test } from 'vitest';
+import { parse } from 'yaml';
+import {
+  builtSite,
+  folderRoot,
+  launchBrowser,
+  openPage,
+  type ServedSite,
+  SIZES,
+  serveSite,
+} from './browser.ts';
+
+let browser: Browser;
+let site: ServedSite;
+
+beforeAll(async () => {
+  browser = await launchBrowser();
+  site = await serveSite(builtSite());
+});
+afterAll(async () => {
+  await site.stop();
+  await browser.close();
+});
+
+const quiet = { serviceWorkers: 'block' as const };
+
+async function openForm(page: Page, hash = '', root = site.root): Promise<void> {
+  await page.goto(`${root}note.html${hash}`);
+  await page.locator('ht-note-form[data-live]').waitFor();
+}
+
+async function fill(page: Page, title = 'Second bleed screw behind the head'): Promise<void> {
+  await page.getByLabel('What it is about, in one line').fill(title);
+  await page.getByLabel('Your initials').fill('aw');
+  await page.getByLabel('Vehicle', { exact: true }).selectOption('aldermoor-tarn-16');
+  await page.getByLabel('The note', { exact: true }).fill('Look behind the coil pack.\n\nBrass: slot head.');
+  await page.getByLabel('On what, when; or book and page').fill('One car, November 2026');
+}
+
+async function savedFile(page: Page): Promise<{ name: string; text: string }> {
+  const waiting = page.waitForEvent('download');
+  await page.getByRole('button', { name: 'Save the file' }).click();
+  const download = await waiting;
+  return { name: download.suggestedFilename(), text: await readFile(await download.path(), 'utf8') };
+}
+
+describe('what it makes', () => {
+  test('exactly the file of the shelf', async () => {
+    const watched = await openPage(browser, site.root, { ...quiet, viewport: SIZES.phone });
+    const { page } = watched;
+    await openForm(page);
+    await fill(page);
+    await page.getByLabel('Day').fill('2026-11-25');
+    await page.getByText('Right as it is').waitFor();
+    const { name, text } = await savedFile(page);
+    expect(name).toBe('second-bleed-screw-behind-the-head.yaml');
+    expect(parse(text)).toEqual({
+      title: 'Second bleed screw behind the head',
+      by: 'AW',
+      date: '2026-11-25',
+      vehicle: 'aldermoor-tarn-16',
+      text: 'Look behind the coil pack.\n\nBrass: slot head.',
+      status: 'proposed',
+      sources: [{ measured: 'One car, November 2026' }],
+      reviewed: '2026-11-25',
+    });
+    expect(await page.locator('.file').textContent()).toBe(text);
+    await watched.close();
+  });
+
+  test('the page of the host, with name and text in its address', async () => {
+    const watched = await openPage(browser, site.root, quiet);
+    const { page } = watched;
+    await openForm(page);
+    await page.locator('ht-note-form').evaluate((form) => {
+      form.dataset.repository = 'https://github.com/shop/shelf';
+    });
+    await fill(page);
+    const link = page.getByRole('link', { name: 'Open the host’s page for it' });
+    const address = new URL((await link.getAttribute('href')) ?? '');
+    expect(address.pathname).toBe('/shop/shelf/new/main');
+    expect(address.searchParams.get('filename')).toMatch(/^content\/notes\/\d{4}\/second-bleed-screw/);
+    expect(parse(address.searchParams.get('value') ?? '')).toMatchObject({ by: 'AW', status: 'proposed' });
+    await watched.close();
+  });
+});
+
+describe('what it says', () => {
+  test('each fault at its field, in the shelf’s words, and nothing to hand over until it is mended', async () => {
+    const watched = await openPage(browser, site.root, quiet);
+    const { page } = watched;
+    await openForm(page);
+    await fill(page);
+    await page.getByLabel('Figure of the vehicle that should be otherwise').selectOption('thermostat.opens');
+    await page.getByLabel('It should be').fill('188');
+    await page.getByLabel('Where the better figure is from').fill('stamp');
+    expect(await page.locator('.result').textContent()).toContain('It should be: "188" has no unit.');
+    await page.getByLabel('It should be').fill('188 °C');
+    await page.getByLabel('It should be').blur();
+    expect(await page.locator('[data-says="is"]').textContent()).toContain('cannot be meant');
+    expect(await page.getByRole('button', { name: 'Save the file' }).count()).toBe(0);
+    await page.getByLabel('It should be').fill('88 °C');
+    await page.getByText('Right as it is').waitFor();
+    await page.getByLabel('The note', { exact: true }).fill('<img src=x onerror=alert(1)>');
+    expect(await page.locator('.result').textContent()).toContain('There is HTML in this text');
+    await watched.close();
+  });
+
+  test('a title that the shelf has already', async () => {
+    const watched = await openPage(browser, site.root, quiet);
+    await openForm(watched.page);
+    await fill(watched.page, 'Mere stamp read');
+    expect(await watched.page.locator('.result').textContent()).toContain(
+      'A note on the shelf has this title.',
+    );
+    await watched.close();
+  });
+});
+
+describe('what it keeps', () => {
+  test('every key, over a reload and a page that is shut without warning', async () => {
+    const watched = await openPage(browser, site.root, quiet);
+    const { page } = watched;
+    await openForm(page);
+    await fill(page);
+    await page.reload();
+    await page.locator('ht-note-form[data-live]').waitFor();
+    expect(await page.getByLabel('The note', { exact: true }).inputValue()).toContain('Brass: slot head.');
+    await page.context().newPage();
+    await page.close({ runBeforeUnload: false });
+    const again = await watched.page.context().newPage();
+    await openForm(again);
+    await again.getByRole('link', { name: 'Second bleed screw' }).click();
+    await expect.poll(() => again.getByLabel('Your initials').inputValue()).toBe('aw');
+    await watched.close();
+  });
+
+  test('notes not handed over are listed, marked once they are, and taken off only after a question', async () => {
+    const watched = await openPage(browser, site.root, quiet);
+    const { page } = watched;
+    await openForm(page);
+    await fill(page);
+    expect(await page.locator('.unsent').textContent()).toContain('not handed over');
+    await savedFile(page);
+    expect(await page.locator('.unsent').textContent()).toMatch(/handed over (?!not)/);
+    await page.getByRole('button', { name: 'Take off' }).click();
+    await page.getByRole('button', { name: 'Keep it' }).click();
+    expect(await page.locator('.unsent li').count()).toBe(1);
+    await page.getByRole('button', { name: 'Take off' }).click();
+    await page.getByRole('button', { name: 'Take it off' }).click();
+    expect(await page.locator('.unsent li').count()).toBe(0);
+    await watched.close();
+  });
+
+  test('two windows on one note: both fields stay, and words in the same field are not lost', async () => {
+    const watched = await openPage(browser, site.root, quiet);
+    const { page } = watched;
+    await openForm(page);
+    await fill(page);
+    const other = await page.context().newPage();
+    await other.goto(page.url());
+    await other.locator('ht-note-form[data-live]').waitFor();
+    await other.getByLabel('Your initials').fill('KT');
+    await expect.poll(() => page.getByLabel('Your initials').inputValue()).toBe('KT');
+    await page.getByLabel('The note', { exact: true }).focus();
+    await other.getByLabel('The note', { exact: true }).fill('From the other window.');
+    await page.getByLabel('The note', { exact: true }).press('End');
+    await page.keyboard.type('!');
+    const kept = await page.evaluate(() => JSON.stringify(localStorage));
+    expect(kept).toContain('From the other window.');
+    expect(kept).toContain('Look behind the coil pack.');
+    await watched.close();
+  });
+
+  test('a full device: it says so, the words stay, and the file can still be saved', async () => {
+    const watched = await openPage(browser, site.root, quiet);
+    const { page } = watched;
+    await openForm(page);
+    await page.evaluate(() => {
+      const part = 'x'.repeat(100_000);
+      try {
+        for (let at = 0; ; at++) localStorage.setItem(`filler${at}`, part);
+      } catch {}
+      try {
+        for (let at = 0; ; at++) localStorage.setItem(`small${at}`, 'x'.repeat(10));
+      } catch {}
+    });
+    await fill(page);
+    await page.getByText('This device keeps nothing here.').waitFor();
+    const { text } = await savedFile(page);
+    expect(parse(text)).toMatchObject({ by: 'AW' });
+    await watched.close();
+  });
+
+  test('blocked storage and a private window that keeps nothing: it says so at once', async () => {
+    const watched = await openPage(browser, site.root, quiet);
+    const { page } = watched;
+    await page.addInitScript(() => {
+      Object.defineProperty(window, 'localStorage', {
+        get() {
+          throw new DOMException('blocked', 'SecurityError');
+        },
+      });
+    });
+    await openForm(page);
+    await page.getByText('This device keeps nothing here.').waitFor();
+    await fill(page);
+    await page.getByText('Right as it is').waitFor();
+    await savedFile(page);
+    await watched.close();
+  });
+});
+
+test('from a folder opened by double-click it makes the file too', async () => {
+  const root = folderRoot(builtSite());
+  const watched = await openPage(browser, root, {});
+  await openForm(watched.page, '', root);
+  await fill(watched.page);
+  const { text } = await savedFile(watched.page);
+  expect(parse(text)).toMatchObject({ by: 'AW' });
+  await watched.close();
+});

@@ -1,0 +1,54 @@
+/** The answers a technician would give on a car with a certain fault: each test by the fault's most likely outcome. */
+import { resolve } from 'node:path';
+import { modelOf } from '../../src/library/case.ts';
+import { readShelf } from '../../src/library/read-shelf.ts';
+import type { Layout } from '../../src/model/layout.ts';
+import { layoutKey, NOT_IT, PROVEN, proveKey } from '../../src/site/walk/answers.ts';
+import { walkTreeOf } from '../../src/site/walk/walk-tree.ts';
+
+const { shelf } = await readShelf(resolve('content'));
+
+export interface UsualAnswer {
+  key: string;
+  value: string;
+}
+
+/**
+ * @param vehicle whose layout answers the questions of layout
+ * @returns answers from the first question to an end that names the cause, or to its proof
+ */
+export function usualAnswers(symptom: string, cause: string, vehicle: string): UsualAnswer[] {
+  const layout: Layout | undefined = shelf.records.vehicle.get(vehicle)?.data.layout;
+  const record = shelf.records.tree.get(symptom);
+  if (!layout || !record) throw new Error(`No vehicle ${vehicle} or tree ${symptom}`);
+  const tree = walkTreeOf(record.data, () => undefined);
+  const model = modelOf(shelf.records, symptom, layout);
+  const column = model.causes.findIndex(({ id }) => id === cause);
+  const answers: UsualAnswer[] = [];
+  let at = tree.start;
+  for (let steps = 0; steps < 50; steps++) {
+    const node = tree.steps[at];
+    if (!node || node.kind === 'tree') throw new Error(`The walk of ${symptom} is lost at ${at}`);
+    if (node.kind === 'end') {
+      if (!node.causes.includes(cause))
+        throw new Error(`${symptom} ends at ${node.causes.join(', ')}, not at ${cause}`);
+      return answers;
+    }
+    if (node.kind === 'layout') {
+      answers.push({ key: layoutKey(node.feature), value: layout[node.feature] });
+      at = node.on[layout[node.feature]] ?? '';
+    } else if (node.kind === 'prove') {
+      const value = node.cause === cause ? PROVEN : NOT_IT;
+      answers.push({ key: proveKey(node.cause), value });
+      if (value === PROVEN) return answers;
+      at = node.otherwise;
+    } else {
+      const asked = model.tests.find(({ id }) => id === node.test);
+      const chances = asked?.likelihood.map((row) => row[column] ?? 0) ?? [];
+      const outcome = asked?.outcomes[chances.indexOf(Math.max(...chances))] ?? '';
+      answers.push({ key: node.test, value: outcome });
+      at = node.on[outcome] ?? '';
+    }
+  }
+  throw new Error(`The walk of ${symptom} does not end`);
+}
