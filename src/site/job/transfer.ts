@@ -1,5 +1,5 @@
 /** Job cards as a file, and back. */
-import { type Job, type JobCards, jobCardsSchema } from '../../model/job.ts';
+import { type Job, type JobCards, jobCardsSchema, jobSchema } from '../../model/job.ts';
 import { noteSchema } from '../../model/note.ts';
 import { idFromTitle } from '../../model/note-file.ts';
 import { newId } from '../kept/device-store.ts';
@@ -54,8 +54,14 @@ export function imported(text: string, has: (id: string) => Job | undefined): Im
     jobs: parsed.data.jobs.flatMap((job) => {
       const here = has(job.id);
       if (!here) return [job];
-      if (here.changed === job.changed) return [];
+      if (isSame(here, job)) return [];
       return [{ ...job, id: newId('job'), name: `${job.name || job.plate} (imported)`.trim() }];
     }),
   };
+}
+
+/** The same but for the moment it was last kept. */
+function isSame(here: Job, other: Job): boolean {
+  const plain = (job: Job) => JSON.stringify({ ...jobSchema.safeParse(job).data, changed: '' });
+  return plain(here) === plain(other);
 }
