@@ -144,7 +144,7 @@ function place(
 function readNote(text: string): Pick<Note, 'title' | 'by' | 'date' | 'status'> | string {
   let data: unknown;
   try {
-    data = parse(text, { maxAliasCount: 0 });
+    data = parse(text, { maxAliasCount: 0, logLevel: 'error' });
   } catch (error) {
     const [first = ''] = error instanceof Error ? error.message.split('\n') : [];
     return `YAML cannot read it: ${first.replace(/:$/, '')}.`;

@@ -1,6 +1,6 @@
 /** The job card: what it collects, what becomes of it, and what it keeps. */
 import { spawnSync } from 'node:child_process';
-import { cp, mkdtemp, readFile, rm, symlink } from 'node:fs/promises';
+import { cp, mkdtemp, readFile, rm, symlink, writeFile } from 'node:fs/promises';
 import { tmpdir } from 'node:os';
 import { join, resolve } from 'node:path';
 import type { Browser, Page } from 'playwright-core';
@@ -102,7 +102,9 @@ test('a walk with readings becomes a job card, a customer sheet and a note that 
   expect(await paper.textContent()).not.toMatch(/\bis safe\b/);
   await page.goBack();
   await page.getByRole('link', { name: 'Job card to print' }).click();
-  await expect.poll(() => paper.textContent()).toMatch(/Thermostat or water-outlet housing\s*10\sN·m, ticked/);
+  await expect
+    .poll(() => paper.textContent())
+    .toMatch(/Thermostat or water-outlet housing\s*10\sN·m, ticked/);
   await page.goBack();
   // The note.
   await page.getByRole('button', { name: 'Make a note of it' }).click();
@@ -116,18 +118,18 @@ test('a walk with readings becomes a job card, a customer sheet and a note that 
     .fill('Tarn 1.6 runs at 88 again with the right thermostat');
   await page.getByLabel('Your initials').fill('JR');
   await page.getByText('Right as it is').waitFor();
-  const note = await download(page, 'Save the file');
+  const note = await readFile(await download(page, 'Save the file'), 'utf8');
   await watched.close();
   await takenInAndBuilt(note, 'tarn-1-6-runs-at-88-again-with-the-right-thermostat');
 }, 400_000);
 
-/** The saved file on a copy of the shelf, by the commands a keeper of the shelf uses. */
+/** The saved note on a copy of the shelf, by the commands a keeper of the shelf uses. */
 async function takenInAndBuilt(note: string, id: string): Promise<void> {
   const home = await mkdtemp(join(tmpdir(), 'shelf-'));
   for (const part of ['content', 'src', 'public', 'package.json', 'astro.config.mjs', 'tsconfig.json'])
     await cp(part, join(home, part), { recursive: true });
   await symlink(resolve('node_modules'), join(home, 'node_modules'));
-  await cp(note, join(home, `${id}.yaml`));
+  await writeFile(join(home, `${id}.yaml`), note);
   const run = (...words: string[]) => spawnSync(process.execPath, words, { cwd: home, encoding: 'utf8' });
   const taken = run('src/cli/take-in.ts', `${id}.yaml`, '--no-branch');
   expect(taken.stderr).toBe('');
