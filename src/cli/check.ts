@@ -5,6 +5,7 @@
  *     npm run check -- --short           one line for each finding
  *     npm run check -- --mend            mends what has one right answer, then checks again
  *     npm run check -- --json            for tools
+ *     npm run check -- --quality         for GitLab, as a code quality report
  *     npm run check -- <folder>          another shelf
  */
 import { parseArgs } from 'node:util';
@@ -12,6 +13,7 @@ import { mendFiles } from '../library/mend.ts';
 import { readShelf } from '../library/read-shelf.ts';
 import { reportHost } from '../library/report/host.ts';
 import { reportJson } from '../library/report/json.ts';
+import { reportQuality } from '../library/report/quality.ts';
 import { reportShort, reportText, summary } from '../library/report/text.ts';
 
 /** Wrong use of the command, or a folder that is not there; 1 is for a shelf with errors. */
@@ -32,7 +34,12 @@ try {
 async function check(): Promise<number> {
   const { values, positionals } = parseArgs({
     allowPositionals: true,
-    options: { short: { type: 'boolean' }, mend: { type: 'boolean' }, json: { type: 'boolean' } },
+    options: {
+      short: { type: 'boolean' },
+      mend: { type: 'boolean' },
+      json: { type: 'boolean' },
+      quality: { type: 'boolean' },
+    },
   });
   const folder = positionals[0] ?? 'content';
   const began = performance.now();
@@ -44,6 +51,7 @@ async function check(): Promise<number> {
   }
   const seconds = (performance.now() - began) / 1000;
   if (values.json) process.stdout.write(reportJson(findings, count));
+  else if (values.quality) process.stdout.write(reportQuality(findings));
   else {
     if (process.env.GITHUB_ACTIONS === 'true') process.stdout.write(reportHost(findings));
     if (values.short) process.stdout.write(reportShort(findings));
@@ -58,6 +66,6 @@ function complaint(error: unknown): string {
   if (code === 'ENOENT' || code === 'ENOTDIR')
     return `There is no folder "${path}". Give the folder of a shelf, such as content.`;
   if (code?.startsWith('ERR_PARSE_ARGS') === true)
-    return 'npm run check -- [folder] [--short] [--mend] [--json]: nothing else is understood.';
+    return 'npm run check -- [folder] [--short] [--mend] [--json] [--quality]: nothing else is understood.';
   return message;
 }
