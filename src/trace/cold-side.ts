@@ -114,6 +114,7 @@ export function coldSide(input: ColdSideInput): ColdSide {
   if (!longest) return unknown('never-settled', stretches.at(-1));
   if (longest.level < vehicle.lowLimit.high + NEAR_LIMIT) return unknown('near-the-limit', longest);
   if (stillClimbing(longest, vehicle)) return unknown('never-settled', longest);
+  if (longest.level > Math.max(vehicle.cruise.high, vehicle.opens.high + 8)) return unknown('near-the-limit', longest);
   if (vehicle.opens.from === 'general' && longest.level > vehicle.opens.high + 3) return unknown('vehicle-unknown', longest);
   // A rise that breaks off at the stamp is a thermostat that was shut and opens.
   if (pausedAtStamp(course, vehicle)) return { is: 'holds', settled: longest };

@@ -147,6 +147,8 @@ function returnsAt(
 const STANDS_STILL = 480;
 /** Standing and at speed alike for so long, even a coarse reading would have moved, s. */
 const STILL_EVERYWHERE = 900;
+/** At changing speed for so long, the same, s. */
+const STILL_AT_LAST = 1200;
 /** All of it within so much, K. */
 const STILL_WITHIN = 0.3;
 /** While the speed moved by so much, m/s. */
@@ -176,9 +178,10 @@ export function stuckReading(
       const driven = moved !== undefined && moved.high - moved.low > SPEED_MOVED;
       const exact = fine && coolant.subarray(from + 5, at - 5).every((each) => each === coolant[from + 5]);
       const everywhere =
+        driven &&
         at - from >= STILL_EVERYWHERE / grid.step &&
-        drive?.atSpeed.some((each) => each.from >= from && each.to < at) &&
-        drive.standing.some((each) => each.from >= from && each.to < at);
+        (at - from >= STILL_AT_LAST / grid.step ||
+          drive?.standing.some((each) => each.from >= from && each.to < at));
       if (exact || everywhere || (driven && Math.abs(level - opens) > REGULATED))
         return { kind: 'flat', at: from * grid.step, times: at - from, from: level, to: level };
     }

@@ -78,7 +78,13 @@ const MEANINGS: Record<FindingId, Meaning> = {
   },
   'straight-past': {
     stop: true,
-    causes: ['thermostat-stuck-shut', 'coolant-low', 'trapped-air', 'pump-impeller-failed'],
+    causes: [
+      'thermostat-stuck-shut',
+      'coolant-low',
+      'trapped-air',
+      'pump-impeller-failed',
+      'radiator-blocked-inside',
+    ],
     symptom: 'hot-within-minutes',
   },
   'swings-hot': { stop: true, causes: ['coolant-low', 'trapped-air', 'head-gasket-combustion-leak'], symptom: 'swings-up-and-down' },

@@ -109,8 +109,9 @@ function firstDataRow(rows: readonly string[][], width: number, mark: DecimalMar
   return found === -1 ? undefined : found;
 }
 
+/** The next row with more than one cell: a lone word between is no reading and no heading. */
 function nextFilled(rows: readonly string[][], at: number): string[] | undefined {
-  return rows.slice(at + 1).find((row) => row.some((cell) => cell.trim() !== ''));
+  return rows.slice(at + 1).find((row) => row.length > 1 && row.some((cell) => cell.trim() !== ''));
 }
 
 function columnsOf(
@@ -123,9 +124,10 @@ function columnsOf(
   const above = rows.slice(0, firstData).filter((row) => row.length >= Math.max(2, width - 1));
   const words = (row: string[] | undefined) =>
     row?.filter((cell) => cell.trim() !== '' && !isFigure(cell, mark)) ?? [];
-  const last = above.at(-1);
-  const unitRow = above.length > 1 && isUnitRow(words(last)) ? last : undefined;
-  const header = unitRow ? above.at(-2) : last;
+  const named = above.filter((row) => words(row).length >= 0.5 * row.filter((cell) => cell.trim() !== '').length);
+  const last = named.at(-1);
+  const unitRow = named.length > 1 && isUnitRow(words(last)) ? last : undefined;
+  const header = unitRow ? named.at(-2) : last;
   return Array.from({ length: width }, (_, index) => {
     const heading = header?.[index]?.trim().replace(/\s+/g, ' ').slice(0, 80) ?? '';
     const filled = data.map((row) => row[index]?.trim() ?? '').filter((cell) => cell !== '');
