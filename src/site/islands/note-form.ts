@@ -19,6 +19,8 @@ import { saveFile } from './save-file.ts';
 
 type Field = HTMLInputElement | HTMLSelectElement | HTMLTextAreaElement;
 
+const MISSING = /^The field "[^"]+" is missing\.$/;
+
 /** Which field of the form a fault of the note belongs to. */
 function fieldOf({ path }: NoteFault): DraftField {
   const [first, second] = path;
@@ -173,7 +175,8 @@ class NoteForm extends HTMLElement {
     const faults: { field: DraftField; says: string }[] = checkNote(id === '' ? 'note' : id, note).map(
       (fault) => ({
         field: fieldOf(fault),
-        says: fault.says,
+        // On the shelf a field is a line of a file; here it is a box that stands empty.
+        says: MISSING.test(fault.says) ? 'Nothing is written here.' : fault.says,
       }),
     );
     if (note.title !== undefined && id === '')
@@ -213,11 +216,7 @@ class NoteForm extends HTMLElement {
         return element('li', {}, link, `: ${says}`);
       });
       parts.push(
-        element(
-          'h2',
-          {},
-          faults.length === 1 ? 'One thing is missing' : `${faults.length} things are missing`,
-        ),
+        element('h2', {}, 'Still to fill in or to mend'),
         element('ul', { class: 'plain-list faults' }, ...list),
       );
     } else parts.push(...this.ready(note, id));

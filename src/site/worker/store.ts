@@ -12,6 +12,7 @@ const TYPES: Record<string, string> = {
   json: 'application/json',
   svg: 'image/svg+xml',
   png: 'image/png',
+  webp: 'image/webp',
   webmanifest: 'application/manifest+json',
 };
 
