@@ -7,6 +7,7 @@ import { SCHEMAS } from '../model/schemas.ts';
 import { mayBeLeftOut, takes } from './field-tables.ts';
 import { schemaPath } from './schema-files.ts';
 import { bare, metaOf } from './schema-tree.ts';
+import { TO_WRITE } from './skeleton-mark.ts';
 
 /** Longest line of help. */
 const WIDTH = 108;
@@ -123,7 +124,7 @@ function idFor(kind: Kind, { anyId }: SkeletonOptions): string {
 function sampleText(field: $ZodType, name: string, description: string | undefined, today: string): string {
   if (bare(field)._zod.def.type === 'string' && SHORT[name] !== undefined) return SHORT[name];
   if (name === 'date' || name === 'reviewed' || name === 'checked') return today;
-  return `To write: ${(description ?? name).replace(/\.$/, '').slice(0, 100)}`;
+  return `${TO_WRITE}: ${(description ?? name).replace(/\.$/, '').slice(0, 100)}`;
 }
 
 /** Fields with a form of their own. */
@@ -146,7 +147,7 @@ function leastOf(field: $ZodType): number {
 
 /** Entries of one list differ, so that none reads as a slip of the first. */
 function numbered(value: unknown, at: number): unknown {
-  return typeof value === 'string' && value.startsWith('To write') && at > 0 ? `${value} (${at + 1})` : value;
+  return typeof value === 'string' && value.startsWith(TO_WRITE) && at > 0 ? `${value} (${at + 1})` : value;
 }
 
 type Presets = (options: SkeletonOptions) => Record<string, unknown>;

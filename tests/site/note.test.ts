@@ -276,3 +276,46 @@ test('what got into a page all the same, its policy blocks: no script, no handle
   expect(left.filter((address) => !address.startsWith(site.root))).toEqual([]);
   await watched.close();
 });
+
+describe('a note on the shelf', () => {
+  const textOf = async (page: Page, address: string) => {
+    await page.goto(site.root + address);
+    return (await page.locator('main').textContent())?.replace(/\s+/g, ' ') ?? '';
+  };
+
+  test('stands beside the figure it corrects until somebody edits the vehicle, and no longer', async () => {
+    const watched = await openPage(browser, site.root, quiet);
+    const { page } = watched;
+    const waiting = await textOf(page, 'vehicles/lindqual-mere-12.html');
+    expect(waiting).toMatch(
+      /Thermostat starts to open.*A note says 88 °C: Mere 1\.2 thermostat is stamped 88/,
+    );
+    // Accepted, and the vehicle edited since: the figure is the note's.
+    const edited = await textOf(page, 'vehicles/aldermoor-tarn-16.html');
+    expect(edited).toMatch(/Comes out at a radiator drain\s*3\.4/);
+    expect(edited).not.toContain('A note says 3.4 l');
+    await watched.close();
+  });
+
+  test('that was withdrawn stays readable, marked wherever it is named', async () => {
+    const watched = await openPage(browser, site.root, quiet);
+    const { page } = watched;
+    const note = await textOf(page, 'notes/tarn-second-bleed-screw.html');
+    expect(note).toContain('Withdrawn: kept so that nobody writes it again. Do not work by it.');
+    expect(note).toContain('Leave it alone');
+    for (const address of ['vehicles/aldermoor-tarn-16.html', 'notes/index.html'])
+      expect(await textOf(page, address)).toMatch(
+        /second bleed screw at the back of the head.{0,40}withdrawn/i,
+      );
+    expect(await textOf(page, 'notes/index.html')).toMatch(/By vehicle.*By complaint/);
+    await watched.close();
+  });
+
+  test('that waits is counted on the page about the shelf', async () => {
+    const watched = await openPage(browser, site.root, quiet);
+    expect(await textOf(watched.page, 'about.html')).toMatch(
+      /Notes waiting.*Mere 1\.2 thermostat is stamped 88/,
+    );
+    await watched.close();
+  });
+});

@@ -19,6 +19,7 @@ import { idTwice } from './id-twice.ts';
 import { imageInText } from './image-in-text.ts';
 import { implausibleQuantity } from './implausible-quantity.ts';
 import { leadingZero } from './leading-zero.ts';
+import { leftToWrite } from './left-to-write.ts';
 import { missingField } from './missing-field.ts';
 import { misspeltField } from './misspelt-field.ts';
 import { movedReference } from './moved-reference.ts';
@@ -77,6 +78,7 @@ export const RULES: readonly Rule[] = [
   rawHtml,
   imageInText,
   unknownFigure,
+  leftToWrite,
   idTwice,
   titleTwice,
   unknownReference,
