@@ -37,10 +37,10 @@ export interface Settled extends Stretch {
 
 export type ColdSide =
   | { is: 'holds'; settled: Settled }
-  /** Was warm when slow, sinks at speed. */
-  | { is: 'falls'; settled: Settled; sure: boolean }
+  /** Was warm when slow, sinks at speed. `expected`: the least a sound engine would have read, K. */
+  | { is: 'falls'; settled: Settled; sure: boolean; expected: number }
   /** Never got warm though it was driven. */
-  | { is: 'stays low'; settled: Settled; sure: boolean }
+  | { is: 'stays low'; settled: Settled; sure: boolean; expected: number }
   /** Regulates, but at too low a figure. */
   | { is: 'low throughout'; settled: Settled; sure: boolean }
   | { is: 'unknown'; because: Refusal[]; settled: Settled | undefined };
@@ -91,31 +91,45 @@ export interface ColdSideInput {
   vehicle: TraceVehicle;
   start: Start;
   course: WarmUpCourse;
+  /** The coldest a sound engine could have been from a point of the grid on, as warm there as this one. */
+  leastFrom: ((at: number) => Float64Array | undefined) | undefined;
   /** Whether a band with the heater off would have cleared the limit where this one does not. */
   heaterMatters: boolean;
 }
 
 export function coldSide(input: ColdSideInput): ColdSide {
   const { grid, drive, band, likeness, vehicle, course } = input;
-  const unknown = (because: Refusal, settled?: Settled): ColdSide => ({ is: 'unknown', because: [because], settled });
+  const unknown = (because: Refusal, settled?: Settled): ColdSide => ({
+    is: 'unknown',
+    because: [because],
+    settled,
+  });
   if (!drive) return unknown('no-speed');
   const stretches = settledAtSpeed(grid, drive);
   if (stretches.length === 0) return unknown('never-at-speed');
   const limit = vehicle.lowLimit.low;
   // The stretch that speaks loudest: settled, and furthest from the limit.
   const settled = stretches.filter(({ rise }) => Math.abs(rise) < SETTLED_RISE);
-  const falling = stretches.filter((each) => each.rise < 0 && each.level < limit - 3 && each.before > each.level + 6);
+  const falling = stretches.filter(
+    (each) => each.rise < 0 && each.level < limit - 3 && each.before > each.level + 6,
+  );
   // Still rising, but so slowly that minutes more would not bring it to the limit.
-  const creeping = stretches.filter(({ rise, level }) => rise > 0 && rise < 0.03 && level + rise * 180 < limit - 3);
-  const cold = [...settled, ...falling, ...creeping].filter(({ level }) => level < limit).sort((a, b) => a.level - b.level)[0];
+  const creeping = stretches.filter(
+    ({ rise, level }) => rise > 0 && rise < 0.03 && level + rise * 180 < limit - 3,
+  );
+  const cold = [...settled, ...falling, ...creeping]
+    .filter(({ level }) => level < limit + 0.5)
+    .sort((a, b) => a.level - b.level)[0];
   if (cold) return coldVerdict(input, cold, settled);
   const held = stretches.filter((each) => each.low >= limit && each.to - each.from >= HELD_LONG / grid.step);
   const longest = held.sort((a, b) => b.to - b.from - (a.to - a.from))[0];
   if (!longest) return unknown('never-settled', stretches.at(-1));
   if (longest.level < vehicle.lowLimit.high + NEAR_LIMIT) return unknown('near-the-limit', longest);
   if (stillClimbing(longest, vehicle)) return unknown('never-settled', longest);
-  if (longest.level > Math.max(vehicle.cruise.high, vehicle.opens.high + 8)) return unknown('near-the-limit', longest);
-  if (vehicle.opens.from === 'general' && longest.level > vehicle.opens.high + 3) return unknown('vehicle-unknown', longest);
+  if (longest.level > Math.max(vehicle.cruise.high, vehicle.opens.high + 8))
+    return unknown('near-the-limit', longest);
+  if (vehicle.opens.from === 'general' && longest.level > vehicle.opens.high + 3)
+    return unknown('vehicle-unknown', longest);
   // A rise that breaks off at the stamp is a thermostat that was shut and opens.
   if (pausedAtStamp(course, vehicle)) return { is: 'holds', settled: longest };
   if (!band) return unknown('outside-unknown', longest);
@@ -123,7 +137,9 @@ export function coldSide(input: ColdSideInput): ColdSide {
   const shown = held.filter((each) => middleOf(band.openHigh, each.to - 60, each.to) < each.level - 1);
   const best = shown.sort((a, b) => b.level - a.level)[0];
   if (best) return { is: 'holds', settled: best };
-  return likeness && looksLike(likeness.sound, likeness.open) ? { is: 'holds', settled: longest } : unknown('hot-day', longest);
+  return likeness && looksLike(likeness.sound, likeness.open)
+    ? { is: 'holds', settled: longest }
+    : unknown('hot-day', longest);
 }
 
 /** Above what a thermostat regulates at, and going on. */
@@ -131,8 +147,11 @@ function stillClimbing({ level, rise }: Settled, { opens, cruise }: TraceVehicle
   return level > Math.max(cruise.high, opens.high + 8) && rise > 1.5 * SETTLED_RISE;
 }
 
-function pausedAtStamp({ pause }: WarmUpCourse, { opens }: TraceVehicle): boolean {
-  return pause !== undefined && pause.kelvin > opens.low - PAUSE_UNDER && pause.kelvin < opens.high + PAUSE_OVER;
+/** Whether the first rise broke off where the thermostat should open. */
+export function pausedAtStamp({ pause }: WarmUpCourse, { opens }: TraceVehicle): boolean {
+  return (
+    pause !== undefined && pause.kelvin > opens.low - PAUSE_UNDER && pause.kelvin < opens.high + PAUSE_OVER
+  );
 }
 
 /** Whether one explanation fits so much better than another that the other can be left out. */
@@ -141,19 +160,29 @@ function looksLike(better: number, worse: number): boolean {
 }
 
 function coldVerdict(input: ColdSideInput, cold: Settled, settled: readonly Settled[]): ColdSide {
-  const { grid, band, likeness, vehicle, heaterMatters } = input;
+  const { grid, band, likeness, vehicle, heaterMatters, leastFrom } = input;
   const limit = vehicle.lowLimit.low;
   const unknown = (because: Refusal): ColdSide => ({ is: 'unknown', because: [because], settled: cold });
   if (!band) return unknown('outside-unknown');
-  if (cold.level > limit - NEAR_LIMIT) return unknown('near-the-limit');
-  const expected = middleOf(band.low, cold.to - Math.round(60 / grid.step), cold.to);
-  if (expected < Math.min(limit, cold.level + CLEAR_OF_BAND)) return unknown(heaterMatters ? 'heater-unknown' : 'cold-day');
+  const explained = likeness ? Math.min(likeness.open, likeness.early) / likeness.sound : 1;
+  const fell = cold.before > cold.level + 4 && cold.before > limit - 2;
+  // So near the limit, the fall itself has to speak, and the whole log against a sound engine.
+  const plain = cold.before > cold.level + 6 && explained < 0.6;
+  if (cold.level > limit - NEAR_LIMIT && !plain) return unknown('near-the-limit');
+  const minute = Math.round(60 / grid.step);
+  const since = leastFrom?.(cold.from);
+  // Two ways to the same figure: from the start of the log, and from where this stretch began.
+  const expected = Math.max(
+    middleOf(band.low, cold.to - minute, cold.to),
+    since ? middleOf(since, cold.to - cold.from - minute, cold.to - cold.from) : 0,
+  );
+  if (expected < Math.min(limit, cold.level + CLEAR_OF_BAND))
+    return unknown(heaterMatters ? 'heater-unknown' : 'cold-day');
   // A day or an engine the band does not know: the cold explanation has to be the better one over the whole log.
-  if (!likeness || Math.min(likeness.open, likeness.early) > 0.9 * likeness.sound) return unknown('cold-day');
+  if (explained > 0.9) return unknown('cold-day');
   const sure = vehicle.opens.from === 'vehicle' && expected > cold.level + 6;
   if (regulatesLow(input, cold, settled)) return { is: 'low throughout', settled: cold, sure };
-  const fell = cold.before > cold.level + 4 && cold.before > limit - 2;
-  return fell ? { is: 'falls', settled: cold, sure } : { is: 'stays low', settled: cold, sure };
+  return { is: fell ? 'falls' : 'stays low', settled: cold, sure, expected };
 }
 
 /** Whether the low figure is one it regulates at: a sharp pause there in the first rise, or the same at every speed. */
@@ -166,7 +195,10 @@ function regulatesLow(
   // Where a thermostat standing open would read less than this, something still regulates.
   const open = band ? middleOf(band.openHigh, cold.to - 60, cold.to) : Number.NaN;
   if (Number.isFinite(open) && cold.level > open + 3) return true;
-  const paused = course.pause && Math.abs(course.pause.kelvin - cold.level) < 4 && course.pause.at < cold.from * grid.step + 120;
+  const paused =
+    course.pause &&
+    Math.abs(course.pause.kelvin - cold.level) < 4 &&
+    course.pause.at < cold.from * grid.step + 120;
   const alike = settled.filter((each) => Math.abs(each.level - cold.level) < 2.5).length > 1;
   return Boolean(paused && alike);
 }

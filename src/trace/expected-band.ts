@@ -3,8 +3,15 @@
  * its thermostat stuck open would have read. Both from the lumped model, run at the ends of what is not known: heat
  * of the engine, heater, wind, tolerance of the thermostat.
  */
-import { fitHeat, type WarmUpConditions, type WarmUpDrive, type WarmUpVehicle, warmUp } from '../physics/warm-up-model.ts';
+
 import { kelvin, second } from '../physics/units.ts';
+import {
+  fitHeat,
+  type WarmUpConditions,
+  type WarmUpDrive,
+  type WarmUpVehicle,
+  warmUp,
+} from '../physics/warm-up-model.ts';
 import type { Grid } from './grid.ts';
 import type { TraceVehicle } from './vehicle.ts';
 
@@ -24,6 +31,8 @@ export type HeaterSetting = 'off' | 'on' | 'unknown';
  * warm-up times holds the differences between engines already.
  */
 const HEAT_ENDS = { vehicle: [0.6, 1.6], general: [0.8, 1.25], computed: [0.6, 1.6] } as const;
+/** Least and most the heater takes. */
+const HEATERS = { off: [0, 0.1], on: [0.3, 1], unknown: [0, 1] } as const;
 /** A thermostat starts within 2 K of its stamp (maker's page); a degree more for the sensor. */
 const TOLERANCE = 3;
 /** Stuck open by less than this often still holds, and no drive tells it from a sound one. */
@@ -41,14 +50,8 @@ export function expectedBand(
 ): Band | undefined {
   const drive = modelDrive(grid, outside, start);
   if (!drive) return undefined;
-  const engines = engineEnds(vehicle);
-  const [lessHeat, moreHeat] = HEAT_ENDS[vehicle.warmUpTime.from];
-  const heaters = { off: [0, 0.1], on: [0.3, 1], unknown: [0, 1] } as const;
-  const [least, most] = heaters[heater];
-  const cold = { ...engines.low, conditions: { heat: engines.low.heat * lessHeat, heater: most, air: 1.5, leak: 0, shift: -TOLERANCE } };
-  const hot = { ...engines.high, conditions: { heat: engines.high.heat * moreHeat, heater: least, air: 0.6, leak: 0, shift: TOLERANCE } };
-  const run = ({ figures, conditions }: { figures: WarmUpVehicle; conditions: WarmUpConditions }) =>
-    warmUp(figures, drive, { ...conditions, heat: Math.min(8, Math.max(0.1, conditions.heat)) });
+  const { cold, hot } = endsOf(vehicle, heater);
+  const run = ({ figures, conditions }: End) => warmUp(figures, drive, inRange(conditions));
   const runs = [run(cold), run(hot), run({ ...hot, conditions: { ...hot.conditions, air: 1 } })];
   const blur = Math.round(BLUR / grid.step);
   const open = run({ ...hot, conditions: { ...hot.conditions, air: 0.8, leak: STUCK_OPEN_LEAST } });
@@ -57,6 +60,50 @@ export function expectedBand(
     high: slidingExtreme(pointwise(runs, Math.max), blur, Math.max),
     openHigh: slidingExtreme(open, blur, Math.max),
   };
+}
+
+/**
+ * The coldest a sound engine could have been from a point of the log on, had it been there as warm as this one was.
+ *
+ * @param outside K @param at point of the grid @returns K by point from there on
+ */
+export function leastFrom(
+  grid: Grid,
+  vehicle: TraceVehicle,
+  outside: number,
+  heater: HeaterSetting,
+  at: number,
+): Float64Array | undefined {
+  const drive = modelDrive(grid, outside, grid.smooth[at] ?? outside);
+  if (!drive) return undefined;
+  const { figures, conditions } = endsOf(vehicle, heater).cold;
+  const rest = { ...drive, speed: drive.speed.subarray(at), running: drive.running?.subarray(at) };
+  return warmUp(figures, rest, inRange(conditions));
+}
+
+interface End {
+  figures: WarmUpVehicle;
+  conditions: WarmUpConditions;
+}
+
+function endsOf(vehicle: TraceVehicle, heater: HeaterSetting): Record<'cold' | 'hot', End> {
+  const { low, high } = engineEnds(vehicle);
+  const [lessHeat, moreHeat] = HEAT_ENDS[vehicle.warmUpTime.from];
+  const [least, most] = HEATERS[heater];
+  return {
+    cold: {
+      figures: low.figures,
+      conditions: { heat: low.heat * lessHeat, heater: most, air: 1.5, leak: 0, shift: -TOLERANCE },
+    },
+    hot: {
+      figures: high.figures,
+      conditions: { heat: high.heat * moreHeat, heater: least, air: 0.6, leak: 0, shift: TOLERANCE },
+    },
+  };
+}
+
+function inRange(conditions: WarmUpConditions): WarmUpConditions {
+  return { ...conditions, heat: Math.min(8, Math.max(0.1, conditions.heat)) };
 }
 
 /** The logged drive as the model takes it. @returns undefined without road speed, or out of the model's range */
@@ -75,7 +122,9 @@ export function modelDrive(grid: Grid, outside: number, start: number): WarmUpDr
 }
 
 /** The coldest and the hottest engine the vehicle's figures allow. */
-export function engineEnds(vehicle: TraceVehicle): Record<'low' | 'high', { figures: WarmUpVehicle; heat: number }> {
+export function engineEnds(
+  vehicle: TraceVehicle,
+): Record<'low' | 'high', { figures: WarmUpVehicle; heat: number }> {
   const end = (which: 'low' | 'high') => {
     const opens = kelvin(vehicle.opens[which]);
     const fullyOpen = kelvin(Math.max(opens + 5, vehicle.fullyOpen[which]));
@@ -111,11 +160,16 @@ function pointwise(runs: readonly Float64Array[], pick: (...values: number[]) =>
 }
 
 /** Least or greatest within so many points on each side. */
-function slidingExtreme(values: Float64Array, half: number, pick: (a: number, b: number) => number): Float64Array {
+function slidingExtreme(
+  values: Float64Array,
+  half: number,
+  pick: (a: number, b: number) => number,
+): Float64Array {
   // Two passes of block-wise running extremes (van Herk 1992, Gil and Werman 1993): the time does not grow with the width.
   const width = 2 * half + 1;
-  const padded = Float64Array.from({ length: values.length + 2 * half }, (_, at) =>
-    values[Math.min(values.length - 1, Math.max(0, at - half))] ?? Number.NaN,
+  const padded = Float64Array.from(
+    { length: values.length + 2 * half },
+    (_, at) => values[Math.min(values.length - 1, Math.max(0, at - half))] ?? Number.NaN,
   );
   const forward = padded.slice();
   const backward = padded.slice();
@@ -125,4 +179,3 @@ function slidingExtreme(values: Float64Array, half: number, pick: (a: number, b:
     if ((at + 1) % width !== 0) backward[at] = pick(backward[at + 1] ?? 0, padded[at] ?? 0);
   return values.map((_, at) => pick(backward[at] ?? 0, forward[at + width - 1] ?? 0));
 }
-

@@ -32,8 +32,11 @@ export function fanCourse(grid: Grid, drive: Drive | undefined, vehicle: TraceVe
   return { from: 'temperature', runs, duty: undefined };
 }
 
-function runsOfColumn({ smooth, step }: Grid, fan: Float64Array): { runs: FanRun[]; duty: number | undefined } {
-  const top = fan.reduce((most, each) => (each > most ? each : most), 0);
+function runsOfColumn(
+  { smooth, step }: Grid,
+  fan: Float64Array,
+): { runs: FanRun[]; duty: number | undefined } {
+  const top = fan.reduce((most, each) => Math.max(most, each), 0);
   const isOn = (at: number) => (fan[at] ?? 0) > (top > 1 ? 0.1 * top : 0.5);
   const runs: FanRun[] = [];
   let current: FanRun | undefined;
@@ -58,11 +61,22 @@ function sawTeeth({ smooth, step }: Grid, { from, to }: Stretch, vehicle: TraceV
   const reach = Math.round(FALL_TIME / step);
   for (let at = from + 1; at < to; at++) {
     const peak = smooth[at] ?? Number.NaN;
-    if (!(peak > vehicle.fanOn.low - 5 && peak >= (smooth[at - 1] ?? 0) && peak > (smooth[at + 1] ?? 0))) continue;
+    if (!(peak > vehicle.fanOn.low - 5 && peak >= (smooth[at - 1] ?? 0) && peak > (smooth[at + 1] ?? 0)))
+      continue;
     let low = at;
-    while (low < to && low - at < reach && (smooth[low + 1] ?? Number.POSITIVE_INFINITY) <= (smooth[low] ?? 0) + 0.05) low++;
+    while (
+      low < to &&
+      low - at < reach &&
+      (smooth[low + 1] ?? Number.POSITIVE_INFINITY) <= (smooth[low] ?? 0) + 0.05
+    )
+      low++;
     if (peak - (smooth[low] ?? peak) < FAN_FALL) continue;
-    runs.push({ from: at * step, to: low < to ? low * step : undefined, on: peak, off: low < to ? smooth[low] : undefined });
+    runs.push({
+      from: at * step,
+      to: low < to ? low * step : undefined,
+      on: peak,
+      off: low < to ? smooth[low] : undefined,
+    });
     at = low;
   }
   return runs;

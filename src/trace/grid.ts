@@ -80,7 +80,10 @@ export function runningMean(values: Float64Array, half: number): Float64Array {
 
 /** Middle value of a stretch, ends included. @returns NaN when nothing is there */
 export function middleOf(values: Float64Array, from: number, to: number): number {
-  const sorted = values.slice(Math.max(0, from), to + 1).filter(Number.isFinite).sort();
+  const sorted = values
+    .slice(Math.max(0, from), to + 1)
+    .filter(Number.isFinite)
+    .sort();
   return sorted[sorted.length >> 1] ?? Number.NaN;
 }
 

@@ -46,7 +46,8 @@ export function hotSide(input: HotSideInput): HotSide {
   if (swing && (over === undefined || swing.at < over * step)) return { is: 'swings', highest, ...swing };
   if (over !== undefined) return overheated(input, over, highest);
   const late = standingPastFan(input);
-  if (late !== undefined && regulatedBefore(input, late)) return { is: 'no fan', at: late * step, highest, sure: false };
+  if (late !== undefined && regulatedBefore(input, late))
+    return { is: 'no fan', at: late * step, highest, sure: false };
   if (input.course.straightPast && staysHigh(input, highest))
     return { is: 'straight past', at: smooth.indexOf(highest) * step, highest, sure: false };
   const hot = hotStretch(input);
@@ -76,7 +77,9 @@ function overheated(input: HotSideInput, over: number, highest: number): HotSide
   const at = over * grid.step;
   if (course.straightPast) return { is: 'straight past', at, highest, sure: true };
   const minute = Math.round(60 / grid.step);
-  const standing = drive?.standing.find(({ from, to }) => from <= over - minute / 2 && to >= over - minute / 2);
+  const standing = drive?.standing.find(
+    ({ from, to }) => from <= over - minute / 2 && to >= over - minute / 2,
+  );
   if (!drive) return { is: 'too hot', at, highest };
   if (!standing) return { is: 'hot at speed', at, highest, sure: true };
   // Hot already when it came to a stand: what follows is not the fan's fault.
@@ -84,7 +87,9 @@ function overheated(input: HotSideInput, over: number, highest: number): HotSide
   if (arrived > vehicle.fanOn.high + 1) return { is: 'too hot', at, highest };
   if (!regulatedBefore(input, standing.from)) return { is: 'too hot', at, highest };
   const ran = fan.from === 'column' && fan.runs.some(({ from, to }) => from < at && (to ?? at) > at - 120);
-  return ran ? { is: 'fan does not help', at, highest, sure: true } : { is: 'no fan', at, highest, sure: fan.from === 'column' };
+  return ran
+    ? { is: 'fan does not help', at, highest, sure: true }
+    : { is: 'no fan', at, highest, sure: fan.from === 'column' };
 }
 
 /** Whether the thermostat is known to let the heat out: a pause at the opening, or minutes at speed at a usual figure. */
@@ -105,7 +110,11 @@ function standingPastFan({ grid, drive, vehicle, fan }: HotSideInput): number | 
   for (const { from, to } of drive?.standing ?? []) {
     for (let at = from; at + minute <= to; at++) {
       if (!((grid.smooth[at] ?? 0) > line)) continue;
-      const came = fan.from === 'column' && fan.runs.some((run) => run.from <= (at + minute) * grid.step && (run.to ?? Infinity) >= at * grid.step);
+      const came =
+        fan.from === 'column' &&
+        fan.runs.some(
+          (run) => run.from <= (at + minute) * grid.step && (run.to ?? Infinity) >= at * grid.step,
+        );
       if (!came && riseOver(grid, at, at + minute) > 0.002) return at + minute;
       break;
     }
@@ -129,7 +138,11 @@ function hotStretch({ grid, drive, band, vehicle }: HotSideInput): Stretch | und
 }
 
 /** Quick falls while hot that nothing explains: no fan at standstill, no thermostat letting cold water in for the first time. */
-function swings({ grid, drive, vehicle }: HotSideInput): { at: number; swing: number; sure: boolean } | undefined {
+function swings({
+  grid,
+  drive,
+  vehicle,
+}: HotSideInput): { at: number; swing: number; sure: boolean } | undefined {
   const { smooth, step } = grid;
   const near = Math.round(40 / step);
   const hot = vehicle.opens.low - 8;
@@ -146,7 +159,8 @@ function swings({ grid, drive, vehicle }: HotSideInput): { at: number; swing: nu
     const standing = drive?.standing.some(({ from, to }) => from <= at + near && to >= at);
     if (standing !== false && here > vehicle.fanOn.low - 5) continue;
     // Then it must come back by itself within two minutes.
-    const back = extentOf(smooth, at + near, at + near + Math.round(120 / step)).high - (smooth[at + near] ?? 0);
+    const back =
+      extentOf(smooth, at + near, at + near + Math.round(120 / step)).high - (smooth[at + near] ?? 0);
     if (back < 0.6 * SWING) continue;
     count++;
     if (count === 1) firstAt = at * step;

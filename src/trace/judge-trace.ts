@@ -1,6 +1,6 @@
 /** A trace held against a vehicle: everything the page shows, in one call. */
 import { type ColdSide, coldSide } from './cold-side.ts';
-import { type Band, expectedBand, type HeaterSetting } from './expected-band.ts';
+import { type Band, expectedBand, type HeaterSetting, leastFrom } from './expected-band.ts';
 import { type FanCourse, fanCourse } from './fan-course.ts';
 import { type Grid, toGrid } from './grid.ts';
 import { type HotSide, hotSide } from './hot-side.ts';
@@ -36,11 +36,23 @@ export interface Judged {
   verdict: Verdict;
 }
 
+/** Judges in one go. */
 export function judgeTrace(trace: Trace, vehicle: TraceVehicle, said: Said = {}): Judged {
+  const judging = judgeInParts(trace, vehicle, said);
+  for (;;) {
+    const part = judging.next();
+    if (part.done) return part.value;
+  }
+}
+
+/** Judges part by part, so that a page without a worker can breathe in between. */
+export function* judgeInParts(trace: Trace, vehicle: TraceVehicle, said: Said = {}): Generator<void, Judged> {
   const sensor = checkSensor(trace.coolant);
   // With hardly a sound reading left, the faulty ones are shown as they are.
   const usable = sensor.clean.time.length >= 2 ? { ...trace, coolant: sensor.clean } : trace;
+  yield;
   const grid = toGrid(usable);
+  yield;
   const drive = driveOf(grid);
   const stuck = stuckReading(usable.coolant, grid, drive, vehicle.opens.low);
   const faults = stuck ? [...sensor.faults, stuck] : sensor.faults;
@@ -51,14 +63,26 @@ export function judgeTrace(trace: Trace, vehicle: TraceVehicle, said: Said = {})
   const band = bandWith(heater);
   const course = warmUpCourse(grid, vehicle);
   const fan = fanCourse(grid, drive, vehicle);
-  const likeness = start.outside && likenessOf(grid, vehicle, start.outside.kelvin, start.coolant);
-  const coldWith = (withBand: Band | undefined, heaterMatters: boolean) =>
-    coldSide({ grid, drive, band: withBand, likeness, vehicle, start, course, heaterMatters });
-  let cold = coldWith(band, false);
+  yield;
+  const likeness = start.outside && (yield* likenessOf(grid, vehicle, start.outside.kelvin, start.coolant));
+  const coldWith = (setting: HeaterSetting, withBand: Band | undefined, heaterMatters: boolean) =>
+    coldSide({
+      grid,
+      drive,
+      band: withBand,
+      likeness,
+      vehicle,
+      start,
+      course,
+      heaterMatters,
+      leastFrom: (at) => start.outside && leastFrom(grid, vehicle, start.outside.kelvin, setting, at),
+    });
+  let cold = coldWith(heater, band, false);
   if (cold.is === 'unknown' && cold.because.includes('cold-day') && heater === 'unknown') {
-    const off = coldWith(bandWith('off'), false);
-    if (off.is !== 'unknown') cold = coldWith(band, true);
+    const off = coldWith('off', bandWith('off'), false);
+    if (off.is !== 'unknown') cold = coldWith(heater, band, true);
   }
+  yield;
   const hot = hotSide({ grid, drive, band, vehicle, course, fan });
   const verdict = judge({ grid, vehicle, start, drive, course, fan, sensor: faults, cold, hot });
   return {

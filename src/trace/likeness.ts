@@ -28,21 +28,34 @@ const LEAKS = [0.3, 0.6, 1] as const;
 /** Points compared at most: the course of a drive needs no more. */
 const POINTS = 1200;
 
-export function likenessOf(grid: Grid, vehicle: TraceVehicle, outside: number, start: number): Likeness | undefined {
+/** A generator so that a page without a worker can stop between runs. */
+export function* likenessOf(
+  grid: Grid,
+  vehicle: TraceVehicle,
+  outside: number,
+  start: number,
+): Generator<void, Likeness | undefined> {
   const drive = modelDrive(grid, outside, start);
   if (!drive) return undefined;
   const coarse = thinned(grid, drive);
   const ends = engineEnds(vehicle);
   const engines = vehicle.opens.low === vehicle.opens.high ? [ends.high] : [ends.low, ends.high];
-  const best = { sound: Number.POSITIVE_INFINITY, open: Number.POSITIVE_INFINITY, early: Number.POSITIVE_INFINITY };
+  const best = {
+    sound: Number.POSITIVE_INFINITY,
+    open: Number.POSITIVE_INFINITY,
+    early: Number.POSITIVE_INFINITY,
+  };
   for (const { figures, heat: fitted } of engines)
     for (const times of HEATS) {
       const heat = Math.min(8, Math.max(0.1, fitted * times));
       const against = (conditions: { heater: number; air: number; leak: number; shift: number }) =>
         distance(coarse.coolant, warmUp(figures, coarse.drive, { heat, ...conditions }));
       for (const heater of HEATERS) {
-        for (const shift of SHIFTS) best.sound = Math.min(best.sound, against({ heater, air: 1, leak: 0, shift }));
-        for (const shift of EARLY) best.early = Math.min(best.early, against({ heater, air: 1, leak: 0, shift }));
+        yield;
+        for (const shift of SHIFTS)
+          best.sound = Math.min(best.sound, against({ heater, air: 1, leak: 0, shift }));
+        for (const shift of EARLY)
+          best.early = Math.min(best.early, against({ heater, air: 1, leak: 0, shift }));
         if (heater === 1) continue;
         for (const leak of LEAKS)
           for (const air of AIRS) best.open = Math.min(best.open, against({ heater, air, leak, shift: 0 }));
@@ -58,7 +71,8 @@ interface Coarse {
 
 function thinned({ smooth, length }: Grid, drive: WarmUpDrive): Coarse {
   const every = Math.max(1, Math.ceil(length / POINTS));
-  const at = (values: Float64Array) => Float64Array.from({ length: Math.ceil(length / every) }, (_, index) => values[index * every] ?? 0);
+  const at = (values: Float64Array) =>
+    Float64Array.from({ length: Math.ceil(length / every) }, (_, index) => values[index * every] ?? 0);
   return {
     drive: {
       ...drive,
@@ -66,7 +80,10 @@ function thinned({ smooth, length }: Grid, drive: WarmUpDrive): Coarse {
       speed: at(drive.speed),
       running: drive.running?.filter((_, index) => index % every === 0),
     },
-    coolant: Float64Array.from({ length: Math.ceil(length / every) }, (_, index) => smooth[index * every] ?? Number.NaN),
+    coolant: Float64Array.from(
+      { length: Math.ceil(length / every) },
+      (_, index) => smooth[index * every] ?? Number.NaN,
+    ),
   };
 }
 

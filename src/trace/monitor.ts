@@ -32,7 +32,8 @@ export function thermostatMonitor({ smooth, signals, step }: Grid, opens: number
   const runs = (at: number) => signals.rpm === undefined || (signals.rpm[at] ?? 1000) > 50;
   let under = 0;
   if (reached !== -1)
-    for (let at = reached; at < smooth.length; at++) if ((smooth[at] ?? threshold) < threshold - JITTER && runs(at)) under += step;
+    for (let at = reached; at < smooth.length; at++)
+      if ((smooth[at] ?? threshold) < threshold - JITTER && runs(at)) under += step;
   const duration = smooth.length * step;
   const result =
     reached === -1
@@ -42,5 +43,10 @@ export function thermostatMonitor({ smooth, signals, step }: Grid, opens: number
       : under >= SHORTEST_FALL
         ? 'falls back'
         : 'meets';
-  return { threshold, reachedAt: reached === -1 ? undefined : reached * step, secondsUnderAfter: under, result };
+  return {
+    threshold,
+    reachedAt: reached === -1 ? undefined : reached * step,
+    secondsUnderAfter: under,
+    result,
+  };
 }

@@ -30,7 +30,9 @@ export function startOf({ signals, smooth, step }: Grid, said: number | undefine
   const intake = at(signals.intake);
   const ambient = signals.ambient && middleOf(signals.ambient, 0, signals.ambient.length);
   const air = said ?? ambient;
-  const references = [intake, air].filter((each): each is number => each !== undefined && Number.isFinite(each));
+  const references = [intake, air].filter(
+    (each): each is number => each !== undefined && Number.isFinite(each),
+  );
   const [lowest, highest] = [Math.min(...references), Math.max(...references)];
   const compared = references.length > 0;
   const state = compared
@@ -43,7 +45,13 @@ export function startOf({ signals, smooth, step }: Grid, said: number | undefine
       ? 'warm'
       : 'unknown';
   const underAir = references.length === 2 && highest - lowest <= 8 ? lowest - coolant : undefined;
-  return { coolant, intake, outside: outsideOf(signals, said, ambient, intake, coolant, state), state, underAir };
+  return {
+    coolant,
+    intake,
+    outside: outsideOf(signals, said, ambient, intake, coolant, state),
+    state,
+    underAir,
+  };
 }
 
 function outsideOf(
@@ -63,6 +71,7 @@ function outsideOf(
     const kelvin = (sorted[Math.floor(0.05 * sorted.length)] ?? intake) - 3;
     if (usable(kelvin)) return { kelvin, from: 'intake column' };
   }
-  if (state !== 'warm' && coolant < SURELY_COLD && usable(coolant)) return { kelvin: coolant, from: 'cold start' };
+  if (state !== 'warm' && coolant < SURELY_COLD && usable(coolant))
+    return { kelvin: coolant, from: 'cold start' };
   return undefined;
 }

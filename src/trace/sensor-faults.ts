@@ -1,8 +1,9 @@
 /** What the coolant reading does that no coolant can: jumps, open and short circuit, a value that never moves. */
+
+import { ZERO_CELSIUS } from '../physics/units.ts';
 import { extentOf, type Grid } from './grid.ts';
 import type { Channel } from './read/read-log.ts';
 import type { Drive } from './stretches.ts';
-import { ZERO_CELSIUS } from '../physics/units.ts';
 
 export type SensorFaultKind = 'jump' | 'open' | 'short' | 'flat';
 
@@ -70,7 +71,10 @@ export function checkSensor({ time, value }: Channel): SensorCheck {
     return times;
   };
   let slips = 0;
-  for (const times of [outside('open', (each) => each < OPEN_UNDER), outside('short', (each) => each > SHORT_OVER)])
+  for (const times of [
+    outside('open', (each) => each < OPEN_UNDER),
+    outside('short', (each) => each > SHORT_OVER),
+  ])
     if (times <= SLIPS_FORGIVEN) slips += times;
   const jumps = findJumps(time, value, keep);
   slips += jumps.slips;
@@ -170,7 +174,10 @@ export function stuckReading(
   const fine = finestStep(channel) <= FINE;
   let from = 0;
   for (let at = 1; at <= coolant.length; at++) {
-    if (at < coolant.length && Math.abs((coolant[at] ?? Number.NaN) - (coolant[from] ?? Number.NaN)) <= STILL_WITHIN)
+    if (
+      at < coolant.length &&
+      Math.abs((coolant[at] ?? Number.NaN) - (coolant[from] ?? Number.NaN)) <= STILL_WITHIN
+    )
       continue;
     if (at - from >= shortest) {
       const level = coolant[from] ?? 0;

@@ -27,9 +27,17 @@ export function driveOf({ signals, step }: Grid): Drive | undefined {
   const { speed } = signals;
   if (!speed) return undefined;
   const even = runningMean(speed, Math.round(10 / step));
-  const standing = stretchesWhere(speed.length, (at) => (speed[at] ?? 9) < STANDING, SHORTEST_STANDING / step);
+  const standing = stretchesWhere(
+    speed.length,
+    (at) => (speed[at] ?? 9) < STANDING,
+    SHORTEST_STANDING / step,
+  );
   const atSpeed = stretchesWhere(speed.length, (at) => (even[at] ?? 0) > AT_SPEED, SHORTEST_AT_SPEED / step);
-  return { standing, atSpeed, secondsAtSpeed: atSpeed.reduce((sum, { from, to }) => sum + (to - from) * step, 0) };
+  return {
+    standing,
+    atSpeed,
+    secondsAtSpeed: atSpeed.reduce((sum, { from, to }) => sum + (to - from) * step, 0),
+  };
 }
 
 export function stretchesWhere(length: number, holds: (at: number) => boolean, shortest: number): Stretch[] {

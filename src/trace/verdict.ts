@@ -69,7 +69,12 @@ interface Meaning {
 const MEANINGS: Record<FindingId, Meaning> = {
   sound: { causes: [] },
   'cold-at-speed': {
-    causes: ['thermostat-stuck-open', 'thermostat-opens-early', 'thermostat-missing', 'thermostat-not-seated'],
+    causes: [
+      'thermostat-stuck-open',
+      'thermostat-opens-early',
+      'thermostat-missing',
+      'thermostat-not-seated',
+    ],
     symptom: 'reads-low-at-cruise',
   },
   'low-throughout': {
@@ -87,15 +92,30 @@ const MEANINGS: Record<FindingId, Meaning> = {
     ],
     symptom: 'hot-within-minutes',
   },
-  'swings-hot': { stop: true, causes: ['coolant-low', 'trapped-air', 'head-gasket-combustion-leak'], symptom: 'swings-up-and-down' },
+  'swings-hot': {
+    stop: true,
+    causes: ['coolant-low', 'trapped-air', 'head-gasket-combustion-leak'],
+    symptom: 'swings-up-and-down',
+  },
   'no-fan': {
     stop: true,
-    causes: ['fan-relay-stuck-off', 'fan-fuse-or-holder', 'fan-motor-dead', 'fan-wiring-or-earth', 'fan-switch-fault'],
+    causes: [
+      'fan-relay-stuck-off',
+      'fan-fuse-or-holder',
+      'fan-motor-dead',
+      'fan-wiring-or-earth',
+      'fan-switch-fault',
+    ],
     symptom: 'hot-in-traffic',
   },
   'fan-does-not-help': {
     stop: true,
-    causes: ['radiator-fins-blocked', 'radiator-blocked-inside', 'pump-impeller-failed', 'thermostat-opens-late'],
+    causes: [
+      'radiator-fins-blocked',
+      'radiator-blocked-inside',
+      'pump-impeller-failed',
+      'thermostat-opens-late',
+    ],
     symptom: 'hot-in-traffic',
   },
   'hot-at-speed': {
@@ -111,7 +131,10 @@ const MEANINGS: Record<FindingId, Meaning> = {
   },
   'too-hot': { stop: true, causes: [], symptom: 'hot-within-minutes' },
   'sensor-jumps': { causes: ['sensor-intermittent'], symptom: 'swings-up-and-down' },
-  'sensor-open-or-short': { causes: ['sensor-open-circuit', 'sensor-short-circuit'], symptom: 'stays-dead-cold' },
+  'sensor-open-or-short': {
+    causes: ['sensor-open-circuit', 'sensor-short-circuit'],
+    symptom: 'stays-dead-cold',
+  },
   'sensor-stands-still': { causes: ['sensor-open-circuit', 'sensor-intermittent'] },
   'sensor-under-air': { causes: ['sensor-reads-low'], symptom: 'reads-low-at-cruise' },
   'cannot-tell': { causes: [] },
@@ -229,7 +252,8 @@ function outcomesOf({ grid, vehicle, drive, course, fan, cold, hot, start }: See
   if (idle) outcomes.push({ test: 'idle-to-fan-trace', outcome: idle });
   if (start.state === 'cold') {
     const outcome = hot.is === 'straight past' ? 'too-fast' : cold.is === 'stays low' ? 'never' : undefined;
-    const paused = course.pause && Math.abs(course.pause.kelvin - vehicle.opens.low) < 6 && hot.is === 'not hot';
+    const paused =
+      course.pause && Math.abs(course.pause.kelvin - vehicle.opens.low) < 6 && hot.is === 'not hot';
     if (outcome) outcomes.push({ test: 'warm-up-timing', outcome });
     else if (paused && cold.is === 'holds') outcomes.push({ test: 'warm-up-timing', outcome: 'on-time' });
   }
@@ -252,7 +276,8 @@ function idleOutcome(
   if (hot.is === 'fan does not help') return 'climbs-with-fan';
   if (fan.runs.some(({ off, on }) => off !== undefined && off < on - 1)) return 'cycles';
   const idled = drive?.standing.some(
-    ({ from, to }) => (to - from) * grid.step >= LONG_IDLE && (grid.smooth[to] ?? 999) < vehicle.fanOn.low - 3,
+    ({ from, to }) =>
+      (to - from) * grid.step >= LONG_IDLE && (grid.smooth[to] ?? 999) < vehicle.fanOn.low - 3,
   );
   return idled && fan.runs.length === 0 ? 'never-gets-there' : undefined;
 }

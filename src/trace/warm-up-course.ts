@@ -19,6 +19,8 @@ const MILESTONES = [40, 50, 60, 70, 80];
 const WINDOW = 50;
 /** A pause rises at less than this share of the minute and a half before it. */
 const PAUSE_SHARE = 0.3;
+/** More than this faster is speeding up, m/s. */
+const SPEEDING_UP = 4;
 /** Slower than this is no rise to pause in, K/s. */
 const LEAST_RISE = 0.02;
 /** A sound thermostat has stopped the rise this far above its opening, in K. */
@@ -58,8 +60,9 @@ function findPause(grid: Grid): WarmUpCourse['pause'] {
     const before = riseOver(grid, at - 2 * window, at);
     const after = riseOver(grid, at, at + window);
     if (!(before > LEAST_RISE) || !(after < PAUSE_SHARE * before)) continue;
-    // Less heat makes a pause too: slowing down is not the thermostat.
-    if (speed && mean(at, at + window) < 0.7 * mean(at - 2 * window, at) - 0.5) continue;
+    // Slowing down makes a pause too, and speeding up cools an engine whose thermostat stands open.
+    const [was, is] = [mean(at - 2 * window, at), mean(at, at + window)];
+    if (speed && (is < 0.7 * was - 0.5 || is > was + SPEEDING_UP)) continue;
     if ((smooth[at] ?? 0) < 323) continue;
     return { at: at * step, kelvin: smooth[at] ?? 0 };
   }

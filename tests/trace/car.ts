@@ -54,10 +54,15 @@ export function makeCar(random: Random, fault: Fault): Car {
   const opens = random.pick([80, 82, 83, 85, 87, 88, 89, 90, 92]);
   const fanOn = opens + random.between(8, 14);
   const diesel = random.chance(0.35);
-  const [size, mass, dragArea] = [random.between(0.75, 1.6), random.between(950, 2100), random.between(0.55, 1.1)];
+  const [size, mass, dragArea] = [
+    random.between(0.75, 1.6),
+    random.between(950, 2100),
+    random.between(0.55, 1.1),
+  ];
   const idleHeat = random.between(2300, 4200) * (diesel ? 0.7 : 1);
   // A maker sizes the radiator to hold at 140 km/h on a day of 40 °C.
-  const needed = heatOf({ idleHeat, mass, dragArea, size }, 39, 0) / (opens + 6 - 40) / (38 * 39 ** 0.85 * size);
+  const needed =
+    heatOf({ idleHeat, mass, dragArea, size }, 39, 0) / (opens + 6 - 40) / (38 * 39 ** 0.85 * size);
   return {
     fault,
     opens,
@@ -112,7 +117,14 @@ export function drive(car: Car, moments: readonly Moment[], startAt: number, ran
   const first = moments[0];
   if (!first) return [];
   const capacity = 1000 * car.size;
-  let [metal, coolant, block, heater, wax, sensor] = Array<number>(6).fill(startAt) as [number, number, number, number, number, number];
+  let [metal, coolant, block, heater, wax, sensor] = Array<number>(6).fill(startAt) as [
+    number,
+    number,
+    number,
+    number,
+    number,
+    number,
+  ];
   const cold = startAt > first.outside + 30 ? first.outside + 0.6 * (startAt - first.outside) : startAt;
   let slices: [number, number, number] = [cold, cold, cold];
   let lift = 0;
@@ -120,7 +132,10 @@ export function drive(car: Car, moments: readonly Moment[], startAt: number, ran
   let speed = first.speed;
   let bubble = 0;
   const readings: Reading[] = [];
-  const stands = car.fault === 'sensor stands still' ? { after: random.between(0, 300), at: random.chance(0.5) ? car.substitute : undefined } : undefined;
+  const stands =
+    car.fault === 'sensor stands still'
+      ? { after: random.between(0, 300), at: random.chance(0.5) ? car.substitute : undefined }
+      : undefined;
   let held: number | undefined;
   let jumping = 0;
   for (const moment of moments) {
@@ -149,20 +164,38 @@ export function drive(car: Car, moments: readonly Moment[], startAt: number, ran
       const wet = car.fault === 'pump moves nothing' ? 0.25 : car.fault === 'air in the system' ? 0.6 : 1;
       const toCoolant = (runs ? 950 : 300) * car.size * wet * (metal - coolant);
       const toHeater = Math.min(pumped * 0.12, 160) * (coolant - heater);
-      metal += (dt / (17 * capacity)) * (heat - toCoolant - 160 * car.size * (metal - block) - (5 + 0.4 * speed) * car.size * (metal - outside));
-      coolant += (dt / (15 * capacity)) * (toCoolant - flow * (coolant - back) - toHeater - 260 * car.size * (coolant - block));
-      block += (dt / (23 * capacity)) * (160 * car.size * (metal - block) + 260 * car.size * (coolant - block) - (6 + 0.5 * speed) * car.size * (block - outside));
+      metal +=
+        (dt / (17 * capacity)) *
+        (heat -
+          toCoolant -
+          160 * car.size * (metal - block) -
+          (5 + 0.4 * speed) * car.size * (metal - outside));
+      coolant +=
+        (dt / (15 * capacity)) *
+        (toCoolant - flow * (coolant - back) - toHeater - 260 * car.size * (coolant - block));
+      block +=
+        (dt / (23 * capacity)) *
+        (160 * car.size * (metal - block) +
+          260 * car.size * (coolant - block) -
+          (6 + 0.5 * speed) * car.size * (block - outside));
       heater += (dt / 3000) * (toHeater - blower * (heater - outside));
       const sensed = car.inletSide ? coolant - 0.22 * open * (coolant - back) : coolant;
       wax += ((sensed - wax) * dt) / car.waxLag;
       fan = fanAsked(car, fan, coolant) && runs;
-      if (car.fault === 'air in the system' && coolant > car.opens - 5 && random.chance(0.012 * dt)) bubble = random.between(8, 40);
+      if (car.fault === 'air in the system' && coolant > car.opens - 5 && random.chance(0.012 * dt))
+        bubble = random.between(8, 40);
       bubble -= dt;
       // In a bubble the sensor sits in vapour and cooler metal; out of it the hot coolant strikes it.
-      const around = bubble > 0 ? coolant - 14 : car.fault === 'pump moves nothing' ? 0.75 * coolant + 0.25 * metal : coolant;
+      const around =
+        bubble > 0
+          ? coolant - 14
+          : car.fault === 'pump moves nothing'
+            ? 0.75 * coolant + 0.25 * metal
+            : coolant;
       sensor += ((around - sensor) * dt) / car.sensorLag;
     }
-    if (jumping <= 0 && car.fault === 'sensor jumps' && random.chance(0.01 * Math.max(1, span))) jumping = random.between(1, 25);
+    if (jumping <= 0 && car.fault === 'sensor jumps' && random.chance(0.01 * Math.max(1, span)))
+      jumping = random.between(1, 25);
     jumping -= span;
     let shown = sensor + car.sensorOffset;
     if (car.fault === 'sensor jumps' && jumping > 0) shown = random.pick([-40, shown - 30, shown - 45]);
@@ -185,7 +218,11 @@ export function drive(car: Car, moments: readonly Moment[], startAt: number, ran
   return readings;
 }
 
-function heatOf({ idleHeat, mass, dragArea, size }: Pick<Car, 'idleHeat' | 'mass' | 'dragArea' | 'size'>, speed: number, gain: number): number {
+function heatOf(
+  { idleHeat, mass, dragArea, size }: Pick<Car, 'idleHeat' | 'mass' | 'dragArea' | 'size'>,
+  speed: number,
+  gain: number,
+): number {
   const road = (0.011 * mass * 9.81 + 0.6 * dragArea * speed * speed + mass * Math.max(0, gain)) * speed;
   return idleHeat * size + 1.05 * road + 25 * speed;
 }

@@ -19,7 +19,9 @@ export function longLog(): string {
   const readings = drive(makeCar(randomOf(3), 'none'), moments, 12, random);
   const others = Array.from({ length: 14 }, (_, at) => `PID ${at + 30}`);
   const lines = [
-    ['Time (s)', 'Coolant (°C)', 'Speed (km/h)', 'RPM', 'Intake air temp (°C)', 'Load (%)', ...others].join(','),
+    ['Time (s)', 'Coolant (°C)', 'Speed (km/h)', 'RPM', 'Intake air temp (°C)', 'Load (%)', ...others].join(
+      ',',
+    ),
   ];
   for (const reading of readings)
     for (let tenth = 0; tenth < 10; tenth++)

@@ -6,10 +6,14 @@ export type Leg = { kind: 'stand' | 'town' | 'road' | 'motorway'; seconds: numbe
 
 export function randomLegs(random: Random): Leg[] {
   const legs: Leg[] = [];
-  if (random.chance(0.7)) legs.push({ kind: 'stand', seconds: random.between(20, 900) * (random.chance(0.3) ? 1.6 : 0.5) });
+  if (random.chance(0.7))
+    legs.push({ kind: 'stand', seconds: random.between(20, 900) * (random.chance(0.3) ? 1.6 : 0.5) });
   const count = Math.floor(random.between(1, 5));
   for (let at = 0; at < count; at++)
-    legs.push({ kind: random.pick(['town', 'road', 'road', 'motorway', 'stand'] as const), seconds: random.between(90, 900) });
+    legs.push({
+      kind: random.pick(['town', 'road', 'road', 'motorway', 'stand'] as const),
+      seconds: random.between(90, 900),
+    });
   if (random.chance(0.5)) legs.push({ kind: 'stand', seconds: random.between(60, 900) });
   return legs;
 }
@@ -20,7 +24,14 @@ export function driveOver(legs: readonly Leg[], outside: number, random: Random)
   let speed = 0;
   let time = 0;
   for (const leg of legs) {
-    const base = leg.speed ?? { stand: 0, town: random.between(35, 55), road: random.between(65, 100), motorway: random.between(100, 140) }[leg.kind];
+    const base =
+      leg.speed ??
+      {
+        stand: 0,
+        town: random.between(35, 55),
+        road: random.between(65, 100),
+        motorway: random.between(100, 140),
+      }[leg.kind];
     let wanted = base / 3.6;
     let change = random.between(20, 60);
     for (let second = 0; second < leg.seconds; second++) {

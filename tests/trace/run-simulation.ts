@@ -19,7 +19,8 @@ export interface Run {
 export function runOne(seed: number): Run {
   const { fault, outside, text, sheet } = simulate(seed);
   const read = finish(readLog(text));
-  if (!read.ok) return { seed, fault, outside, finding: 'not read', score: 'cannot tell', open: [read.fault.id] };
+  if (!read.ok)
+    return { seed, fault, outside, finding: 'not read', score: 'cannot tell', open: [read.fault.id] };
   const { verdict } = judgeTrace(read.trace, traceVehicleOf(sheet));
   const { finding, open } = verdict;
   return { seed, fault, outside, finding, score: score(fault, verdict), open };

@@ -24,7 +24,10 @@ const CAUSES: Record<Exclude<Fault, 'none'>, readonly string[]> = {
  * Right: the fault is among the causes named, at most six of them; or the car is sound and called so. Can't tell: no
  * cause is named. Missed: a faulty car is called sound, unless the verdict says that this part was never put to work.
  */
-export function score(fault: Fault, { finding, causes, open }: Pick<Verdict, 'finding' | 'causes' | 'open'>): Score {
+export function score(
+  fault: Fault,
+  { finding, causes, open }: Pick<Verdict, 'finding' | 'causes' | 'open'>,
+): Score {
   if (causes.length > 6) return 'wrong blame';
   if (fault !== 'none' && causes.some((cause) => CAUSES[fault].includes(cause))) return 'right';
   if (causes.length > 0) return 'wrong blame';

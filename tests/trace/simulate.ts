@@ -23,9 +23,18 @@ export function simulate(seed: number): Simulated {
   const car = makeCar(random, fault);
   const outside = random.between(-25, 40);
   const legs = randomLegs(random);
-  const startAt = random.chance(0.75) ? outside + random.between(-1, 3) : random.between(Math.min(50, car.opens), car.opens);
+  const startAt = random.chance(0.75)
+    ? outside + random.between(-1, 3)
+    : random.between(Math.min(50, car.opens), car.opens);
   const readings = drive(car, driveOver(legs, outside, random), startAt, random);
-  return { fault, outside, text: writeLog(readings, randomStyle(random), random), sheet: sheetOf(car, random), car, legs };
+  return {
+    fault,
+    outside,
+    text: writeLog(readings, randomStyle(random), random),
+    sheet: sheetOf(car, random),
+    car,
+    legs,
+  };
 }
 
 /** Figures as a vehicle record holds them; for a quarter of the cars there are none. */

@@ -13,7 +13,15 @@ export interface LogStyle {
   noise: number;
   resolution: number;
   irregular: boolean;
-  columns: { speed: boolean; rpm: boolean; intake: boolean; ambient: boolean; fan: boolean; outlet: boolean; load: boolean };
+  columns: {
+    speed: boolean;
+    rpm: boolean;
+    intake: boolean;
+    ambient: boolean;
+    fan: boolean;
+    outlet: boolean;
+    load: boolean;
+  };
   /** Share of lines lost, doubled or spoilt. */
   dirt: number;
 }
@@ -47,7 +55,13 @@ export function writeLog(readings: readonly Reading[], style: LogStyle, random: 
   const { columns, fahrenheit, mph, delimiter } = style;
   const degrees = fahrenheit ? 'F' : 'C';
   const header = [
-    { seconds: 'Time (s)', milliseconds: 'Time (ms)', 'time of day': 'Time', iso: 'Timestamp', epoch: 'Unix time' }[style.clock],
+    {
+      seconds: 'Time (s)',
+      milliseconds: 'Time (ms)',
+      'time of day': 'Time',
+      iso: 'Timestamp',
+      epoch: 'Unix time',
+    }[style.clock],
     `Engine coolant temperature (°${degrees})`,
     ...(columns.speed ? [`Vehicle speed (${mph ? 'mph' : 'km/h'})`] : []),
     ...(columns.rpm ? ['Engine speed (rpm)'] : []),
@@ -82,7 +96,9 @@ export function writeLog(readings: readonly Reading[], style: LogStyle, random: 
       const share = before === now ? 1 : Math.min(1, Math.max(0, time - before.time));
       const between = (key: 'coolant' | 'speed' | 'outlet') => before[key] + share * (now[key] - before[key]);
       const jumped = Math.abs(now.coolant - before.coolant) > 5;
-      const coolant = (jumped ? now.coolant : between('coolant')) + (now.coolant === before.coolant ? 0 : style.noise * random.normal());
+      const coolant =
+        (jumped ? now.coolant : between('coolant')) +
+        (now.coolant === before.coolant ? 0 : style.noise * random.normal());
       lines.push(
         [
           clock(time, style),
@@ -102,7 +118,8 @@ export function writeLog(readings: readonly Reading[], style: LogStyle, random: 
 }
 
 function clock(time: number, { clock: kind, comma }: LogStyle): string {
-  const decimals = (value: number, digits: number) => (comma ? value.toFixed(digits).replace('.', ',') : value.toFixed(digits));
+  const decimals = (value: number, digits: number) =>
+    comma ? value.toFixed(digits).replace('.', ',') : value.toFixed(digits);
   switch (kind) {
     case 'seconds':
       return decimals(time, 2);

@@ -124,7 +124,9 @@ function columnsOf(
   const above = rows.slice(0, firstData).filter((row) => row.length >= Math.max(2, width - 1));
   const words = (row: string[] | undefined) =>
     row?.filter((cell) => cell.trim() !== '' && !isFigure(cell, mark)) ?? [];
-  const named = above.filter((row) => words(row).length >= 0.5 * row.filter((cell) => cell.trim() !== '').length);
+  const named = above.filter(
+    (row) => words(row).length >= 0.5 * row.filter((cell) => cell.trim() !== '').length,
+  );
   const last = named.at(-1);
   const unitRow = named.length > 1 && isUnitRow(words(last)) ? last : undefined;
   const header = unitRow ? named.at(-2) : last;

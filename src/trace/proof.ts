@@ -1,0 +1,182 @@
+/** The proof run: what has to be seen before a car goes back, held against its own figures. */
+import { FIGURES } from '../model/figures.ts';
+import { readQuantity } from '../model/quantity.ts';
+import { type Habit, METRIC } from '../model/show-quantity.ts';
+import type { Judged } from './judge-trace.ts';
+import { degrees, figureText } from './say.ts';
+import type { Figure, TraceVehicle, VehicleFigures } from './vehicle.ts';
+
+export const MILESTONES = [
+  'hose-cold',
+  'opens',
+  'holds',
+  'hoses-equal',
+  'fan-on',
+  'fan-off',
+  'vents',
+  'gauge',
+  'leaks',
+  'level',
+] as const;
+export type MilestoneId = (typeof MILESTONES)[number];
+
+export interface Milestone {
+  id: MilestoneId;
+  label: string;
+  /** How to see it. */
+  how: string;
+  /** A temperature, or one of these answers; the first one passes. */
+  asks: 'temperature' | readonly { value: string; label: string }[];
+  /** Usual range, K; undefined when the answer alone decides. */
+  wanted: Figure | undefined;
+}
+
+export type Passed = 'pass' | 'fail' | 'not done';
+
+/** A switch, a scan tool and a stamp are each 2 to 3 K out. */
+const OUT = 3;
+
+/** The milestones that this vehicle has: a clutch has no switching points, an electric car no thermostat. */
+export function milestonesFor(vehicle: TraceVehicle, sheet: VehicleFigures | undefined): Milestone[] {
+  const { opens, cruise, fanOn, fanOff, lowLimit, layout } = vehicle;
+  const between = (from: Figure, low: number, high: number): Figure => ({
+    low,
+    high,
+    from: from.from === 'vehicle' ? 'computed' : from.from,
+  });
+  const general = readQuantity(FIGURES['vent.heater'].general, 'temperature');
+  const vent = sheet?.figures['vent.heater']?.quantity;
+  const ventLow = vent?.low ?? (general.ok ? general.quantity.low : 0);
+  const inlet = layout.thermostat === 'inlet side';
+  const all: Milestone[] = [
+    {
+      id: 'hose-cold',
+      label: inlet ? 'Hose from the radiator still cold at' : 'Hose to the radiator still cool at',
+      how: 'The last coolant reading at which the hose was not yet warm to the back of a gloved hand.',
+      asks: 'temperature',
+      wanted: between(opens, opens.low - 6, opens.high + (inlet ? 6 : 3)),
+    },
+    {
+      id: 'opens',
+      label: 'Thermostat starts at',
+      how: 'Where the rise pauses and the hose begins to warm.',
+      asks: 'temperature',
+      wanted: between(opens, opens.low - OUT, opens.high + OUT + 1),
+    },
+    {
+      id: 'holds',
+      label: 'Holds at steady speed',
+      how: 'Ten minutes at one speed on a level road.',
+      asks: 'temperature',
+      wanted: between(cruise, Math.max(lowLimit.high, cruise.low - OUT), cruise.high + OUT),
+    },
+    {
+      id: 'hoses-equal',
+      label: 'Hoses equally hot at',
+      how: 'Standing: radiator inlet and outlet within a few degrees by infrared on the rubber.',
+      asks: 'temperature',
+      wanted: between(opens, opens.low, fanOn.high + OUT),
+    },
+    {
+      id: 'fan-on',
+      label: 'Fan starts at',
+      how: 'Standing, air conditioning off. Hands and cloths clear: it starts by itself.',
+      asks: 'temperature',
+      wanted: between(fanOn, fanOn.low - OUT, fanOn.high + OUT),
+    },
+    {
+      id: 'fan-off',
+      label: 'Fan stops at',
+      how: 'The figure falls, and it stops.',
+      asks: 'temperature',
+      wanted: between(fanOff, fanOff.low - OUT, Math.min(fanOff.high + OUT, fanOn.high)),
+    },
+    {
+      id: 'vents',
+      label: 'Air at the vents',
+      how: 'Heater on hot, blower on second speed, thermometer in the middle vent.',
+      asks: 'temperature',
+      wanted: { low: ventLow - OUT, high: 363, from: vent ? 'vehicle' : 'general' },
+    },
+    {
+      id: 'gauge',
+      label: 'Gauge through the whole run',
+      how: 'It may not pass the middle. Many are buffered, so a steady needle alone proves nothing.',
+      asks: [
+        { value: 'middle', label: 'Did not pass the middle' },
+        { value: 'past', label: 'Passed the middle' },
+        { value: 'none', label: 'There is no gauge' },
+      ],
+      wanted: undefined,
+    },
+    {
+      id: 'leaks',
+      label: 'Leaks, hot and under pressure',
+      how: 'Every joint that was open, the pump, the heater connections, and under the car.',
+      asks: [
+        { value: 'none', label: 'None seen' },
+        { value: 'seen', label: 'A leak seen' },
+      ],
+      wanted: undefined,
+    },
+    {
+      id: 'level',
+      label: 'Level after cooling down',
+      how: 'Cold again, on level ground. The cap stays shut while it is hot.',
+      asks: [
+        { value: 'mark', label: 'At the mark' },
+        { value: 'topped', label: 'Low: topped up, look again' },
+        { value: 'high', label: 'Too high' },
+      ],
+      wanted: undefined,
+    },
+  ];
+  return all.filter(({ id }) => {
+    if (id.startsWith('fan-')) return layout.fan !== 'viscous clutch';
+    if (id === 'hose-cold' || id === 'opens') return layout.thermostat !== 'none';
+    return true;
+  });
+}
+
+/** @param answer kelvin, or one of the milestone's values; undefined when it was not done */
+export function passes({ asks, wanted }: Milestone, answer: number | string | undefined): Passed {
+  if (answer === undefined) return 'not done';
+  if (asks !== 'temperature') return answer === asks[0]?.value || answer === 'none' ? 'pass' : 'fail';
+  if (typeof answer !== 'number' || !wanted) return 'not done';
+  // Half a degree of rounding in the reader's own unit is nobody's fault.
+  return answer >= wanted.low - 0.5 && answer <= wanted.high + 0.5 ? 'pass' : 'fail';
+}
+
+/** What the log shows of the milestones, K. Never what only a hand or an eye can tell. */
+export function fromTrace({ course, cold, fan, verdict }: Judged): Partial<Record<MilestoneId, number>> {
+  if (verdict.finding.startsWith('sensor')) return {};
+  const { pause } = course;
+  const level = cold.is === 'unknown' ? undefined : cold.settled.level;
+  // The second cycle is the one that counts, when there is one.
+  const run = fan.runs.filter(({ off }) => off !== undefined)[1] ?? fan.runs[0];
+  return {
+    ...(pause && { opens: pause.kelvin }),
+    ...(level !== undefined && { holds: level }),
+    ...(run && { 'fan-on': run.on }),
+    ...(run?.off !== undefined && { 'fan-off': run.off }),
+  };
+}
+
+/** Pass or fail of all of them, in a sentence. Never that the car is safe. */
+export function proofSentence(results: readonly { label: string; passed: Passed }[]): string {
+  const failed = results.filter(({ passed }) => passed === 'fail');
+  const open = results.filter(({ passed }) => passed === 'not done');
+  const list = (of: readonly { label: string }[]) => of.map(({ label }) => label.toLowerCase()).join('; ');
+  if (failed.length > 0) return `Not passed: ${list(failed)}.`;
+  if (open.length === results.length) return 'Nothing entered yet.';
+  if (open.length > 0) return `So far in order. Still to do: ${list(open)}.`;
+  return 'Every milestone passes.';
+}
+
+/** The range that passes, in words. */
+export function wantedText({ id, wanted }: Milestone, habit: Habit = METRIC): string {
+  if (!wanted) return '';
+  if (id === 'vents')
+    return `${degrees(wanted.low, habit)} or more${wanted.from === 'general' ? ' (general)' : ''}`;
+  return figureText(wanted, habit);
+}

@@ -1,0 +1,246 @@
+/** The verdict in words, in the reader's units. Sentences first, then why, then what to do, then what stays open. */
+import { type Habit, METRIC, quantityText } from '../model/show-quantity.ts';
+import { pausedAtStamp, type Refusal } from './cold-side.ts';
+import type { TraceEvent } from './events.ts';
+import type { Judged } from './judge-trace.ts';
+import { MONITOR_DISTANCE } from './monitor.ts';
+import type { Figure, TraceVehicle } from './vehicle.ts';
+
+/** A temperature in kelvin to whole degrees of the reader. */
+export function degrees(kelvin: number, habit: Habit = METRIC): string {
+  return quantityText(
+    { dimension: 'temperature', low: kelvin, high: kelvin, unit: '°C', decimals: 0 },
+    habit,
+  );
+}
+
+/** A figure of the vehicle; a general range is called one. */
+export function figureText({ low, high, from }: Figure, habit: Habit = METRIC): string {
+  const text = quantityText({ dimension: 'temperature', low, high, unit: '°C', decimals: 0 }, habit);
+  return from === 'general' ? `${text} (general)` : text;
+}
+
+/** A difference of temperatures. */
+export function differenceText(kelvin: number, habit: Habit = METRIC): string {
+  return habit.temperature === '°F' ? `${Math.round(kelvin * 1.8)}\u00a0°F` : `${Math.round(kelvin)}\u00a0K`;
+}
+
+/** Seconds as minutes and seconds, `12:05`; with hours above one. */
+export function clockText(seconds: number): string {
+  const whole = Math.round(seconds);
+  const two = (value: number) => String(value).padStart(2, '0');
+  const [hours, minutes] = [Math.floor(whole / 3600), Math.floor((whole % 3600) / 60)];
+  return hours > 0 ? `${hours}:${two(minutes)}:${two(whole % 60)}` : `${minutes}:${two(whole % 60)}`;
+}
+
+export interface Told {
+  /** The verdict, one or two sentences. */
+  sentence: string;
+  /** What it rests on. */
+  because: string;
+  /** What to do next. */
+  next: string;
+  /** What the log leaves open, a sentence each. */
+  open: string[];
+}
+
+export function tell(judged: Judged, vehicle: TraceVehicle, habit: Habit = METRIC): Told {
+  const { verdict } = judged;
+  const parts = FINDING_WORDS[verdict.finding](judged, vehicle, habit);
+  const likely = verdict.sure === 'likely' ? ' Likely, not certain.' : '';
+  return {
+    sentence: `${verdict.stop ? 'Stop. ' : ''}${parts.sentence}${likely}`,
+    because: parts.because,
+    next: parts.next,
+    open: verdict.open.map((refusal) => REFUSALS[refusal]),
+  };
+}
+
+type Parts = Omit<Told, 'open'>;
+type Say = (judged: Judged, vehicle: TraceVehicle, habit: Habit) => Parts;
+
+const LEVEL_FIRST = 'Engine off, let it cool, leave the cap alone. Then level first, and the walk.';
+
+const FINDING_WORDS: Record<Judged['verdict']['finding'], Say> = {
+  sound: ({ cold, course, hot }, vehicle, habit) => ({
+    sentence: `The thermostat holds: ${degrees(levelOf(cold), habit)} at steady speed, and it opens at ${figureText(vehicle.opens, habit)}.`,
+    because: `${course.pause && pausedAtStamp(course, vehicle) ? `The rise breaks off at ${degrees(course.pause.kelvin, habit)}, as it does when a shut thermostat opens.` : 'A thermostat standing open would not have held this on this drive.'} Highest ${degrees(hot.highest, habit)}.`,
+    next: 'If the complaint is still there, it is not in what this log shows.',
+  }),
+  'cold-at-speed': (judged, vehicle, habit) => {
+    const { cold, verdict } = judged;
+    const level = degrees(levelOf(cold), habit);
+    const before =
+      cold.is === 'falls'
+        ? `warmed to ${degrees(cold.settled.before, habit)}, then sinks to ${level} at steady speed`
+        : `no more than ${level} at steady speed`;
+    const least = 'expected' in cold ? cold.expected : undefined;
+    return {
+      sentence: `The thermostat opens too early or stands open: ${before}, and it should start to open at ${figureText(vehicle.opens, habit)}.`,
+      because:
+        least === undefined
+          ? ''
+          : `On this drive and this day a sound engine would have read ${degrees(least, habit)} or more there.`,
+      next: verdict.causes.includes('sensor-reads-low')
+        ? 'Before the thermostat comes out, compare scan tool and hose: a sensor that reads low draws the same line.'
+        : 'The sensor agreed with the air at the cold start. Prove it on the thermostat itself.',
+    };
+  },
+  'low-throughout': ({ cold }, { opens }, habit) => ({
+    sentence: `It regulates, but too low: ${degrees(levelOf(cold), habit)}, ${differenceText(opens.low - levelOf(cold), habit)} under the ${figureText(opens, habit)} where it should open.`,
+    because:
+      'The same figure comes back at different speeds, so something still regulates: a thermostat of a lower rating, one that opens early, or a sensor that reads low by as much.',
+    next: 'Compare scan tool and hose first. If they agree, read the stamp on the thermostat.',
+  }),
+  'straight-past': ({ hot, course }, { opens }, habit) => ({
+    sentence: `It climbs straight past ${figureText(opens, habit)} to ${degrees(hot.highest, habit)}: no heat gets to the air.`,
+    because: course.pause
+      ? 'The rise goes on after the opening as fast as before.'
+      : 'The rise does not break off where the thermostat should open. Coolant low, air, no pump flow, a thermostat that stays shut, or a blocked radiator all do this.',
+    next: LEVEL_FIRST,
+  }),
+  'swings-hot': ({ hot }, _vehicle, habit) => ({
+    sentence: `Hot, it falls and rises by itself${'swing' in hot ? `, by ${differenceText(hot.swing, habit)} within a minute` : ''}: air or steam passes the sensor.`,
+    because:
+      'Too slow for a loose wire and too quick for an engine full of coolant. Low coolant, trapped air, or gas from a head gasket.',
+    next: LEVEL_FIRST,
+  }),
+  'no-fan': ({ hot, fan }, { fanOn }, habit) => ({
+    sentence: `Standing, it climbs past ${figureText(fanOn, habit)} to ${degrees(hot.highest, habit)} and no fan brings it down.`,
+    because:
+      fan.from === 'column'
+        ? 'The log’s fan column shows no fan at that time.'
+        : 'At speed it was in order; the log has no fan column, so look whether the fan turned.',
+    next: 'Engine off before it boils. Then the fan: fuse and holder, relay, motor, wiring, in the order of the walk.',
+  }),
+  'fan-does-not-help': ({ hot }, _vehicle, habit) => ({
+    sentence: `Standing, it climbs to ${degrees(hot.highest, habit)} though the fan runs.`,
+    because:
+      'Air is drawn, but the heat does not get to it: fins, a radiator blocked inside, too little flow, or a thermostat that opens late.',
+    next: LEVEL_FIRST,
+  }),
+  'hot-at-speed': ({ hot, band, grid }, { opens }, habit) => {
+    const at = 'at' in hot ? Math.round(hot.at / grid.step) : 0;
+    const most = band?.high[at];
+    return {
+      sentence: `Too hot at speed: ${degrees(hot.highest, habit)}, with a thermostat that opens at ${figureText(opens, habit)}.`,
+      because:
+        most === undefined
+          ? ''
+          : `On this drive and this day a sound engine would have stayed under ${degrees(most, habit)}.`,
+      next: LEVEL_FIRST,
+    };
+  },
+  'too-hot': ({ hot }, { stopAt }, habit) => ({
+    sentence: `Too hot: ${degrees(hot.highest, habit)}, past ${figureText(stopAt, habit)}.`,
+    because: 'The log does not show what it did before, so it names no cause.',
+    next: LEVEL_FIRST,
+  }),
+  'sensor-jumps': ({ sensor }, _vehicle, habit) => {
+    const fault = sensor.faults[0];
+    return {
+      sentence: `The sensor or its wiring: the reading jumps${fault ? ` from ${degrees(fault.from, habit)} to ${degrees(fault.to, habit)}` : ''}, faster than coolant can.`,
+      because: fault
+        ? `First at ${clockText(fault.at)}, ${fault.times === 1 ? 'once' : `${fault.times} times or readings`}.`
+        : '',
+      next: 'Move plug and loom with the engine idling and watch the reading. What the rest of the log says about the thermostat is not to be relied on.',
+    };
+  },
+  'sensor-open-or-short': ({ sensor }, _vehicle, habit) => {
+    const fault = sensor.faults[0];
+    return {
+      sentence: `The sensor circuit is ${fault?.kind === 'short' ? 'shorted' : 'open'}: it reads ${fault ? degrees(fault.to, habit) : 'the end of its scale'}.`,
+      because:
+        'An open sensor reads the bottom of the scale, a shorted one the top. Many controllers then run the fans and put in a figure of their own.',
+      next: 'Unplug the sensor, bridge the plug: a sound circuit goes from one end of the scale to the other.',
+    };
+  },
+  'sensor-stands-still': ({ sensor }, _vehicle, habit) => {
+    const fault = sensor.faults[0];
+    return {
+      sentence: `The reading stands still${fault ? ` at ${degrees(fault.to, habit)}` : ''} while the drive changes: that is not the coolant.`,
+      because: 'A controller that no longer trusts its sensor puts in a fixed figure.',
+      next: 'Read the codes, then compare scan tool and hose.',
+    };
+  },
+  'sensor-under-air': ({ start }, _vehicle, habit) => ({
+    sentence: `The sensor reads low: ${degrees(start.coolant, habit)} at the start, ${differenceText(start.underAir ?? 0, habit)} under the air, and coolant is never colder than the air it stood in.`,
+    because: 'Intake and outside air agree with each other; the coolant sensor does not.',
+    next: 'Compare with infrared on the hose after a night’s standing, then measure the sensor.',
+  }),
+  'cannot-tell': ({ cold, hot }, _vehicle, habit) => ({
+    sentence: 'This log cannot tell.',
+    because: `Highest ${degrees(hot.highest, habit)}${'settled' in cold && cold.settled ? `, ${degrees(cold.settled.level, habit)} at speed` : ''}. Nothing in it is surely wrong, and nothing proves that it is right.`,
+    next: 'Log again: from cold, blower off, ten minutes at one speed on a level road, then standing until the fan has come and gone.',
+  }),
+};
+
+function levelOf(cold: Judged['cold']): number {
+  return cold.settled?.level ?? Number.NaN;
+}
+
+export const REFUSALS: Record<Refusal, string> = {
+  'too-short': 'The log is too short: two minutes are the least, twenty are good.',
+  'no-speed':
+    'The log has no road speed, and what a thermostat does shows at speed. Log it too, or choose its column below.',
+  'never-at-speed': 'It was never at speed, 55 km/h and more, for three minutes.',
+  'outside-unknown':
+    'The temperature outside is not known, so nothing says how warm a sound engine would have been. Type it below.',
+  'never-settled': 'The temperature had not settled at speed when the log or the stretch ended.',
+  'cold-day':
+    'On so cold a day a sound engine may run this cold too. Nobody is to be blamed from this log; cover part of the grille and log again.',
+  'heater-unknown':
+    'With the heater on full a sound engine may be this cold on such a day. Say below whether it was off, or log again with the blower off.',
+  'hot-day': 'On so warm a drive an engine with its thermostat stuck open would have held as well.',
+  'near-the-limit': 'It is so near to the limit that sensor and stamp could make the difference.',
+  'vehicle-unknown':
+    'It holds, but whether at the right figure depends on the stamp of its thermostat. Choose the vehicle.',
+  'fan-not-asked': 'The fan was not needed on this drive, or it does not show; nothing is said about it.',
+  'radiator-not-asked': 'The radiator was not put to work: that takes minutes at speed on a warm day.',
+};
+
+export function monitorText({ monitor }: Judged, { opens }: TraceVehicle, habit: Habit = METRIC): string {
+  const limit = `${degrees(monitor.threshold, habit)}, ${differenceText(MONITOR_DISTANCE, habit)} under ${degrees(opens.low, habit)}`;
+  switch (monitor.result) {
+    case 'meets':
+      return `By the regulation’s own measure it passes: the coolant came to ${limit}, after ${clockText(monitor.reachedAt ?? 0)} and stayed above it.`;
+    case 'falls back':
+      return `By the regulation’s own measure it fails: it came to ${limit}, after ${clockText(monitor.reachedAt ?? 0)} and then fell back under it for ${clockText(monitor.secondsUnderAfter)}.`;
+    case 'does not reach':
+      return `By the regulation’s own measure it fails: it never came to ${limit}.`;
+    case 'cannot tell':
+      return `By the regulation’s own measure nothing can be said: it had not come to ${limit} when the log ended, and that may be the log’s fault.`;
+  }
+}
+
+/** What happened, for the table. */
+export function eventText({ kind, until, at, from, kelvin }: TraceEvent, habit: Habit = METRIC): string {
+  const lasted = until === undefined ? '' : `, ${clockText(until - at)}`;
+  const since = from === undefined ? '' : ` from ${degrees(from, habit)}`;
+  switch (kind) {
+    case 'start':
+      return 'The log begins';
+    case 'reached':
+      return `First reaches ${degrees(kelvin, habit)}`;
+    case 'pause':
+      return 'The rise breaks off: the thermostat starts to open';
+    case 'at speed':
+      return `At speed${lasted},${since} to`;
+    case 'standing':
+      return `Standing${lasted},${since} to`;
+    case 'fan on':
+      return 'The fan starts';
+    case 'fan off':
+      return 'The fan stops';
+    case 'highest':
+      return 'Highest';
+    case 'heat soak':
+      return `Engine off, heat soak${lasted},${since} to`;
+    case 'sensor fault':
+      return `The reading is not the coolant’s: leaves ${degrees(from ?? kelvin, habit)} for`;
+    case 'gap':
+      return `Nothing logged${lasted}`;
+    case 'end':
+      return 'The log ends';
+  }
+}
