@@ -35,7 +35,7 @@ test.each(Object.entries(queries))('%s', async (symptom, words) => {
   const missed: string[] = [];
   for (const query of words) {
     await page.goto(`${site.root}search.html?q=${encodeURIComponent(query)}`);
-    await page.getByText(/\d+ results?[ .]|Nothing found/).waitFor();
+    await page.getByText(/\d+ results?\b|Nothing found/).waitFor();
     const first = await page
       .locator('.search-results > li a:first-of-type')
       .evaluateAll((links) =>

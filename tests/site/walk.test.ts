@@ -196,7 +196,7 @@ test('without scripts every step is on the page and each answer is a link to the
   )) {
     const fragment = new URL(page.url()).hash;
     const section = fragment === '' ? page.locator('.step').first() : page.locator(fragment);
-    await section.locator(`.answer[data-key="${key}"][data-value="${value}"]`).click();
+    await section.locator(`.answer[data-key="${key}"][data-value="${value}"]`).first().click();
   }
   const end = page.locator(`#${new URL(page.url()).hash.slice(1)}`);
   expect(await end.locator('h3').textContent()).toMatch(/Thermostat stuck open/);
@@ -244,7 +244,7 @@ test('from a folder opened by double-click the walk works and remembers', async 
     'thermostat-stuck-open',
     'aldermoor-tarn-16',
   )) {
-    await page.locator(`.step[data-now] .answer[data-key="${key}"][data-value="${value}"]`).click();
+    await page.locator(`.step[data-now] .answer[data-key="${key}"][data-value="${value}"]`).first().click();
   }
   await expect.poll(() => result(page).textContent()).toMatch(/Thermostat stuck open/);
   await watched.close();
