@@ -76,7 +76,8 @@ test('a folder that is not there, or an option that is not known, is said in a s
     status: 2,
   });
   expect(check(['--fast'])).toMatchObject({
-    stderr: 'npm run check -- [folder] [--short] [--mend] [--json] [--quality]: nothing else is understood.\n',
+    stderr:
+      'npm run check -- [folder] [--short] [--mend] [--json] [--quality]: nothing else is understood.\n',
     status: 2,
   });
 });
