@@ -86,7 +86,11 @@ const LONGEST_STEP = 1;
  *
  * @throws OutOfRange on a figure outside its limits
  */
-export function warmUp(vehicle: WarmUpVehicle, drive: WarmUpDrive, conditions: WarmUpConditions): Float64Array {
+export function warmUp(
+  vehicle: WarmUpVehicle,
+  drive: WarmUpDrive,
+  conditions: WarmUpConditions,
+): Float64Array {
   check(vehicle, drive, conditions);
   const { speed, running, outside } = drive;
   const { heat, heater, air, leak, shift } = conditions;
@@ -113,7 +117,8 @@ export function warmUp(vehicle: WarmUpVehicle, drive: WarmUpDrive, conditions: W
       if (vehicle.fan) fanRuns = runs && engine > (fanRuns ? vehicle.fan.off : vehicle.fan.on);
       const across = flow * opening * (engine - radiator);
       engine += ((given - skin * (engine - outside) - across) * step) / ENGINE_CAPACITY;
-      radiator += ((across - (ram + (fanRuns ? FAN_LOSS : 0)) * (radiator - outside)) * step) / RADIATOR_CAPACITY;
+      radiator +=
+        ((across - (ram + (fanRuns ? FAN_LOSS : 0)) * (radiator - outside)) * step) / RADIATOR_CAPACITY;
     }
   }
   return out;
@@ -121,7 +126,9 @@ export function warmUp(vehicle: WarmUpVehicle, drive: WarmUpDrive, conditions: W
 
 /** Heat into the coolant, W. */
 function heatAt(speed: number, gain: number): number {
-  return IDLE_HEAT + ROLLING_HEAT * speed + DRAG_HEAT * speed ** 3 + SPEEDING_UP_HEAT * Math.max(0, gain) * speed;
+  return (
+    IDLE_HEAT + ROLLING_HEAT * speed + DRAG_HEAT * speed ** 3 + SPEEDING_UP_HEAT * Math.max(0, gain) * speed
+  );
 }
 
 /** Where the element wants to be: its opening line when it opens, the same line lower down when it closes. */

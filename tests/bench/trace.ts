@@ -11,7 +11,9 @@ import { longLog } from '../trace/long-log.ts';
 import { countBy, type Run, runOne } from '../trace/run-simulation.ts';
 
 const [count = 2000, first = 10_000] = process.argv.slice(2).map(Number);
-console.log(`${cpus()[0]?.model ?? 'unknown processor'} × ${cpus().length}, node ${process.version}, ${process.platform}`);
+console.log(
+  `${cpus()[0]?.model ?? 'unknown processor'} × ${cpus().length}, node ${process.version}, ${process.platform}`,
+);
 
 const runs = Array.from({ length: count }, (_, at) => runOne(first + at));
 const SCORES = ['right', 'cannot tell', 'missed', 'wrong blame'] as const;
@@ -27,13 +29,24 @@ function row(name: string, part: readonly Run[]): void {
 
 console.log(`\n${count} simulated road tests from seed ${first}`);
 console.log(`${''.padEnd(26)} runs ${SCORES.map((score) => score.padStart(13)).join('  ')}`);
-for (const fault of FAULTS) row(fault, runs.filter((run) => run.fault === fault));
+for (const fault of FAULTS)
+  row(
+    fault,
+    runs.filter((run) => run.fault === fault),
+  );
 console.log();
 for (const from of [-25, -10, 0, 10, 20, 30])
-  row(`${from} to ${nextOf(from)} °C outside`, runs.filter(({ outside }) => outside >= from && outside < nextOf(from)));
+  row(
+    `${from} to ${nextOf(from)} °C outside`,
+    runs.filter(({ outside }) => outside >= from && outside < nextOf(from)),
+  );
 row('all', runs);
-const withheld = runs.filter(({ score }) => score === 'cannot tell').flatMap(({ open }) => open.map((reason) => ({ reason })));
-console.log(`\nWhy not: ${[...countBy(withheld, ({ reason }) => reason)].map(([reason, times]) => `${reason} ${times}`).join(', ')}`);
+const withheld = runs
+  .filter(({ score }) => score === 'cannot tell')
+  .flatMap(({ open }) => open.map((reason) => ({ reason })));
+console.log(
+  `\nWhy not: ${[...countBy(withheld, ({ reason }) => reason)].map(([reason, times]) => `${reason} ${times}`).join(', ')}`,
+);
 const wrong = runs.filter(({ score }) => score === 'wrong blame' || score === 'missed');
 console.log(`Wrong: ${wrong.map(({ seed, fault, finding }) => `${seed} ${fault} -> ${finding}`).join('; ')}`);
 

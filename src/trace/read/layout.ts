@@ -64,7 +64,7 @@ export function layoutOf(text: string, choice: Choice): Layout | undefined {
   const { width } = usualWidth(rows.filter((row) => row.length > 1));
   const firstData = firstDataRow(rows, width, mark);
   if (firstData === undefined) return undefined;
-  const data = [...rows.slice(firstData), ...later];
+  const data = [...rows.slice(firstData), ...later].filter((row) => row.length > 1);
   const columns = columnsOf(rows, firstData, width, data, mark);
   const cells = (column: number) => data.map((row) => row[column] ?? '');
   const roles = rolesOf(columns, cells, mark, choice);

@@ -1,0 +1,221 @@
+/** The cases the trade tells, from file text to sentence. */
+import { describe, expect, test } from 'vitest';
+import { eventsOf } from '../../src/trace/events.ts';
+import { judgeTrace, type Said } from '../../src/trace/judge-trace.ts';
+import { fromTrace, milestonesFor, passes } from '../../src/trace/proof.ts';
+import { finish, readLog } from '../../src/trace/read/read-log.ts';
+import { monitorText, tell } from '../../src/trace/say.ts';
+import { traceVehicleOf, type VehicleFigures } from '../../src/trace/vehicle.ts';
+import { type Car, drive, type Fault, makeCar } from './car.ts';
+import { handLog, OPENS_EARLY, SOUND_RUN } from './hand-log.ts';
+import { STAMP_87, STAMP_88, sheetWith } from './known-cars.ts';
+import { randomOf } from './random.ts';
+import { driveOver, type Leg } from './route.ts';
+import { type LogStyle, writeLog } from './write-log.ts';
+
+function judged(text: string, sheet: VehicleFigures | undefined, said?: Said) {
+  const read = finish(readLog(text));
+  if (!read.ok) throw new Error(read.fault.message);
+  const vehicle = traceVehicleOf(sheet);
+  const result = judgeTrace(read.trace, vehicle, said);
+  return { ...result, vehicle, told: tell(result, vehicle) };
+}
+
+const PLAIN: LogStyle = {
+  delimiter: ',',
+  comma: false,
+  fahrenheit: false,
+  mph: false,
+  clock: 'seconds',
+  every: 1,
+  noise: 0.2,
+  resolution: 1,
+  irregular: false,
+  columns: { speed: true, rpm: true, intake: true, ambient: true, fan: false, outlet: false, load: false },
+  dirt: 0,
+};
+
+/** A car of 1,300 kg with a stamp of 87 °C, its fan at 97 °C. */
+function carWith(fault: Fault, more: Partial<Car> = {}): Car {
+  return {
+    ...makeCar(randomOf(4), fault),
+    opens: 87,
+    tolerance: 0.5,
+    fanOn: 97,
+    fanOff: 92,
+    size: 1,
+    idleHeat: 3200,
+    mass: 1300,
+    dragArea: 0.7,
+    radiator: 1.1,
+    heater: 0.2,
+    ...more,
+  };
+}
+
+const RECIPE: Leg[] = [
+  { kind: 'stand', seconds: 120 },
+  { kind: 'town', seconds: 420 },
+  { kind: 'road', seconds: 720, speed: 85 },
+  { kind: 'stand', seconds: 1100 },
+];
+
+function simulated(car: Car, outside: number, legs: Leg[] = RECIPE, style: Partial<LogStyle> = {}): string {
+  const readings = drive(car, driveOver(legs, outside, randomOf(9)), outside, randomOf(8));
+  return writeLog(readings, { ...PLAIN, ...style }, randomOf(6));
+}
+
+describe('what the trade tells', () => {
+  test('idles to 85 °C, then holds 76 to 78 °C at steady cruise with a stamp of 87 °C: opens too early or stuck open', () => {
+    const { verdict, told } = judged(handLog(OPENS_EARLY, 14), STAMP_87);
+    expect(verdict.finding).toBe('cold-at-speed');
+    expect(verdict.causes.slice(0, 2)).toEqual(['thermostat-stuck-open', 'thermostat-opens-early']);
+    expect(told.sentence).toMatch(
+      /^The thermostat opens too early or stands open: warmed to 85\s°C, then sinks to 7[678]\s°C at steady speed/,
+    );
+    expect(verdict.outcomes).toContainEqual({ test: 'cruise-trace', outcome: 'falls-at-speed' });
+    expect(verdict.symptom).toBe('reads-low-at-cruise');
+  });
+
+  test('cold hose at 84 to 86, pause at 90, climb to 96, fan, fall: passes with the fan on at 96', () => {
+    const { verdict, told, vehicle, ...rest } = judged(handLog(SOUND_RUN, 15), STAMP_88);
+    expect(verdict.finding).toBe('sound');
+    expect(told.sentence).toMatch(/^The thermostat holds: 90\s°C/);
+    const readings = fromTrace({ verdict, ...rest });
+    expect((readings['fan-on'] ?? 0) - 273.15).toBeCloseTo(96, 0);
+    const milestones = milestonesFor(vehicle, STAMP_88);
+    for (const id of ['opens', 'holds', 'fan-on', 'fan-off'] as const) {
+      const milestone = milestones.find((each) => each.id === id);
+      expect(milestone && passes(milestone, readings[id])).toBe('pass');
+    }
+    expect(verdict.outcomes).toContainEqual({ test: 'idle-to-fan-trace', outcome: 'cycles' });
+  });
+
+  test('a pump that moves nothing: stop', () => {
+    const { verdict, told } = judged(simulated(carWith('pump moves nothing'), 15), STAMP_87);
+    expect(verdict.stop).toBe(true);
+    expect(verdict.causes).toContain('pump-impeller-failed');
+    expect(told.sentence).toMatch(/^Stop\. /);
+    expect(told.next).toContain('leave the cap alone');
+  });
+
+  test('a thermostat that stays shut: stop', () => {
+    const { verdict } = judged(simulated(carWith('thermostat stuck shut'), 15), STAMP_87);
+    expect(verdict).toMatchObject({ stop: true, finding: 'straight-past' });
+    expect(verdict.outcomes).toContainEqual({ test: 'warm-up-timing', outcome: 'too-fast' });
+  });
+
+  test('air passing the sensor while hot: stop', () => {
+    const { verdict } = judged(simulated(carWith('air in the system'), 20), STAMP_87);
+    expect(verdict.stop).toBe(true);
+    expect(verdict.causes).toContain('trapped-air');
+  });
+
+  test('jumps are the sensor, whatever else the log seems to show', () => {
+    const { verdict, told } = judged(simulated(carWith('sensor jumps'), 15), STAMP_87);
+    expect(verdict.finding).toBe('sensor-jumps');
+    expect(verdict.stop).toBe(false);
+    expect(told.sentence).toContain('faster than coolant can');
+  });
+
+  test.each([-25, -18])(
+    'a sound thermostat in the snow at %d °C is not blamed, however cold it stays',
+    (outside) => {
+      // A light-footed diesel with everything on the heater and a bare grille.
+      const car = carWith('none', { idleHeat: 1800, heater: 1, size: 1.3, mass: 1000, dragArea: 0.55 });
+      const { verdict, told } = judged(simulated(car, outside), STAMP_87);
+      expect(verdict.causes).toEqual([]);
+      expect(['sound', 'cannot-tell']).toContain(verdict.finding);
+      if (verdict.finding === 'cannot-tell') expect(told.open.join(' ')).toMatch(/heater|cold a day|settled/);
+    },
+  );
+
+  test('the same snow with a thermostat really stuck open and the heater known to be off: blamed', () => {
+    const car = carWith('thermostat stuck open', { leak: 0.9, heater: 0 });
+    const { verdict } = judged(simulated(car, -18), STAMP_87, { heater: 'off' });
+    expect(verdict.finding).toBe('cold-at-speed');
+  });
+
+  test('standing past its figure with no fan: stop, and the fan’s walk', () => {
+    const { verdict } = judged(
+      simulated(carWith('fan dead'), 30, [...RECIPE, { kind: 'stand', seconds: 900 }]),
+      STAMP_87,
+    );
+    expect(verdict).toMatchObject({ finding: 'no-fan', stop: true, symptom: 'hot-in-traffic' });
+    expect(verdict.outcomes).toContainEqual({ test: 'idle-to-fan-trace', outcome: 'climbs-no-fan' });
+  });
+
+  test('a sensor 12 K under both airs at a cold start is the sensor', () => {
+    const { verdict } = judged(simulated(carWith('sensor reads low', { sensorOffset: -12 }), 18), STAMP_87);
+    expect(verdict.causes).toContain('sensor-reads-low');
+  });
+});
+
+describe('what a log cannot tell is said', () => {
+  test.each([
+    ['too short', [{ kind: 'town', seconds: 60 }], {}, /too short/],
+    ['never at speed', [{ kind: 'town', seconds: 900 }], {}, /never at speed/],
+    ['no road speed', RECIPE, { columns: { ...PLAIN.columns, speed: false } }, /no road speed/],
+  ] as [string, Leg[], Partial<LogStyle>, RegExp][])('%s', (_, legs, style, words) => {
+    const { verdict, told } = judged(simulated(carWith('none'), 15, legs, style), STAMP_87);
+    expect(verdict.finding).toBe('cannot-tell');
+    expect(told.open.join(' ')).toMatch(words);
+  });
+
+  test('a sound run that never needed its fan says nothing about the fan', () => {
+    const legs: Leg[] = [
+      { kind: 'town', seconds: 600 },
+      { kind: 'road', seconds: 700, speed: 85 },
+    ];
+    const { verdict, told } = judged(simulated(carWith('none'), 5, legs), STAMP_87);
+    expect(verdict.finding).toBe('sound');
+    expect(told.open.join(' ')).toContain('fan was not needed');
+  });
+
+  test('without a vehicle the general ranges are used and called so', () => {
+    const { told } = judged(simulated(carWith('none'), 15), undefined);
+    expect(told.sentence).toContain('(general)');
+  });
+});
+
+describe('beside the verdict', () => {
+  test('the regulation’s measure, from memory: within 20 °F of the stamp, and not back under it', () => {
+    const early = judged(simulated(carWith('thermostat stuck open', { leak: 0.8 }), 5), STAMP_87);
+    expect(['falls back', 'does not reach']).toContain(early.monitor.result);
+    expect(monitorText(early, early.vehicle)).toContain('it fails');
+    const sound = judged(handLog(SOUND_RUN, 15), STAMP_88);
+    expect(sound.monitor.result).toBe('meets');
+    // 88 °C: pass at or above 76.9 °C, arithmetic of the check figures.
+    expect(sound.monitor.threshold - 273.15).toBeCloseTo(76.9, 1);
+  });
+
+  test('the events stand in order and hold the pause, the speed, the fan', () => {
+    const result = judged(handLog(SOUND_RUN, 15), STAMP_88);
+    const events = eventsOf(result, result.vehicle);
+    expect(events.map(({ at }) => at)).toEqual(events.map(({ at }) => at).sort((a, b) => a - b));
+    const pause = events.find(({ kind }) => kind === 'pause');
+    expect((pause?.kelvin ?? 0) - 273.15).toBeGreaterThan(86);
+    expect(events.filter(({ kind }) => kind === 'fan on')).toHaveLength(2);
+    expect(events.some(({ kind }) => kind === 'at speed')).toBe(true);
+  });
+
+  test('a switched-off engine that gets warmer is heat soak', () => {
+    const rows = Array.from({ length: 900 }, (_, second) => {
+      const off = second > 400;
+      return `${second},${Math.round(off ? 88 + Math.min(8, (second - 400) / 20) : 88)},0,${off ? 0 : 800}`;
+    });
+    const result = judged(`time (s),coolant (°C),speed (km/h),rpm\n${rows.join('\n')}`, STAMP_87);
+    expect(eventsOf(result, result.vehicle).some(({ kind }) => kind === 'heat soak')).toBe(true);
+  });
+
+  test('a map-controlled thermostat may run at its energised figure', () => {
+    const sheet = sheetWith({
+      'thermostat.opens': '100 °C',
+      'thermostat.opens-energised': '82 °C',
+      'running.low-limit': '77 °C',
+      'warm-up.time': '8 min',
+    });
+    const { verdict } = judged(simulated(carWith('none', { opens: 84, tolerance: 0 }), 15), sheet);
+    expect(verdict.causes).toEqual([]);
+  });
+});
