@@ -8,7 +8,7 @@ import {
   fitHeat,
   IDLE_HEAT,
   SKIN_LOSS,
-  USUAL_CONDITIONS,
+  type WarmUpConditions,
   type WarmUpDrive,
   type WarmUpVehicle,
   warmUp,
@@ -19,6 +19,8 @@ const VEHICLE: WarmUpVehicle = {
   fullyOpen: fromCelsius(102),
   fan: { on: fromCelsius(97), off: fromCelsius(92) },
 };
+
+const USUAL: WarmUpConditions = { heat: 1, heater: 0.3, air: 1, leak: 0, shift: 0 };
 
 function steady(kmh: number, outside: number, seconds: number, start = outside): WarmUpDrive {
   return {
@@ -47,7 +49,7 @@ describe('warm-up model', () => {
 
   it('cools to the air with the engine off', () => {
     const drive = { ...steady(0, 20, 40000, 90), running: new Uint8Array(40000) };
-    const run = warmUp(VEHICLE, drive, USUAL_CONDITIONS);
+    const run = warmUp(VEHICLE, drive, USUAL);
     expect(last(run)).toBeCloseTo(20, 0);
     expect(Math.max(...run)).toBeCloseTo(90 + 273.15, 6);
   });
@@ -67,24 +69,24 @@ describe('warm-up model', () => {
     [90, 20],
     [130, 35],
   ])('holds near the opening at %d km/h and %d °C', (kmh, outside) => {
-    const run = warmUp(VEHICLE, steady(kmh, outside, 2400), { ...USUAL_CONDITIONS, heat: 1.4 });
+    const run = warmUp(VEHICLE, steady(kmh, outside, 2400), { ...USUAL, heat: 1.4 });
     expect(last(run)).toBeGreaterThan(82);
     expect(last(run)).toBeLessThan(93);
   });
 
   // Published beside it: tests/published, stuck-open-steady; cold on the road in winter, nearly warm in traffic.
   it('runs cold on the road with the thermostat stuck open, and nearly warm in summer traffic', () => {
-    const open = { ...USUAL_CONDITIONS, heat: 1.4, leak: 1 };
+    const open = { ...USUAL, heat: 1.4, leak: 1 };
     expect(last(warmUp(VEHICLE, steady(90, 0, 2400), open))).toBeLessThan(45);
     expect(last(warmUp(VEHICLE, steady(0, 35, 3600), open))).toBeGreaterThan(80);
   });
 
   it('standing on a warm day the fan comes and keeps it under its figure', () => {
-    const run = warmUp(VEHICLE, steady(0, 30, 6000), { ...USUAL_CONDITIONS, heat: 1.4, heater: 0 });
+    const run = warmUp(VEHICLE, steady(0, 30, 6000), { ...USUAL, heat: 1.4, heater: 0 });
     expect(Math.max(...run) - 273.15).toBeLessThan(99);
     expect(Math.max(...run) - 273.15).toBeGreaterThan(96);
     const without = warmUp({ ...VEHICLE, fan: undefined }, steady(0, 30, 6000), {
-      ...USUAL_CONDITIONS,
+      ...USUAL,
       heat: 1.4,
       heater: 0,
     });
@@ -107,7 +109,7 @@ describe('warm-up model', () => {
             start: fromCelsius(outside),
             outside: fromCelsius(outside),
           };
-          const run = warmUp(VEHICLE, drive, { ...USUAL_CONDITIONS, heat, leak });
+          const run = warmUp(VEHICLE, drive, { ...USUAL, heat, leak });
           expect(run.every((each) => Number.isFinite(each) && each >= outside + 273.15 - 1e-6)).toBe(true);
         },
       ),
@@ -116,12 +118,10 @@ describe('warm-up model', () => {
 
   it('refuses what it cannot be asked', () => {
     const drive = steady(50, 20, 10);
-    expect(() => warmUp(VEHICLE, { ...drive, speed: Float64Array.of(Number.NaN) }, USUAL_CONDITIONS)).toThrow(
+    expect(() => warmUp(VEHICLE, { ...drive, speed: Float64Array.of(Number.NaN) }, USUAL)).toThrow(
       OutOfRange,
     );
-    expect(() => warmUp(VEHICLE, drive, { ...USUAL_CONDITIONS, leak: 2 })).toThrow(
-      'opening that never closes',
-    );
+    expect(() => warmUp(VEHICLE, drive, { ...USUAL, leak: 2 })).toThrow('opening that never closes');
     expect(() => fitHeat(VEHICLE, second(5))).toThrow('warm-up time');
   });
 });
