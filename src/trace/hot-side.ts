@@ -155,13 +155,13 @@ function swings({
     const here = smooth[at] ?? 0;
     if (here < hot || (at - first) * step < 90) continue;
     const fall = here - (smooth[at + near] ?? here);
-    if (fall < SWING) continue;
+    if (!(fall >= SWING)) continue;
     const standing = drive?.standing.some(({ from, to }) => from <= at + near && to >= at);
     if (standing !== false && here > vehicle.fanOn.low - 5) continue;
     // Then it must come back by itself within two minutes.
     const back =
       extentOf(smooth, at + near, at + near + Math.round(120 / step)).high - (smooth[at + near] ?? 0);
-    if (back < 0.6 * SWING) continue;
+    if (!(back >= 0.6 * SWING)) continue;
     count++;
     if (count === 1) firstAt = at * step;
     largest = Math.max(largest, fall);

@@ -6,8 +6,9 @@ import type { Judged } from './judge-trace.ts';
 import { MONITOR_DISTANCE } from './monitor.ts';
 import type { Figure, TraceVehicle } from './vehicle.ts';
 
-/** A temperature in kelvin to whole degrees of the reader. */
+/** A temperature in kelvin to whole degrees of the reader; a dash for none. */
 export function degrees(kelvin: number, habit: Habit = METRIC): string {
+  if (!Number.isFinite(kelvin)) return '–';
   return quantityText(
     { dimension: 'temperature', low: kelvin, high: kelvin, unit: '°C', decimals: 0 },
     habit,
@@ -216,7 +217,7 @@ export function monitorText({ monitor }: Judged, { opens }: TraceVehicle, habit:
 /** What happened, for the table. */
 export function eventText({ kind, until, at, from, kelvin }: TraceEvent, habit: Habit = METRIC): string {
   const lasted = until === undefined ? '' : `, ${clockText(until - at)}`;
-  const since = from === undefined ? '' : ` from ${degrees(from, habit)}`;
+  const since = from === undefined || Number.isNaN(from) ? '' : ` from ${degrees(from, habit)}`;
   switch (kind) {
     case 'start':
       return 'The log begins';
@@ -225,9 +226,9 @@ export function eventText({ kind, until, at, from, kelvin }: TraceEvent, habit: 
     case 'pause':
       return 'The rise breaks off: the thermostat starts to open';
     case 'at speed':
-      return `At speed${lasted},${since} to`;
+      return `At speed${lasted}${since}, to`;
     case 'standing':
-      return `Standing${lasted},${since} to`;
+      return `Standing${lasted}${since}, to`;
     case 'fan on':
       return 'The fan starts';
     case 'fan off':
@@ -235,7 +236,7 @@ export function eventText({ kind, until, at, from, kelvin }: TraceEvent, habit: 
     case 'highest':
       return 'Highest';
     case 'heat soak':
-      return `Engine off, heat soak${lasted},${since} to`;
+      return `Engine off, heat soak${lasted}${since}, to`;
     case 'sensor fault':
       return `The reading is not the coolant’s: leaves ${degrees(from ?? kelvin, habit)} for`;
     case 'gap':

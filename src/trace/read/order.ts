@@ -19,6 +19,8 @@ export interface Ordered {
 }
 
 const DAY = 86400;
+/** Nothing logged for so long, s: what follows is another drive. */
+const LONGEST_PAUSE = 1800;
 /** A recording in a file of several has at least so many rows. */
 const SHORTEST_RECORDING = 10;
 
@@ -74,13 +76,14 @@ function withoutLeaps(rows: number[], seconds: number[], counts: Ordered['counts
   return kept;
 }
 
-/** A clock that starts over and goes on from there is another recording; the longest one is read. */
+/** A clock that starts over or stood for long begins another recording; the longest one is read, a day of it at most. */
 function longestRecording(rows: number[], seconds: number[], counts: Ordered['counts']): Stamped {
   const starts = [0];
   let highest = seconds[0] ?? 0;
   for (let at = 1; at < seconds.length; at++) {
     const value = seconds[at] ?? 0;
-    if (value < highest && goesOn(seconds, at, highest)) {
+    const stood = value - (seconds[at - 1] ?? value) > LONGEST_PAUSE;
+    if (stood || (value < highest && goesOn(seconds, at, highest))) {
       starts.push(at);
       highest = value;
     }
@@ -90,9 +93,12 @@ function longestRecording(rows: number[], seconds: number[], counts: Ordered['co
   if (starts.length > 1) {
     const parts = starts.map((from, part) => ({ from, to: starts[part + 1] ?? seconds.length }));
     best = parts.reduce((a, b) => (b.to - b.from > a.to - a.from ? b : a));
-    counts.otherRecording = seconds.length - (best.to - best.from);
   }
-  return { rows: rows.slice(best.from, best.to), seconds: seconds.slice(best.from, best.to) };
+  const first = seconds[best.from] ?? 0;
+  const day = seconds.findIndex((value, at) => at >= best.from && at < best.to && value - first > DAY);
+  const to = day === -1 ? best.to : day;
+  counts.otherRecording = seconds.length - (to - best.from);
+  return { rows: rows.slice(best.from, to), seconds: seconds.slice(best.from, to) };
 }
 
 function goesOn(seconds: readonly number[], from: number, highest: number): boolean {

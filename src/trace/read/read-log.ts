@@ -211,7 +211,7 @@ function assemble(table: Table, layout: Layout): ReadLog {
   if (!coolant || coolant.time.length < 2)
     return refuse(
       'no-readings',
-      'Fewer than two coolant readings with a time could be read. Check the columns and the decimal mark, or log again.',
+      'Fewer than two coolant readings with a time could be read. Check the columns, the unit of the time and the decimal mark, or log again.',
       layout,
     );
   const slowClock = clockInMinutes(coolant, layout);
@@ -288,7 +288,8 @@ function remarksOn(understood: Understood, slowClock: boolean): string[] {
     [rows.spread, (count) => `${count} under the same stamp as the one before, spread evenly to the next.`],
     [
       rows.otherRecording,
-      (count) => `The clock starts over: the longest recording is read, ${count} of others left out.`,
+      (count) =>
+        `There is more than one recording in the file: the longest is read, ${count} of others left out.`,
     ],
   ];
   for (const [count, say] of told)
