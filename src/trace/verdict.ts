@@ -140,6 +140,12 @@ const MEANINGS: Record<FindingId, Meaning> = {
   'cannot-tell': { causes: [] },
 };
 
+/** Causes and symptom a finding can point to, for pages that name them beforehand. */
+export function pointsTo(finding: FindingId): Pick<Meaning, 'causes' | 'symptom'> {
+  const { causes, symptom } = MEANINGS[finding];
+  return { causes: [...causes, 'sensor-reads-low'], ...(symptom && { symptom }) };
+}
+
 /** A log shorter than this says nothing about the circuit, s. */
 const SHORTEST = 120;
 /** Colder than both air readings at a start by so much is a sensor, K. */
@@ -229,6 +235,7 @@ function fanSeen({ fan, hot }: Seen): boolean {
 
 function sensorOutcomes(finding: FindingId): Outcome[] {
   if (finding === 'sensor-jumps') return [{ test: 'cruise-trace', outcome: 'jumps' }];
+  if (finding === 'sensor-under-air') return [{ test: 'cold-soak-comparison', outcome: 'coolant-below' }];
   return [];
 }
 

@@ -1,0 +1,255 @@
+/** The road test's page: a log is chosen or dropped, read in the background, judged, drawn. Nothing leaves the device. */
+import '../page-globals.ts';
+import { readQuantity } from '../../model/quantity.ts';
+import type { Judged, Said } from '../../trace/judge-trace.ts';
+import type { Choice } from '../../trace/read/layout.ts';
+import type { LogFault, Understood } from '../../trace/read/read-log.ts';
+import { clockText, degrees, tell } from '../../trace/say.ts';
+import { traceVehicleOf } from '../../trace/vehicle.ts';
+import { putOnJobCard } from '../job/hand-over.ts';
+import { button, element } from './element.ts';
+import { BackgroundReader } from './trace-background.ts';
+import { columnFields } from './trace-columns.ts';
+import { traceNames } from './trace-names.ts';
+import './trace-proof.ts';
+import { type Answer, LONGEST_FILE } from './trace-reader.ts';
+import { ChartPart, monitorPart, verdictPart } from './trace-view.ts';
+
+class RoadTest extends HTMLElement {
+  private readonly reader = new BackgroundReader((answer) => this.take(answer));
+  private readonly names = traceNames();
+  private choice: Choice = {};
+  private said: Said = {};
+  private file = '';
+  private last: Exclude<Answer, { kind: 'progress' }> | undefined;
+  /** Vehicle and outside temperature the last judgement was made with. */
+  private orderedFor: string | undefined;
+
+  connectedCallback() {
+    const input = this.querySelector<HTMLInputElement>('input[type=file]');
+    const paste = this.querySelector('textarea');
+    const drop = this.querySelector<HTMLElement>('.drop');
+    if (!input || !paste || !drop) return;
+    this.querySelector('fieldset')?.removeAttribute('disabled');
+    input.onchange = () => {
+      const file = input.files?.[0];
+      if (file) void this.open(file);
+    };
+    drop.addEventListener('dragover', (event) => {
+      event.preventDefault();
+      drop.classList.add('over');
+    });
+    drop.addEventListener('dragleave', () => drop.classList.remove('over'));
+    drop.addEventListener('drop', (event) => {
+      event.preventDefault();
+      drop.classList.remove('over');
+      const file = event.dataTransfer?.files[0];
+      if (file) void this.open(file);
+    });
+    this.querySelector('.read-paste')?.addEventListener('click', () => {
+      this.start('the pasted lines', new TextEncoder().encode(paste.value).buffer);
+    });
+    for (const sample of this.querySelectorAll<HTMLElement>('[data-sample]')) {
+      const name = sample.dataset.sample ?? '';
+      sample.append(
+        ' ',
+        button('Read it', () => void this.openSample(name), 'quiet'),
+      );
+    }
+    document.addEventListener('headertank:change', () => this.vehicleOrUnits());
+  }
+
+  private async open(file: File): Promise<void> {
+    if (file.size > LONGEST_FILE) {
+      this.say(
+        `${file.name} is larger than ${LONGEST_FILE / 1e6} MB. Log fewer columns, or cut it to the one drive.`,
+      );
+      return;
+    }
+    try {
+      this.start(file.name, await file.arrayBuffer());
+    } catch {
+      this.say(`${file.name} cannot be read. Copy it to this device and choose it again.`);
+    }
+  }
+
+  private async openSample(name: string): Promise<void> {
+    try {
+      if (location.protocol === 'file:') throw new Error('A page in a folder may not read its neighbours');
+      const answer = await fetch(new URL(`samples/${name}.csv`, window.headertank.root));
+      if (!answer.ok) throw new Error(answer.statusText);
+      this.start(`${name}.csv, invented`, await answer.arrayBuffer());
+    } catch {
+      this.say('The sample cannot be fetched from here. Save it by its link, then choose it as a file.');
+    }
+  }
+
+  private start(name: string, bytes: ArrayBuffer): void {
+    this.file = name;
+    this.choice = {};
+    this.said = {};
+    this.say(`Reading ${name}…`);
+    this.order(bytes);
+  }
+
+  private order(bytes?: ArrayBuffer): void {
+    const { vehicle } = window.headertank;
+    this.orderedFor = vehicle?.id;
+    const sheet = vehicle && { title: vehicle.title, layout: vehicle.layout, figures: vehicle.figures };
+    this.reader.give({ ...(bytes && { bytes }), choice: this.choice, sheet, said: this.said });
+  }
+
+  private vehicleOrUnits(): void {
+    if (!this.last) return;
+    if (window.headertank.vehicle?.id === this.orderedFor) this.show();
+    else this.order();
+  }
+
+  private take(answer: Answer): void {
+    if (answer.kind === 'progress') {
+      this.say(`Reading ${this.file}: ${Math.round(answer.share * 100)} %`);
+      return;
+    }
+    this.last = answer;
+    this.show();
+  }
+
+  private say(text: string): void {
+    const place = this.querySelector('.log-says');
+    if (place) place.textContent = text;
+  }
+
+  private show(): void {
+    const place = this.querySelector('.result');
+    if (!place || !this.last) return;
+    // A field that was just changed is made anew: the focus goes back to it.
+    const focused = document.activeElement?.id;
+    place.replaceChildren(
+      ...(this.last.kind === 'fault' ? this.faultParts(this.last.fault) : this.judgedParts(this.last)),
+    );
+    if (focused) document.getElementById(focused)?.focus();
+  }
+
+  private faultParts(fault: LogFault): HTMLElement[] {
+    this.say(`${this.file} gives no verdict yet.`);
+    const fields =
+      fault.columns.length > 0
+        ? [element('h2', {}, 'Which column is which'), this.columns(fault.columns, fault.layout)]
+        : [];
+    return [element('p', { class: 'answer-sentence', role: 'status' }, fault.message), ...fields];
+  }
+
+  private judgedParts({ understood, judged }: { understood: Understood; judged: Judged }): HTMLElement[] {
+    const { root, vehicle: sheet, habit } = window.headertank;
+    const vehicle = traceVehicleOf(sheet);
+    const told = tell(judged, vehicle, habit);
+    this.say(`${this.file}: ${clockText(understood.duration)}, ${understood.rows.kept} lines read.`);
+    document.dispatchEvent(new CustomEvent('headertank:trace', { detail: judged }));
+    const card = element('div', {});
+    const toCard = button(
+      'To the job card',
+      () =>
+        card.replaceChildren(
+          putOnJobCard({ reading: { what: 'Road test, from the log', value: told.sentence } }),
+        ),
+      'quiet',
+    );
+    return [
+      element('h2', { class: 'out-of-sight' }, 'Verdict'),
+      ...verdictPart(judged, told, this.names, root),
+      element('div', { class: 'no-print' }, toCard, card),
+      ...(sheet ? [] : [this.withoutVehicle(root)]),
+      element('h2', {}, 'The drive'),
+      new ChartPart(judged, vehicle, told, habit).root,
+      ...monitorPart(judged, vehicle, habit),
+      element('h2', {}, 'What was understood'),
+      element(
+        'p',
+        {},
+        `${understood.words}. ${understood.rows.kept} of ${understood.rows.read} lines used, one each ${everyText(understood.sampling)}.`,
+      ),
+      ...(understood.remarks.length > 0
+        ? [element('ul', {}, ...understood.remarks.map((each) => element('li', {}, each)))]
+        : []),
+      this.conditions(judged),
+      this.columns(understood.columns, understood.layout),
+    ];
+  }
+
+  private withoutVehicle(root: URL): HTMLElement {
+    return element(
+      'p',
+      { class: 'note-line' },
+      'No vehicle is chosen, so general ranges stand in for its figures. ',
+      element('a', { href: new URL('vehicles/index.html', root).href }, 'Choose the vehicle'),
+      '; the log is then read again.',
+    );
+  }
+
+  private columns(columns: Understood['columns'], layout: Parameters<typeof columnFields>[1]): HTMLElement {
+    return columnFields(columns, layout, this.choice, (choice) => {
+      this.choice = choice;
+      this.order();
+    });
+  }
+
+  /** What only the person knows: outside temperature and heater. */
+  private conditions({ start }: Judged): HTMLElement {
+    const unit = window.headertank.habit.temperature ?? '°C';
+    const says = element('p', { class: 'says', id: 'trace-outside-says' });
+    const outside = element('input', {
+      id: 'trace-outside',
+      type: 'text',
+      inputmode: 'text',
+      'aria-describedby': 'trace-outside-says',
+    });
+    const from = {
+      person: 'as you say',
+      'ambient column': 'from the log',
+      'intake column': 'judged by the intake air',
+      'cold start': 'judged by the cold start',
+    };
+    if (start.outside) {
+      outside.value = degrees(start.outside.kelvin, window.headertank.habit);
+      says.textContent = from[start.outside.from];
+    } else says.textContent = 'Not in the log. Type it.';
+    outside.onchange = () => {
+      const text = outside.value.trim();
+      const read = text === '' ? undefined : readQuantity(text.replace(',', '.'), 'temperature', unit);
+      if (read && (!read.ok || read.quantity.low < 220 || read.quantity.low > 330)) {
+        says.textContent = `Write the temperature outside, such as ${unit === '°F' ? '50 °F' : '10 °C'}.`;
+        return;
+      }
+      this.said = {
+        ...(this.said.heater && { heater: this.said.heater }),
+        ...(read?.ok && { outside: read.quantity.low }),
+      };
+      this.order();
+    };
+    const heater = element('select', { id: 'trace-heater' });
+    for (const [value, label] of [
+      ['unknown', 'not known'],
+      ['off', 'blower off'],
+      ['on', 'on'],
+    ] as const)
+      heater.append(new Option(label, value, false, value === (this.said.heater ?? 'unknown')));
+    heater.onchange = () => {
+      const value = heater.value === 'off' || heater.value === 'on' ? heater.value : 'unknown';
+      this.said = { ...this.said, heater: value };
+      this.order();
+    };
+    return element(
+      'div',
+      { class: 'conditions' },
+      element('div', {}, element('label', { for: 'trace-outside' }, 'Outside temperature'), outside, says),
+      element('div', {}, element('label', { for: 'trace-heater' }, 'Heater and blower on the drive'), heater),
+    );
+  }
+}
+
+function everyText(seconds: number): string {
+  if (seconds < 1) return `${Math.round(seconds * 100) / 100} s`;
+  return seconds < 90 ? `${Math.round(seconds * 10) / 10} s` : clockText(seconds);
+}
+
+customElements.define('ht-road-test', RoadTest);
