@@ -59,6 +59,9 @@ const SURFACES = {
   metal: { label: 'bare aluminium', emissivity: EMISSIVITY['bare aluminium'] },
 } as const;
 
+/** No coolant sensor has more, even in deep frost, Ω. */
+const MOST_OHMS = 10e6;
+
 function pointTemperature(name: string, value: string): QuantityInput {
   return {
     kind: 'quantity',
@@ -258,8 +261,16 @@ function temperatures(values: Values, curve: SensorCurve, show: Shower): Reading
         message: 'Write at least one of the three readings: resistance, scan tool or infrared.',
       },
     };
+  const [lowest, highest] = [curve.resistanceAt(curve.to), curve.resistanceAt(curve.from)];
+  // Points that lie too close or wildly apart make a curve that shoots off: no sensor of an engine does.
+  if (highest > MOST_OHMS)
+    return {
+      refused: {
+        name: 't-20',
+        message: 'These three points make no sensor’s curve. Check each temperature and its resistance.',
+      },
+    };
   if (resistance !== undefined) {
-    const [lowest, highest] = [curve.resistanceAt(curve.to), curve.resistanceAt(curve.from)];
     if (resistance < lowest)
       return {
         refused: {
