@@ -204,6 +204,13 @@ describe('names and units', () => {
     ).toBeUndefined();
   });
 
+  test('a sheet by hand that names the units alone', () => {
+    const { trace, understood } = read('min;°C;km/h\n0;15;0\n1;24;50\n2;33;50\n3;42;50');
+    expect(celsius(trace.coolant.value)).toEqual([15, 24, 33, 42]);
+    expect(understood.duration).toBe(180);
+    expect(trace.speed?.value[1]).toBeCloseTo(50 / 3.6, 6);
+  });
+
   test('two columns without any heading', () => {
     expect(celsius(read('0,20\n1,21\n2,22\n3,23').trace.coolant.value)).toEqual([20, 21, 22, 23]);
   });

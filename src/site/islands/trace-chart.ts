@@ -245,7 +245,7 @@ function rungs(
   const wanted = [
     { figure: stopAt, words: narrow ? 'stop' : 'stop here', kelvin: stopAt.high },
     { figure: fanOn, words: narrow ? 'fan' : 'fan starts', kelvin: (fanOn.low + fanOn.high) / 2 },
-    { figure: opens, words: narrow ? 'opens' : 'thermostat opens', kelvin: (opens.low + opens.high) / 2 },
+    { figure: opens, words: narrow ? 'opens' : 'starts to open', kelvin: (opens.low + opens.high) / 2 },
     { figure: lowLimit, words: narrow ? 'too low' : 'too low at speed', kelvin: lowLimit.low },
   ].filter(({ kelvin }) => kelvin > low && kelvin < high);
   const size = narrow ? 15 : 20;
@@ -287,8 +287,8 @@ function speedPath(chart: TraceChart, { across }: Scales, frame: Frame): string 
 }
 
 /** A bar under the temperatures while the fan ran. */
-function fanStrip({ judged, from, to }: TraceChart, { across }: Scales, { bottom }: Frame): string {
-  return judged.fan.runs
+function fanStrip({ judged, from, to }: TraceChart, { across }: Scales, { bottom, right }: Frame): string {
+  const bars = judged.fan.runs
     .map((run) => ({ start: Math.max(from, run.from), end: Math.min(to, run.to ?? to) }))
     .filter(({ start, end }) => end > start)
     .map(
@@ -296,6 +296,7 @@ function fanStrip({ judged, from, to }: TraceChart, { across }: Scales, { bottom
         `<path class="fan" d="${line(across(start), bottom + 8, Math.max(across(start) + 2, across(end)), bottom + 8)}"/>`,
     )
     .join('');
+  return bars === '' ? '' : `${bars}<text class="tick" x="${right + 11}" y="${bottom + 12}">fan runs</text>`;
 }
 
 /** Numbers of the table's rows on the line; where they would touch, one stands above the other. */

@@ -18,9 +18,6 @@ export type Answer =
   | { kind: 'fault'; fault: LogFault }
   | { kind: 'judged'; understood: Understood; judged: Judged };
 
-/** Longer files are refused before they fill the memory, bytes. */
-export const LONGEST_FILE = 200e6;
-
 export class TraceReader {
   private text = '';
   /** The choice the trace was read with, and the trace. */

@@ -12,8 +12,11 @@ import { BackgroundReader } from './trace-background.ts';
 import { columnFields } from './trace-columns.ts';
 import { traceNames } from './trace-names.ts';
 import './trace-proof.ts';
-import { type Answer, LONGEST_FILE } from './trace-reader.ts';
+import type { Answer } from './trace-reader.ts';
 import { ChartPart, monitorPart, verdictPart } from './trace-view.ts';
+
+/** Longer files are refused before they fill the memory, bytes. */
+const LONGEST_FILE = 200e6;
 
 class RoadTest extends HTMLElement {
   private readonly reader = new BackgroundReader((answer) => this.take(answer));

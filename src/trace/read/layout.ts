@@ -143,23 +143,25 @@ function columnsOf(
   });
 }
 
+function isUnit(text: string): boolean {
+  return (['time', 'temperature', 'speed', 'rotation', 'share'] as const).some((kind) =>
+    unitNamed(kind, text),
+  );
+}
+
 /** Most of its words are units. */
 function isUnitRow(words: readonly string[]): boolean {
-  const units = words.filter((word) =>
-    (['time', 'temperature', 'speed', 'rotation', 'share'] as const).some((kind) => unitNamed(kind, word)),
-  );
+  const units = words.filter(isUnit);
   return units.length > 0 && units.length >= 0.5 * words.length;
 }
 
 /** `Coolant (°F)`, `ECT [degC]`, `Speed, mph`, `coolant_c`, `Time ms`. */
 function unitInHeading(heading: string): string {
+  if (isUnit(heading)) return heading;
   const bracket = /[([]\s*([^()[\]]{1,12}?)\s*[)\]]\s*$/.exec(heading)?.[1];
   if (bracket !== undefined) return bracket;
   const tail = /[\s,_/:-]\s*([°º\ufffd]?\s?[a-z%/]{1,10})\s*$/i.exec(heading)?.[1] ?? '';
-  const known = (['time', 'temperature', 'speed', 'rotation', 'share'] as const).some((kind) =>
-    unitNamed(kind, tail),
-  );
-  return known ? tail : '';
+  return isUnit(tail) ? tail : '';
 }
 
 /** A unit stuck to the numbers. */
@@ -208,6 +210,15 @@ function rolesOf(
   for (const { role, column } of scored) {
     if (roles[role] || used.has(column) || !fits(role, cells(column), mark)) continue;
     take(role, column);
+  }
+  // A sheet by hand often names the units alone.
+  for (const role of ['time', 'coolant', 'speed', 'rpm'] as const) {
+    const named = columns.filter(
+      ({ index, name }) =>
+        !used.has(index) && unitNamed(ROLE_KINDS[role].kind, name) && fits(role, cells(index), mark),
+    );
+    if (!roles[role] && choice.columns?.[role] === undefined && named.length === 1 && named[0])
+      take(role, named[0].index);
   }
   if (!roles.time && choice.columns?.time === undefined) {
     const rising = columns.find(({ index }) => !used.has(index) && rises(cells(index), mark));

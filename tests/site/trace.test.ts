@@ -1,0 +1,237 @@
+/** A logged road test in a real browser: chosen, read in the background, judged, put right, handed to the walk; the proof run. */
+import { cp, mkdtemp, readFile, rm, writeFile } from 'node:fs/promises';
+import { createRequire } from 'node:module';
+import { tmpdir } from 'node:os';
+import { join } from 'node:path';
+import type { AxeResults } from 'axe-core';
+import type { Browser, Page } from 'playwright-core';
+import { afterAll, beforeAll, describe, expect, test } from 'vitest';
+import { longLog } from '../trace/long-log.ts';
+import {
+  builtSite,
+  folderRoot,
+  launchBrowser,
+  openPage,
+  type ServedSite,
+  SIZES,
+  serveSite,
+} from './browser.ts';
+
+let browser: Browser;
+let site: ServedSite;
+let scratch: string;
+
+beforeAll(async () => {
+  browser = await launchBrowser();
+  site = await serveSite(builtSite());
+  scratch = await mkdtemp(join(tmpdir(), 'road-test-'));
+});
+afterAll(async () => {
+  await site.stop();
+  await browser.close();
+  await rm(scratch, { recursive: true });
+});
+
+const phone = { viewport: SIZES.phone, hasTouch: true, isMobile: true };
+/** The page answers in the background. */
+const PATIENCE = { timeout: 15_000 };
+const sample = (name: string) => `public/samples/${name}.csv`;
+const verdict = (page: Page) => page.locator('.result .answer-sentence');
+
+async function choose(page: Page, file: string): Promise<void> {
+  await page.setInputFiles('#log-file', file);
+  await verdict(page).waitFor();
+}
+
+async function chooseVehicle(page: Page, root: string, id: string): Promise<void> {
+  await page.goto(`${root}vehicles/${id}.html`);
+  await page.locator('ht-choose-vehicle button').click();
+  await page.goto(`${root}road-test.html`);
+  await page.locator('ht-vehicle a', { hasText: 'Tarn' }).waitFor();
+}
+
+describe('a log', () => {
+  test('on a phone: verdict first, the drawing, the same facts as a table, and on with the walk', async () => {
+    const { page, close } = await openPage(browser, site.root, phone);
+    await chooseVehicle(page, site.root, 'aldermoor-tarn-16');
+    await choose(page, sample('opens-early'));
+    expect(await verdict(page).textContent()).toMatch(
+      /opens too early or stands open: warmed to 85\s°C, then sinks to 7[678]\s°C/,
+    );
+    expect(await page.locator('.chart svg').getAttribute('aria-labelledby')).toContain('trace-chart-title');
+    expect(await page.locator('.trace-events tbody tr').count()).toBeGreaterThan(5);
+    expect(await page.evaluate(() => document.documentElement.scrollWidth)).toBeLessThanOrEqual(
+      SIZES.phone.width,
+    );
+    await page.getByRole('link', { name: /On with the walk/ }).click();
+    await page.waitForURL(/reads-low-at-cruise\.html#/);
+    expect(page.url()).toContain('cruise-trace=falls-at-speed');
+    // The walk has taken it for answered: it is among what is known.
+    await expect.poll(() => page.locator('ht-walk').textContent()).toContain('Falls at speed');
+    await close();
+  });
+
+  test('a stop is said first, with what not to touch', async () => {
+    const { page, close } = await openPage(browser, site.root);
+    await page.goto(`${site.root}road-test.html`);
+    await choose(page, sample('no-flow'));
+    expect(await verdict(page).textContent()).toMatch(/^Stop\. /);
+    expect(await page.locator('.result').textContent()).toContain('leave the cap alone');
+    await close();
+  });
+
+  test('columns that were not recognised are chosen by hand, unit and all', async () => {
+    const text = await readFile(sample('opens-early'), 'utf8');
+    const strange = text.replace(/Time \(s\).*/, 'a;b;c;d;e;f;g');
+    const file = join(scratch, 'strange.csv');
+    await writeFile(file, strange);
+    const { page, close } = await openPage(browser, site.root);
+    await chooseVehicle(page, site.root, 'aldermoor-tarn-16');
+    await choose(page, file);
+    expect(await verdict(page).textContent()).toContain('No column of coolant temperature was found');
+    await page.selectOption('#trace-column-coolant', '1');
+    await page.locator('.chart svg').waitFor();
+    await page.selectOption('#trace-column-speed', '2');
+    await page.selectOption('#trace-column-ambient', '5');
+    await expect
+      .poll(() => verdict(page).textContent(), PATIENCE)
+      .toContain('opens too early or stands open');
+    await close();
+  });
+
+  test('what is no log gets a message, and the next file is read', async () => {
+    const file = join(scratch, 'letter.txt');
+    await writeFile(file, 'Dear customer, your car is ready.');
+    const { page, close } = await openPage(browser, site.root);
+    await page.goto(`${site.root}road-test.html`);
+    await choose(page, file);
+    expect(await verdict(page).textContent()).toContain('No columns of figures were found');
+    await page.setInputFiles('#log-file', sample('sound-run'));
+    await expect.poll(() => verdict(page).textContent(), PATIENCE).toContain('The thermostat holds');
+    await close();
+  });
+
+  test('samples are read from the page, pasted lines too', async () => {
+    const { page, close } = await openPage(browser, site.root);
+    await page.goto(`${site.root}road-test.html`);
+    await page.getByText('Samples, all invented').click();
+    await page.locator('[data-sample="sensor-jumps"] button').click();
+    await expect.poll(() => verdict(page).textContent(), PATIENCE).toContain('the reading jumps');
+    await page.getByText('Paste lines instead').click();
+    await page.fill(
+      '#log-lines',
+      'min;°C;km/h\n0;15;0\n1;24;50\n2;33;50\n3;42;50\n4;52;50\n5;61;50\n6;70;50',
+    );
+    await page.getByRole('button', { name: 'Read these lines' }).click();
+    await expect.poll(() => verdict(page).textContent(), PATIENCE).toContain('This log cannot tell');
+    await close();
+  });
+
+  test('vehicle and units may change while it is shown', async () => {
+    const { page, close } = await openPage(browser, site.root);
+    await page.goto(`${site.root}road-test.html`);
+    await choose(page, sample('sound-run'));
+    expect(await verdict(page).textContent()).toContain('(general)');
+    await page.getByRole('button', { name: 'US customary' }).click();
+    await expect.poll(() => verdict(page).textContent(), PATIENCE).toContain('°F');
+    await close();
+  });
+
+  test('closer and back again by button', async () => {
+    const { page, close } = await openPage(browser, site.root);
+    await page.goto(`${site.root}road-test.html`);
+    await choose(page, sample('sound-run'));
+    const whole = await page.locator('.chart').innerHTML();
+    await page.getByRole('button', { name: 'Closer' }).click();
+    expect(await page.locator('.chart').innerHTML()).not.toBe(whole);
+    await page.getByRole('button', { name: 'Whole log' }).click();
+    expect(await page.locator('.chart').innerHTML()).toBe(whole);
+    await close();
+  });
+
+  test('two hours at ten a second in twenty columns: read in the background', async () => {
+    const file = join(scratch, 'long.csv');
+    await writeFile(file, longLog());
+    const { page, close } = await openPage(browser, site.root);
+    await page.goto(`${site.root}road-test.html`);
+    const worker = page.waitForEvent('worker');
+    await choose(page, file);
+    expect((await worker).url()).toContain('scripts/trace-worker.js');
+    expect(await verdict(page).textContent()).toContain('The thermostat holds');
+    // However long the log, the drawing stays small.
+    expect((await page.locator('.chart').innerHTML()).length).toBeLessThan(120_000);
+    await close();
+  });
+});
+
+test('from a folder, where a browser may refuse workers, the page reads it itself', async () => {
+  const folder = join(scratch, 'folder');
+  await cp(builtSite(), folder, { recursive: true });
+  const root = folderRoot(folder);
+  const { page, close } = await openPage(browser, root);
+  await page.goto(`${root}road-test.html`);
+  await choose(page, sample('sound-run'));
+  expect(await verdict(page).textContent()).toContain('°C at steady speed');
+  await close();
+});
+
+describe('the proof run', () => {
+  test('by hand and from the log, kept on the device, put on the job card', async () => {
+    const { page, close } = await openPage(browser, site.root, phone);
+    await chooseVehicle(page, site.root, 'aldermoor-tarn-16');
+    await page.fill('#proof-vents', '40');
+    await page.locator('#proof-vents').blur();
+    const row = (id: string) => page.locator('li', { has: page.locator(`#proof-${id}`) }).locator('.passed');
+    expect(await row('vents').textContent()).toBe('Fail');
+    await page.fill('#proof-vents', '60');
+    await page.locator('#proof-vents').blur();
+    await page.selectOption('#proof-leaks', 'none');
+    expect(await row('vents').textContent()).toBe('Pass');
+    await choose(page, sample('sound-run'));
+    await page.getByRole('button', { name: /^Take \d from the log$/ }).click();
+    expect(await page.inputValue('#proof-fan-on')).toBe('96');
+    expect(await row('fan-on').textContent()).toBe('Pass');
+    // What was entered by hand stays.
+    expect(await page.inputValue('#proof-vents')).toBe('60');
+    await page.reload();
+    await expect.poll(() => page.inputValue('#proof-fan-on')).toBe('96');
+    await page.locator('ht-proof-run').getByRole('button', { name: 'To the job card' }).click();
+    await page.locator('ht-proof-run .on-card a').click();
+    await page.waitForURL(/job\.html/);
+    await expect
+      .poll(() => page.locator('ht-job-card .readings').textContent())
+      .toContain('Proof run, fan starts at');
+    await close();
+  });
+
+  test('what cannot be meant is not kept, and what was typed stays', async () => {
+    const { page, close } = await openPage(browser, site.root);
+    await page.goto(`${site.root}road-test.html`);
+    await page.fill('#proof-holds', 'warm');
+    await page.locator('#proof-holds').blur();
+    expect(await page.locator('#proof-holds-says').textContent()).toContain('Write a temperature');
+    expect(await page.inputValue('#proof-holds')).toBe('warm');
+    await close();
+  });
+});
+
+test('without scripts: the drive and the milestones can be read and printed', async () => {
+  const { page, close } = await openPage(browser, site.root, { javaScriptEnabled: false });
+  await page.goto(`${site.root}road-test.html`);
+  expect(await page.locator('ht-proof-run li').count()).toBe(10);
+  expect(await page.locator('noscript, .note-line').first().textContent()).toContain('needs scripts');
+  await close();
+});
+
+test.each(['light', 'dark'] as const)('axe finds nothing on a judged log, %s', async (colorScheme) => {
+  const axe = await readFile(createRequire(import.meta.url).resolve('axe-core/axe.min.js'), 'utf8');
+  for (const size of [SIZES.phone, SIZES.desktop]) {
+    const { page, close } = await openPage(browser, site.root, { viewport: size, colorScheme });
+    await page.goto(`${site.root}road-test.html`);
+    await choose(page, sample('opens-early'));
+    await page.evaluate(axe);
+    const results: AxeResults = await page.evaluate('axe.run()');
+    expect(results.violations.map(({ id, nodes }) => `${id}: ${nodes[0]?.html.slice(0, 200)}`)).toEqual([]);
+    await close();
+  }
+});
