@@ -61,7 +61,9 @@ export function* judgeInParts(trace: Trace, vehicle: TraceVehicle, said: Said = 
   const bandWith = (setting: HeaterSetting) =>
     start.outside && expectedBand(grid, vehicle, start.outside.kelvin, start.coolant, setting);
   const band = bandWith(heater);
+  yield;
   const course = warmUpCourse(grid, vehicle);
+  yield;
   const fan = fanCourse(grid, drive, vehicle);
   yield;
   const likeness = start.outside && (yield* likenessOf(grid, vehicle, start.outside.kelvin, start.coolant));

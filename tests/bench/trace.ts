@@ -41,6 +41,16 @@ for (const from of [-25, -10, 0, 10, 20, 30])
     runs.filter(({ outside }) => outside >= from && outside < nextOf(from)),
   );
 row('all', runs);
+const asked = Array.from({ length: Math.ceil(count / 5) }, (_, at) => runOne(first + at, true));
+console.log(
+  `\n${asked.length} on the drive the page asks for, from cold, with road speed, engine speed and intake air`,
+);
+for (const fault of FAULTS)
+  row(
+    fault,
+    asked.filter((run) => run.fault === fault),
+  );
+row('all', asked);
 const withheld = runs
   .filter(({ score }) => score === 'cannot tell')
   .flatMap(({ open }) => open.map((reason) => ({ reason })));

@@ -16,8 +16,8 @@ export interface Run {
   open: readonly string[];
 }
 
-export function runOne(seed: number): Run {
-  const { fault, outside, text, sheet } = simulate(seed);
+export function runOne(seed: number, asAsked = false): Run {
+  const { fault, outside, text, sheet } = simulate(seed, asAsked);
   const read = finish(readLog(text));
   if (!read.ok)
     return { seed, fault, outside, finding: 'not read', score: 'cannot tell', open: [read.fault.id] };

@@ -4,7 +4,7 @@ import type { VehicleFigures } from '../../src/trace/vehicle.ts';
 import { type Car, drive, FAULTS, type Fault, makeCar } from './car.ts';
 import { type Random, randomOf } from './random.ts';
 import { driveOver, type Leg, randomLegs } from './route.ts';
-import { randomStyle, writeLog } from './write-log.ts';
+import { type LogStyle, randomStyle, writeLog } from './write-log.ts';
 
 export interface Simulated {
   fault: Fault;
@@ -16,21 +16,33 @@ export interface Simulated {
   legs: Leg[];
 }
 
-export function simulate(seed: number): Simulated {
+/** The drive the page asks for: from cold, town, ten minutes at one speed, then standing until the fan has gone. */
+function recipe(random: Random): Leg[] {
+  return [
+    { kind: 'stand', seconds: random.between(30, 180) },
+    { kind: 'town', seconds: random.between(240, 480) },
+    { kind: 'road', seconds: random.between(600, 720), speed: random.between(70, 100) },
+    { kind: 'stand', seconds: random.between(600, 1200) },
+  ];
+}
+
+/** @param asAsked the drive the page asks for, from cold, road speed logged; otherwise any drive and logger */
+export function simulate(seed: number, asAsked = false): Simulated {
   const random = randomOf(seed);
   // Half of the cars brought in on suspicion have nothing wrong with their cooling.
   const fault = random.chance(0.4) ? 'none' : random.pick(FAULTS);
   const car = makeCar(random, fault);
   const outside = random.between(-25, 40);
-  const legs = randomLegs(random);
-  const startAt = random.chance(0.75)
-    ? outside + random.between(-1, 3)
-    : random.between(Math.min(50, car.opens), car.opens);
+  const legs = asAsked ? recipe(random) : randomLegs(random);
+  const startAt =
+    asAsked || random.chance(0.75)
+      ? outside + random.between(-1, 3)
+      : random.between(Math.min(50, car.opens), car.opens);
   const readings = drive(car, driveOver(legs, outside, random), startAt, random);
   return {
     fault,
     outside,
-    text: writeLog(readings, randomStyle(random), random),
+    text: writeLog(readings, asAsked ? complete(randomStyle(random)) : randomStyle(random), random),
     sheet: sheetOf(car, random),
     car,
     legs,
@@ -64,4 +76,8 @@ function warmUpMinutes(car: Car, random: Random): number {
   const readings = drive(sound, driveOver(legs, 20, randomOf(7)), 20, randomOf(7));
   const reached = readings.find(({ coolant }) => coolant >= car.opens)?.time ?? 2400;
   return Math.max(2, Math.round((reached / 60) * random.between(0.85, 1.15)));
+}
+
+function complete(style: LogStyle): LogStyle {
+  return { ...style, columns: { ...style.columns, speed: true, rpm: true, intake: true } };
 }

@@ -24,6 +24,8 @@ class RoadTest extends HTMLElement {
   private choice: Choice = {};
   private said: Said = {};
   private file = '';
+  /** Showings begun; an older one stops. */
+  private shown = 0;
   private last: Exclude<Answer, { kind: 'progress' }> | undefined;
   /** Vehicle and outside temperature the last judgement was made with. */
   private orderedFor: string | undefined;
@@ -104,7 +106,7 @@ class RoadTest extends HTMLElement {
 
   private vehicleOrUnits(): void {
     if (!this.last) return;
-    if (window.headertank.vehicle?.id === this.orderedFor) this.show();
+    if (window.headertank.vehicle?.id === this.orderedFor) void this.show();
     else this.order();
   }
 
@@ -114,7 +116,7 @@ class RoadTest extends HTMLElement {
       return;
     }
     this.last = answer;
-    this.show();
+    void this.show();
   }
 
   private say(text: string): void {
@@ -122,14 +124,22 @@ class RoadTest extends HTMLElement {
     if (place) place.textContent = text;
   }
 
-  private show(): void {
+  /** Made piece by piece, a frame each, then shown together: nothing jumps and nothing waits. */
+  private async show(): Promise<void> {
+    const { last } = this;
     const place = this.querySelector('.result');
-    if (!place || !this.last) return;
+    if (!place || !last) return;
+    const number = ++this.shown;
+    const pieces = last.kind === 'fault' ? [() => this.faultParts(last.fault)] : this.judgedParts(last);
+    const made: Node[] = [];
+    for (const piece of pieces) {
+      made.push(...piece());
+      await new Promise((rested) => setTimeout(rested));
+      if (number !== this.shown) return;
+    }
     // A field that was just changed is made anew: the focus goes back to it.
     const focused = document.activeElement?.id;
-    place.replaceChildren(
-      ...(this.last.kind === 'fault' ? this.faultParts(this.last.fault) : this.judgedParts(this.last)),
-    );
+    place.replaceChildren(...made);
     if (focused) document.getElementById(focused)?.focus();
   }
 
@@ -142,40 +152,45 @@ class RoadTest extends HTMLElement {
     return [element('p', { class: 'answer-sentence', role: 'status' }, fault.message), ...fields];
   }
 
-  private judgedParts({ understood, judged }: { understood: Understood; judged: Judged }): HTMLElement[] {
+  private judgedParts({ understood, judged }: { understood: Understood; judged: Judged }): (() => Node[])[] {
     const { root, vehicle: sheet, habit } = window.headertank;
     const vehicle = traceVehicleOf(sheet);
     const told = tell(judged, vehicle, habit);
     this.say(`${this.file}: ${clockText(understood.duration)}, ${understood.rows.kept} lines read.`);
-    document.dispatchEvent(new CustomEvent('headertank:trace', { detail: judged }));
-    const card = element('div', {});
-    const toCard = button(
-      'To the job card',
-      () =>
-        card.replaceChildren(
-          putOnJobCard({ reading: { what: 'Road test, from the log', value: told.sentence } }),
-        ),
-      'quiet',
-    );
     return [
-      element('h2', { class: 'out-of-sight' }, 'Verdict'),
-      ...verdictPart(judged, told, this.names, root),
-      element('div', { class: 'no-print' }, toCard, card),
-      ...(sheet ? [] : [this.withoutVehicle(root)]),
-      element('h2', {}, 'The drive'),
-      new ChartPart(judged, vehicle, told, habit).root,
-      ...monitorPart(judged, vehicle, habit),
+      () => [
+        element('h2', { class: 'out-of-sight' }, 'Verdict'),
+        ...verdictPart(judged, told, this.names, root),
+        this.cardPart(told.sentence),
+        ...(sheet ? [] : [this.withoutVehicle(root)]),
+      ],
+      () => [element('h2', {}, 'The drive'), new ChartPart(judged, vehicle, told, habit).root],
+      () => monitorPart(judged, vehicle, habit),
+      () => this.understoodPart(understood, judged),
+      () => {
+        document.dispatchEvent(new CustomEvent('headertank:trace', { detail: judged }));
+        return [];
+      },
+    ];
+  }
+
+  private cardPart(sentence: string): HTMLElement {
+    const card = element('div', {});
+    const press = () =>
+      card.replaceChildren(putOnJobCard({ reading: { what: 'Road test, from the log', value: sentence } }));
+    return element('div', { class: 'no-print' }, button('To the job card', press, 'quiet'), card);
+  }
+
+  private understoodPart(
+    { words, rows, sampling, remarks, columns, layout }: Understood,
+    judged: Judged,
+  ): HTMLElement[] {
+    return [
       element('h2', {}, 'What was understood'),
-      element(
-        'p',
-        {},
-        `${understood.words}. ${understood.rows.kept} of ${understood.rows.read} lines used, one each ${everyText(understood.sampling)}.`,
-      ),
-      ...(understood.remarks.length > 0
-        ? [element('ul', {}, ...understood.remarks.map((each) => element('li', {}, each)))]
-        : []),
+      element('p', {}, `${words}. ${rows.kept} of ${rows.read} lines used, one each ${everyText(sampling)}.`),
+      ...(remarks.length > 0 ? [element('ul', {}, ...remarks.map((each) => element('li', {}, each)))] : []),
       this.conditions(judged),
-      this.columns(understood.columns, understood.layout),
+      this.columns(columns, layout),
     ];
   }
 

@@ -63,16 +63,16 @@ function readable(raw: Float64Array, wraps: boolean): Stamped {
 /** Without a single stamp that leaps away while its neighbours agree. */
 function withoutLeaps(rows: number[], seconds: number[], counts: Ordered['counts']): Stamped {
   const kept: Stamped = { rows: [], seconds: [] };
-  seconds.forEach((value, at) => {
+  for (let at = 0; at < seconds.length; at++) {
+    const value = seconds[at] ?? 0;
     const before = seconds[at - 1] ?? Number.NEGATIVE_INFINITY;
     const after = seconds[at + 1] ?? Number.POSITIVE_INFINITY;
-    const leaps = (value > after && before <= after) || (value < before && before <= after);
-    if (leaps && at > 0) counts.backward++;
+    if (at > 0 && before <= after && (value > after || value < before)) counts.backward++;
     else {
       kept.rows.push(rows[at] ?? 0);
       kept.seconds.push(value);
     }
-  });
+  }
   return kept;
 }
 
@@ -113,16 +113,19 @@ function goesOn(seconds: readonly number[], from: number, highest: number): bool
 function risingOnly(rows: number[], seconds: number[], counts: Ordered['counts']): Stamped {
   const kept: Stamped = { rows: [], seconds: [] };
   let same = 0;
-  seconds.forEach((value, at) => {
-    const last = kept.seconds.at(-1) ?? Number.NEGATIVE_INFINITY;
+  let last = Number.NEGATIVE_INFINITY;
+  for (let at = 0; at < seconds.length; at++) {
+    const value = seconds[at] ?? 0;
     if (value < last) {
       counts.backward++;
-      return;
+      continue;
     }
     if (value === last) same++;
+    last = value;
     kept.rows.push(rows[at] ?? 0);
     kept.seconds.push(value);
-  });
+  }
+  if (same === 0) return kept;
   return same > 0.3 * kept.seconds.length ? spreadStamps(kept, counts) : withoutRepeats(kept, counts);
 }
 

@@ -83,7 +83,7 @@ export function* readLog(text: string, choice: Choice = {}): Generator<number, R
   const { time, coolant } = layout.roles;
   const fault = missingColumn(layout);
   if (fault || !time || !coolant || !layout.clock) return fault ?? refuse('no-time', NO_TIME, layout);
-  return assemble(yield* readTable(whole, layout, layout.clock), layout);
+  return yield* assemble(yield* readTable(whole, layout, layout.clock), layout);
 }
 
 /** Runs a reading to its end in one go. */
@@ -190,24 +190,13 @@ function* readTable(
   };
 }
 
-function assemble(table: Table, layout: Layout): ReadLog {
+function* assemble(table: Table, layout: Layout): Generator<number, ReadLog> {
   const { clock } = layout;
   const wraps = clock?.kind === 'time of day' || clock?.kind === 'two parts';
+  yield 1;
   const ordered = putInOrder(table.seconds, wraps);
-  const channel = (signal: Signal): Channel | undefined => {
-    const values = table.values.get(signal);
-    if (!values) return undefined;
-    const time: number[] = [];
-    const value: number[] = [];
-    ordered.rows.forEach((row, at) => {
-      const figure = values[row] ?? Number.NaN;
-      if (!Number.isFinite(figure)) return;
-      time.push(ordered.time[at] ?? 0);
-      value.push(figure);
-    });
-    return time.length === 0 ? undefined : { time: Float64Array.from(time), value: Float64Array.from(value) };
-  };
-  const coolant = channel('coolant');
+  yield 1;
+  const coolant = channelOf(table, 'coolant', ordered, 1);
   if (!coolant || coolant.time.length < 2)
     return refuse(
       'no-readings',
@@ -216,15 +205,16 @@ function assemble(table: Table, layout: Layout): ReadLog {
     );
   const slowClock = clockInMinutes(coolant, layout);
   const factor = slowClock ? 60 : 1;
-  const trace: Trace = { coolant };
+  const trace: Trace = {
+    coolant: factor === 1 ? coolant : (channelOf(table, 'coolant', ordered, factor) ?? coolant),
+  };
   for (const signal of SIGNALS) {
-    const found = signal === 'coolant' ? coolant : channel(signal);
-    if (found) trace[signal] = { time: found.time.map((each) => each * factor), value: found.value };
+    if (signal === 'coolant') continue;
+    yield 1;
+    const found = channelOf(table, signal, ordered, factor);
+    if (found) trace[signal] = found;
   }
-  const steps = Array.from(
-    trace.coolant.time.slice(1),
-    (each, at) => each - (trace.coolant.time[at] ?? each),
-  );
+  const beginning = Array.from(trace.coolant.time.subarray(0, 5000));
   const { columns, ...rest } = layout;
   const understood: Understood = {
     words: layoutWords(layout),
@@ -239,10 +229,26 @@ function assemble(table: Table, layout: Layout): ReadLog {
       ...ordered.counts,
     },
     duration: trace.coolant.time.at(-1) ?? 0,
-    sampling: median(steps.slice(0, 5000)),
+    sampling: median(beginning.slice(1).map((each, at) => each - (beginning[at] ?? each))),
     remarks: [],
   };
   return { ok: true, trace, understood: { ...understood, remarks: remarksOn(understood, slowClock) } };
+}
+
+/** One signal with its times. Rows without it are left out. */
+function channelOf({ values }: Table, signal: Signal, ordered: Ordered, factor: number): Channel | undefined {
+  const column = values.get(signal);
+  if (!column) return undefined;
+  const time = new Float64Array(ordered.rows.length);
+  const value = new Float64Array(ordered.rows.length);
+  let count = 0;
+  for (let at = 0; at < ordered.rows.length; at++) {
+    const figure = column[ordered.rows[at] ?? 0] ?? Number.NaN;
+    if (!Number.isFinite(figure)) continue;
+    time[count] = (ordered.time[at] ?? 0) * factor;
+    value[count++] = figure;
+  }
+  return count === 0 ? undefined : { time: time.slice(0, count), value: value.slice(0, count) };
 }
 
 /** Fastest an engine with coolant in it warms, K/s: 100 kW into 50 kJ/K. */
