@@ -80,25 +80,6 @@ describe('a log', () => {
     await close();
   });
 
-  test('columns that were not recognised are chosen by hand, unit and all', async () => {
-    const text = await readFile(sample('opens-early'), 'utf8');
-    const strange = text.replace(/Time \(s\).*/, 'a;b;c;d;e;f;g');
-    const file = join(scratch, 'strange.csv');
-    await writeFile(file, strange);
-    const { page, close } = await openPage(browser, site.root);
-    await chooseVehicle(page, site.root, 'aldermoor-tarn-16');
-    await choose(page, file);
-    expect(await verdict(page).textContent()).toContain('No column of coolant temperature was found');
-    await page.selectOption('#trace-column-coolant', '1');
-    await page.locator('.chart svg').waitFor();
-    await page.selectOption('#trace-column-speed', '2');
-    await page.selectOption('#trace-column-ambient', '5');
-    await expect
-      .poll(() => verdict(page).textContent(), PATIENCE)
-      .toContain('opens too early or stands open');
-    await close();
-  });
-
   test('what is no log gets a message, and the next file is read', async () => {
     const file = join(scratch, 'letter.txt');
     await writeFile(file, 'Dear customer, your car is ready.');
