@@ -64,7 +64,7 @@ export function* judgeInParts(trace: Trace, vehicle: TraceVehicle, said: Said = 
   yield;
   const course = warmUpCourse(grid, vehicle);
   yield;
-  const fan = fanCourse(grid, drive, vehicle);
+  const tracked = fanCourse(grid, drive, vehicle);
   yield;
   const likeness = start.outside && (yield* likenessOf(grid, vehicle, start.outside.kelvin, start.coolant));
   const coldWith = (setting: HeaterSetting, withBand: Band | undefined, heaterMatters: boolean) =>
@@ -85,7 +85,9 @@ export function* judgeInParts(trace: Trace, vehicle: TraceVehicle, said: Said = 
     if (off.is !== 'unknown') cold = coldWith(heater, band, true);
   }
   yield;
-  const hot = hotSide({ grid, drive, band, vehicle, course, fan });
+  const hot = hotSide({ grid, drive, band, vehicle, course, fan: tracked });
+  // Among swings a fall is no sign of a fan.
+  const fan = hot.is === 'swings' && tracked.from === 'temperature' ? { ...tracked, runs: [] } : tracked;
   const verdict = judge({ grid, vehicle, start, drive, course, fan, sensor: faults, cold, hot });
   return {
     grid,

@@ -279,6 +279,7 @@ function idleOutcome(
   drive: Drive | undefined,
   vehicle: TraceVehicle,
 ): string | undefined {
+  if (hot.is === 'swings') return undefined;
   if (hot.is === 'no fan') return 'climbs-no-fan';
   if (hot.is === 'fan does not help') return 'climbs-with-fan';
   if (fan.runs.some(({ off, on }) => off !== undefined && off < on - 1)) return 'cycles';

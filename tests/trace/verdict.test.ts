@@ -109,6 +109,8 @@ describe('what the trade tells', () => {
     const { verdict } = judged(simulated(carWith('air in the system'), 20), STAMP_87);
     expect(verdict.stop).toBe(true);
     expect(verdict.causes).toContain('trapped-air');
+    // Falls among swings are no fan.
+    expect(verdict.outcomes.map(({ test: id }) => id)).not.toContain('idle-to-fan-trace');
   });
 
   test('jumps are the sensor, whatever else the log seems to show', () => {

@@ -44,7 +44,7 @@ export function columnFields(
     if (unit) row.append(unit);
     return row;
   });
-  return element('div', { class: 'column-rows' }, ...rows);
+  return element('div', { class: 'column-rows no-print' }, ...rows);
 }
 
 function unitField(

@@ -258,7 +258,7 @@ class RoadTest extends HTMLElement {
     };
     return element(
       'div',
-      { class: 'conditions' },
+      { class: 'conditions no-print' },
       element('div', {}, element('label', { for: 'trace-outside' }, 'Outside temperature'), outside, says),
       element('div', {}, element('label', { for: 'trace-heater' }, 'Heater and blower on the drive'), heater),
     );
