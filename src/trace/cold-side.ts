@@ -49,7 +49,7 @@ export type ColdSide =
 const SETTLING = 120;
 /** The rise breaks off this near to the stamp: the element is warmed late and let go early, K. */
 const PAUSE_UNDER = 6;
-const PAUSE_OVER = 7;
+const PAUSE_OVER = 5;
 /** Held for so long at speed, settling included, s. */
 const HELD_LONG = 240;
 /** Slower than this is settled, K/s: 0.6 K a minute. */
@@ -125,7 +125,7 @@ export function coldSide(input: ColdSideInput): ColdSide {
   const longest = held.sort((a, b) => b.to - b.from - (a.to - a.from))[0];
   if (!longest) return unknown('never-settled', stretches.at(-1));
   if (longest.level < vehicle.lowLimit.high + NEAR_LIMIT) return unknown('near-the-limit', longest);
-  if (stillClimbing(longest, vehicle)) return unknown('never-settled', longest);
+  if (stillClimbing(longest)) return unknown('never-settled', longest);
   if (longest.level > Math.max(vehicle.cruise.high, vehicle.opens.high + 8))
     return unknown('near-the-limit', longest);
   if (vehicle.opens.from === 'general' && longest.level > vehicle.opens.high + 3)
@@ -142,9 +142,9 @@ export function coldSide(input: ColdSideInput): ColdSide {
     : unknown('hot-day', longest);
 }
 
-/** Above what a thermostat regulates at, and going on. */
-function stillClimbing({ level, rise }: Settled, { opens, cruise }: TraceVehicle): boolean {
-  return level > Math.max(cruise.high, opens.high + 8) && rise > 1.5 * SETTLED_RISE;
+/** Not held, only passed through: it may be on its way to anywhere. */
+function stillClimbing({ rise }: Settled): boolean {
+  return rise > 2 * SETTLED_RISE;
 }
 
 /** Whether the first rise broke off where the thermostat should open. */

@@ -154,12 +154,13 @@ export function fromTrace({ course, cold, fan, verdict }: Judged): Partial<Recor
   const level = cold.is === 'unknown' ? undefined : cold.settled.level;
   // The second cycle is the one that counts, when there is one.
   const run = fan.runs.filter(({ off }) => off !== undefined)[1] ?? fan.runs[0];
-  return {
-    ...(pause && { opens: pause.kelvin }),
-    ...(level !== undefined && { holds: level }),
-    ...(run && { 'fan-on': run.on }),
-    ...(run?.off !== undefined && { 'fan-off': run.off }),
-  };
+  const seen: [MilestoneId, number | undefined][] = [
+    ['opens', pause?.kelvin],
+    ['holds', level],
+    ['fan-on', run?.on],
+    ['fan-off', run?.off],
+  ];
+  return Object.fromEntries(seen.filter(([, kelvin]) => Number.isFinite(kelvin)));
 }
 
 /** Pass or fail of all of them, in a sentence. Never that the car is safe. */

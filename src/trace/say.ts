@@ -195,7 +195,7 @@ export const REFUSALS: Record<Refusal, string> = {
   'hot-day': 'On so warm a drive an engine with its thermostat stuck open would have held as well.',
   'near-the-limit': 'It is so near to the limit that sensor and stamp could make the difference.',
   'vehicle-unknown':
-    'It holds, but whether at the right figure depends on the stamp of its thermostat. Choose the vehicle.',
+    'Whether these are the right figures depends on the stamp of its thermostat and its fan. Choose the vehicle.',
   'fan-not-asked': 'The fan was not needed on this drive, or it does not show; nothing is said about it.',
   'radiator-not-asked': 'The radiator was not put to work: that takes minutes at speed on a warm day.',
 };

@@ -191,7 +191,7 @@ function found(id: FindingId, sure: boolean): Found {
   return { id, sure: sure ? 'clear' : 'likely', because: [] };
 }
 
-function findingOf({ grid, sensor, start, hot, cold }: Seen): Found {
+function findingOf({ grid, vehicle, sensor, start, hot, cold }: Seen): Found {
   for (const { kind, times } of sensor) {
     if (kind === 'jump') return found('sensor-jumps', times > 1);
     if (kind === 'flat') return found('sensor-stands-still', true);
@@ -223,6 +223,9 @@ function findingOf({ grid, sensor, start, hot, cold }: Seen): Found {
     case 'low throughout':
       return found('low-throughout', cold.sure);
     case 'holds':
+      // Past every usual fan figure, and this vehicle's is not known: nobody calls that sound.
+      if (vehicle.fanOn.from === 'general' && hot.highest > vehicle.fanOn.high + 2)
+        return { id: 'cannot-tell', sure: 'not at all', because: ['vehicle-unknown'] };
       return found('sound', true);
     case 'unknown':
       return { id: 'cannot-tell', sure: 'not at all', because: cold.because };

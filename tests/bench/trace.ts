@@ -10,7 +10,7 @@ import { FAULTS } from '../trace/car.ts';
 import { longLog } from '../trace/long-log.ts';
 import { countBy, type Run, runOne } from '../trace/run-simulation.ts';
 
-const [count = 2000, first = 10_000] = process.argv.slice(2).map(Number);
+const [count = 2000, first = 30_000] = process.argv.slice(2).map(Number);
 console.log(
   `${cpus()[0]?.model ?? 'unknown processor'} × ${cpus().length}, node ${process.version}, ${process.platform}`,
 );
