@@ -80,6 +80,31 @@ describe('a log', () => {
     await close();
   });
 
+  test('columns that were not recognised are chosen by hand, one straight after the other', async () => {
+    const text = await readFile(sample('opens-early'), 'utf8');
+    const strange = text.replace(/Time \(s\).*/, 'a;b;c;d;e;f;g');
+    const file = join(scratch, 'strange.csv');
+    await writeFile(file, strange);
+    const { page, close } = await openPage(browser, site.root);
+    await chooseVehicle(page, site.root, 'aldermoor-tarn-16');
+    await choose(page, file);
+    expect(await verdict(page).textContent()).toContain('No column of coolant temperature was found');
+    // The page reads the log again after each; none of the three may be lost on the way.
+    await page.selectOption('#trace-column-coolant', '1');
+    await page.selectOption('#trace-column-speed', '2');
+    await page.selectOption('#trace-column-ambient', '5');
+    await expect
+      .poll(() => verdict(page).textContent(), PATIENCE)
+      .toContain('opens too early or stands open');
+    for (const [role, column] of [
+      ['coolant', '1'],
+      ['speed', '2'],
+      ['ambient', '5'],
+    ])
+      expect(await page.inputValue(`#trace-column-${role}`)).toBe(column);
+    await close();
+  });
+
   test('what is no log gets a message, and the next file is read', async () => {
     const file = join(scratch, 'letter.txt');
     await writeFile(file, 'Dear customer, your car is ready.');

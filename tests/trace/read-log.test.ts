@@ -211,6 +211,17 @@ describe('names and units', () => {
     expect(trace.speed?.value[1]).toBeCloseTo(50 / 3.6, 6);
   });
 
+  test('letters as headings are no units', () => {
+    const { understood } = read(
+      'a;b;c;d;e;f\n0;80;50;900;20;14\n1;81;50;910;20;14\n2;82;50;920;20;14\n3;83;50;930;20;14',
+      {
+        columns: { coolant: 1, speed: 2, ambient: 5 },
+      },
+    );
+    expect(understood.roles.time?.column).toBe(0);
+    expect(understood.roles.ambient?.unit.symbol).toBe('°C');
+  });
+
   test('two columns without any heading', () => {
     expect(celsius(read('0,20\n1,21\n2,22\n3,23').trace.coolant.value)).toEqual([20, 21, 22, 23]);
   });

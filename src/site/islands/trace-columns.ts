@@ -3,18 +3,20 @@ import type { Choice, Column, Layout } from '../../trace/read/layout.ts';
 import { ROLE_KINDS, ROLES, type Role, unitsFor } from '../../trace/read/roles.ts';
 import { element } from './element.ts';
 
+/** Takes what makes a new choice out of the current one. */
+type Change = (from: (choice: Choice) => Choice) => void;
+
 /** Value of "not in this log". */
 const NONE = '';
 
 /**
- * @param change called with the whole choice after each change
+ * @param change called after each change; it is made to the choice as it stands then, which may be a later one
  * @returns a table of fields; a column is named with a few of its cells
  */
 export function columnFields(
   columns: readonly Column[],
   layout: Layout | Omit<Layout, 'columns'> | undefined,
-  choice: Choice,
-  change: (choice: Choice) => void,
+  change: Change,
 ): HTMLElement {
   const rows = ROLES.map((role) => {
     const taken = layout?.roles[role];
@@ -29,10 +31,12 @@ export function columnFields(
     }
     select.onchange = () => {
       const column = select.value === NONE ? null : Number(select.value);
-      // What was said of the unit was said of the other column.
-      const units = { ...choice.units };
-      delete units[role];
-      change({ ...choice, columns: { ...choice.columns, [role]: column }, units });
+      change((choice) => {
+        // What was said of the unit was said of the other column.
+        const units = { ...choice.units };
+        delete units[role];
+        return { ...choice, columns: { ...choice.columns, [role]: column }, units };
+      });
     };
     const row = element(
       'div',
@@ -40,7 +44,7 @@ export function columnFields(
       element('label', { for: id }, ROLE_KINDS[role].label),
       select,
     );
-    const unit = taken && unitField(role, layout, choice, change);
+    const unit = taken && unitField(role, layout, change);
     if (unit) row.append(unit);
     return row;
   });
@@ -50,8 +54,7 @@ export function columnFields(
 function unitField(
   role: Role,
   layout: Layout | Omit<Layout, 'columns'> | undefined,
-  choice: Choice,
-  change: (choice: Choice) => void,
+  change: Change,
 ): HTMLElement | undefined {
   const { kind, label } = ROLE_KINDS[role];
   const units = unitsFor(kind);
@@ -62,6 +65,7 @@ function unitField(
   const select = element('select', { 'aria-label': `Unit of: ${label}` });
   for (const { symbol } of units)
     select.append(new Option(symbol, symbol, false, symbol === current?.symbol));
-  select.onchange = () => change({ ...choice, units: { ...choice.units, [role]: select.value } });
+  select.onchange = () =>
+    change((choice) => ({ ...choice, units: { ...choice.units, [role]: select.value } }));
   return select;
 }

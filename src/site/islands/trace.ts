@@ -205,8 +205,8 @@ class RoadTest extends HTMLElement {
   }
 
   private columns(columns: Understood['columns'], layout: Parameters<typeof columnFields>[1]): HTMLElement {
-    return columnFields(columns, layout, this.choice, (choice) => {
-      this.choice = choice;
+    return columnFields(columns, layout, (from) => {
+      this.choice = from(this.choice);
       this.order();
     });
   }

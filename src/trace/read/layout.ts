@@ -149,6 +149,11 @@ function isUnit(text: string): boolean {
   );
 }
 
+/** A heading that is a unit and nothing else. A single letter is a name as well as not; only the second is usual. */
+function isUnitAlone(heading: string): boolean {
+  return isUnit(heading) && (heading.length > 1 || heading === 's');
+}
+
 /** Most of its words are units. */
 function isUnitRow(words: readonly string[]): boolean {
   const units = words.filter(isUnit);
@@ -157,7 +162,7 @@ function isUnitRow(words: readonly string[]): boolean {
 
 /** `Coolant (°F)`, `ECT [degC]`, `Speed, mph`, `coolant_c`, `Time ms`. */
 function unitInHeading(heading: string): string {
-  if (isUnit(heading)) return heading;
+  if (isUnitAlone(heading)) return heading;
   const bracket = /[([]\s*([^()[\]]{1,12}?)\s*[)\]]\s*$/.exec(heading)?.[1];
   if (bracket !== undefined) return bracket;
   const tail = /[\s,_/:-]\s*([°º\ufffd]?\s?[a-z%/]{1,10})\s*$/i.exec(heading)?.[1] ?? '';
@@ -215,7 +220,10 @@ function rolesOf(
   for (const role of ['time', 'coolant', 'speed', 'rpm'] as const) {
     const named = columns.filter(
       ({ index, name }) =>
-        !used.has(index) && unitNamed(ROLE_KINDS[role].kind, name) && fits(role, cells(index), mark),
+        !used.has(index) &&
+        isUnitAlone(name) &&
+        unitNamed(ROLE_KINDS[role].kind, name) &&
+        fits(role, cells(index), mark),
     );
     if (!roles[role] && choice.columns?.[role] === undefined && named.length === 1 && named[0])
       take(role, named[0].index);
