@@ -101,7 +101,7 @@ describe('a log', () => {
       ['speed', '2'],
       ['ambient', '5'],
     ])
-      expect(await page.inputValue(`#trace-column-${role}`)).toBe(column);
+      await expect.poll(() => page.inputValue(`#trace-column-${role}`), PATIENCE).toBe(column);
     await close();
   });
 

@@ -11,6 +11,8 @@ export class BackgroundReader {
   private onPage: Promise<TraceReader> | undefined;
   /** Orders given; answers to an older one are not wanted any more. */
   private current = 0;
+  /** Orders the worker has not finished with. */
+  private waiting = 0;
   private file: ArrayBuffer | undefined;
   private readonly answer: (answer: Answer) => void;
 
@@ -41,7 +43,12 @@ export class BackgroundReader {
       gone();
       return;
     }
-    this.worker.onmessage = ({ data }: MessageEvent<Answer>) => this.answer(data);
+    this.waiting++;
+    this.worker.onmessage = ({ data }: MessageEvent<Answer>) => {
+      if (data.kind !== 'progress') this.waiting--;
+      // An answer to an order that a later one has overtaken would put the page back for a moment.
+      if (this.waiting === 0 || data.kind === 'progress') this.answer(data);
+    };
     this.worker.onerror = (event) => {
       event.preventDefault();
       gone();
