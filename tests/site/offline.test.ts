@@ -99,7 +99,7 @@ describe('kept on the device', () => {
     }
     await page.goto(`${site.root}search.html`);
     expect((await searchFor(page, 'P0128')).length).toBeGreaterThan(1);
-    await page.locator('.search-results a').first().click();
+    await page.locator('.search-results a[href$="codes/p0128.html"]').first().click();
     await page.waitForURL(/codes\/p0128\.html$/);
     await close();
   });
@@ -290,7 +290,7 @@ describe('copied to a stick', () => {
     await page.goto(`${root}index.html`);
     await page.getByText('Opened from a folder').waitFor();
     await page.locator('ht-search input').fill('heater blows cold');
-    await page.locator('.search-results a').first().click();
+    await page.locator('.search-results a[href$="codes/p0128.html"]').first().click();
     await page.waitForURL(/symptoms\/no-cabin-heat\.html/);
     await page.getByRole('link', { name: 'Search', exact: true }).click();
     expect((await searchFor(page, 'P0128')).length).toBeGreaterThan(1);
