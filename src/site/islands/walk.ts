@@ -21,15 +21,16 @@ interface KeptWalk {
   at: string;
 }
 
+const isTexts = (value: unknown): value is string[] =>
+  Array.isArray(value) && value.every((each) => typeof each === 'string');
 const isKeptWalk = (value: unknown): value is KeptWalk =>
   typeof value === 'object' &&
   value !== null &&
   'answers' in value &&
   Array.isArray(value.answers) &&
+  value.answers.every((each) => isTexts(each) && each.length === 2) &&
   'at' in value &&
   typeof value.at === 'string';
-const isTexts = (value: unknown): value is string[] =>
-  Array.isArray(value) && value.every((each) => typeof each === 'string');
 
 class Walk extends HTMLElement {
   private data!: WalkData;
