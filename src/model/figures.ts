@@ -235,9 +235,6 @@ export type Joint = keyof typeof JOINTS;
 
 export const JOINT_NAMES = Object.keys(JOINTS) as Joint[];
 
-/** Braces in a text: figure paths and torques. */
-export const FIGURE_REFERENCE = /\{([^{}\n]*)\}/g;
-
 export function isFigurePath(path: string): path is FigurePath {
   return path in FIGURES;
 }

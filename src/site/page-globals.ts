@@ -11,6 +11,15 @@ export interface PageGlobals {
   habit: Habit;
   /** Called by a vehicle's data script. */
   receiveVehicle(sheet: VehicleSheet): void;
+  /** Called by the script that holds the sections of a walk, by what they are. */
+  receiveWalkParts(parts: Readonly<Record<string, string>>): void;
+  /** Writes the vehicle's figures and the reader's units into a part that came onto the page later. */
+  fill(part: ParentNode): void;
+  /**
+   * A text with its figures written in, for what is no markup: an option, a label read aloud.
+   * @param general packed general ranges by path
+   */
+  say(text: string, general: Readonly<Record<string, string>>): string;
 }
 
 declare global {
@@ -20,5 +29,7 @@ declare global {
   interface DocumentEventMap {
     /** The vehicle or the units have changed; read them from window.headertank. */
     'headertank:change': CustomEvent<undefined>;
+    /** Its target came onto the page after the page's own scripts had started. */
+    'headertank:added': CustomEvent<undefined>;
   }
 }

@@ -7,6 +7,11 @@ export function hrefOf(kind: Kind, id: string): string {
   return `/${KINDS[kind].folder}/${id}.html`;
 }
 
+/** Every step of a complaint's walk on one page. */
+export function hrefOfWalk(symptom: string): string {
+  return `/walks/${symptom}.html`;
+}
+
 export function entryOf<K extends Kind>(kind: K, id: string): Entry<K> {
   const entry = shelf.records[kind].get(id);
   if (!entry) throw new Error(`No ${kind} has the id ${id}`);

@@ -28,6 +28,7 @@ const PAGES = [
   'symptoms/reads-low-at-cruise.html',
   'symptoms/no-cabin-heat.html#level-cold=at-mark',
   'trees/reads-low-at-cruise.html',
+  'walks/reads-low-at-cruise.html',
   'causes/thermostat-stuck-open.html',
   'tests/compare-readings.html',
   'procedures/thermostat-replace.html',

@@ -8,6 +8,12 @@ import { walkTreeOf } from '../../src/site/walk/walk-tree.ts';
 
 const { shelf } = await readShelf(resolve('content'));
 
+export function causeTitle(id: string): string {
+  const cause = shelf.records.cause.get(id);
+  if (!cause) throw new Error(`No cause ${id}`);
+  return cause.data.title;
+}
+
 export interface UsualAnswer {
   key: string;
   value: string;

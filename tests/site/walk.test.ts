@@ -14,7 +14,7 @@ import {
   serveSite,
   type WatchedPage,
 } from './browser.ts';
-import { usualAnswers } from './usual-answers.ts';
+import { causeTitle, usualAnswers } from './usual-answers.ts';
 
 let browser: Browser;
 let site: ServedSite;
@@ -84,7 +84,7 @@ test.each(JOBS)(
     for (const { key, value } of answers) {
       await page.locator(`.step[data-now] .answer[data-key="${key}"][data-value="${value}"]`).first().click();
     }
-    const title = (await page.locator(`[data-proof="${cause}"] h3`).textContent()) ?? '';
+    const title = causeTitle(cause);
     await expect.poll(() => page.locator('.step[data-now]').textContent()).toContain(title);
     expect(
       await page.locator(`.step[data-now] a[href*="procedures/${repair}.html"]`).count(),
@@ -109,9 +109,13 @@ describe('the walk', () => {
   test('shows one question at a time, and its heading has the focus after an answer', async () => {
     await start();
     expect(await page.locator('.step:visible').count()).toBe(1);
+    const first = await result(page).textContent();
     await answer(page, 'At the mark');
+    await expect.poll(() => result(page).textContent()).not.toBe(first);
     expect(await page.locator('.step:visible').count()).toBe(1);
-    expect(await page.evaluate(() => document.activeElement?.tagName)).toBe('H3');
+    expect(await page.evaluate(() => document.activeElement?.textContent)).toBe(
+      await result(page).textContent(),
+    );
   });
 
   test('keeps answers in the address: sent to another device it stands at the same question', async () => {
@@ -119,6 +123,7 @@ describe('the walk', () => {
     await answer(page, 'At the mark');
     await answer(page, 'Outlet side');
     const asked = await result(page).textContent();
+    expect(asked).not.toContain('Where does the thermostat sit');
     const other = await openPage(browser, site.root, { serviceWorkers: 'block' });
     await other.page.goto(page.url());
     await expect.poll(() => result(other.page).textContent()).toBe(asked);
@@ -132,6 +137,7 @@ describe('the walk', () => {
     await page.getByRole('button', { name: 'Back' }).click();
     expect(await result(page).textContent()).toBe(first);
     await answer(page, 'At the mark');
+    await expect.poll(() => result(page).textContent()).not.toBe(first);
     await page.goBack();
     await expect.poll(() => result(page).textContent()).toBe(first);
   });
@@ -180,7 +186,7 @@ describe('the walk', () => {
   });
 });
 
-test('without scripts every step is on the page and each answer is a link to the next', async () => {
+test('without scripts every step is on a page and each answer is a link to the next', async () => {
   const watched = await openPage(browser, site.root, {
     ...phone,
     javaScriptEnabled: false,
@@ -227,6 +233,26 @@ test('another vehicle changes the numbers in questions; a missing figure shows t
   expect(other).not.toBe('78 °C');
   await choose('lindqual-mere-12');
   expect(await figure('running.low-limit')).toMatch(/general, none for this vehicle/);
+  await watched.close();
+});
+
+test('questions that cannot be fetched lose no answer, and are asked once they can', async () => {
+  const watched = await openPage(browser, site.root, {
+    ...phone,
+    serviceWorkers: 'block',
+    expected: /ERR_FAILED/,
+  });
+  const { page } = watched;
+  await page.route('**/walks/*.html', (route) => route.abort());
+  await page.goto(`${site.root}symptoms/reads-low-at-cruise.html`);
+  await page.locator('ht-walk[data-live]').waitFor();
+  const first = await result(page).textContent();
+  await answer(page, 'At the mark');
+  await page.getByText('Your answers are kept').waitFor();
+  await page.unroute('**/walks/*.html');
+  await page.getByRole('button', { name: 'Try again' }).click();
+  await expect.poll(() => result(page).textContent()).not.toBe(first);
+  expect(await page.locator('.trail li').count()).toBeGreaterThan(0);
   await watched.close();
 });
 

@@ -1,4 +1,5 @@
-import { FIGURE_REFERENCE, REFERABLE_PATHS } from '../../model/figures.ts';
+import { FIGURE_REFERENCE } from '../../model/figure-reference.ts';
+import { REFERABLE_PATHS } from '../../model/figures.ts';
 import type { Fault } from '../finding.ts';
 import { nearestOf } from '../nearest.ts';
 import type { RecordRule } from '../rule.ts';

@@ -10,6 +10,7 @@ import { relativeLinks } from './relative-links.ts';
 import { applyEdits, scan } from './scanned.ts';
 import { writeSearch } from './search-scripts.ts';
 import { SiteError } from './site-error.ts';
+import { writeWalkParts } from './walk-parts.ts';
 import { writeWebManifest } from './web-manifest.ts';
 
 export interface FinishedSite {
@@ -39,6 +40,7 @@ export async function finishSite(
   if (faults.length > 0) throw new SiteError(faults);
   applyEdits(output, outcomes);
   await writePages(output);
+  await writeWalkParts(output);
   await writeSearch(output, source);
   const { files, version } = await writeOffline(output, source);
   return { pages: output.pages.size, files: files.length, version };

@@ -4,7 +4,7 @@ import { METRIC, US } from '../../model/show-quantity.ts';
 import type { VehicleSheet } from '../vehicle-sheet.ts';
 import '../page-globals.ts';
 import { forget, keep, kept } from '../keep.ts';
-import { showFigures, showReadings } from './figures.ts';
+import { showFigures, showReadings, withFigures } from './figures.ts';
 import './offline.ts';
 
 const script = document.currentScript;
@@ -20,16 +20,24 @@ window.headertank = {
     window.headertank.vehicle = sheet;
     changed();
   },
+  // A walk that waits for its sections puts itself here.
+  receiveWalkParts() {},
+  fill,
+  say: (text, general) => withFigures(text, general, window.headertank.vehicle, window.headertank.habit),
 };
 
-function changed(): void {
+function fill(within: ParentNode): void {
   const { vehicle, habit } = window.headertank;
-  showFigures(document, vehicle, habit);
-  showReadings(document, habit);
-  for (const part of document.querySelectorAll<HTMLElement>('[data-layout]')) {
+  showFigures(within, vehicle, habit);
+  showReadings(within, habit);
+  for (const part of within.querySelectorAll<HTMLElement>('[data-layout]')) {
     const fits = layoutAllows(JSON.parse(part.dataset.layout ?? '{}'), vehicle?.layout ?? {});
     part.classList.toggle('not-this-vehicle', !fits);
   }
+}
+
+function changed(): void {
+  fill(document);
   document.dispatchEvent(new CustomEvent('headertank:change'));
 }
 

@@ -12,9 +12,9 @@ import { Diagnoser, type Diagnosis } from '../walk/diagnose.ts';
 import { knownLayout, type Replay, replay, type TrailEntry } from '../walk/replay.ts';
 import type { WalkData } from '../walk/walk-data.ts';
 import { button, element } from './element.ts';
-import { withFigures } from './figures.ts';
 import { KnownSoFar } from './known-so-far.ts';
 import { rankingList } from './ranking-list.ts';
+import { WalkParts } from './walk-parts.ts';
 
 interface KeptWalk {
   answers: [string, string][];
@@ -39,6 +39,7 @@ class Walk extends HTMLElement {
   /** A test asked out of turn, until it is answered. */
   private detour: string | undefined;
   private known!: KnownSoFar;
+  private parts!: WalkParts;
   private keeps = true;
 
   connectedCallback() {
@@ -46,6 +47,7 @@ class Walk extends HTMLElement {
     if (!source?.textContent) return;
     this.data = JSON.parse(source.textContent);
     this.diagnoser = new Diagnoser(this.data, (text) => this.say(text));
+    this.parts = new WalkParts(this.data.symptom, this.place('.steps'));
     this.missing = new Set(kept('tools-missing', isTexts) ?? []);
     this.known = new KnownSoFar(this.data, {
       answer: (test, outcome) => this.give(test, outcome),
@@ -53,6 +55,12 @@ class Walk extends HTMLElement {
     });
     this.place('.walk-foot').after(this.known.root);
     this.dataset.live = '';
+    // Whoever comes near an answer is about to give it: the other questions are fetched by then.
+    for (const sign of ['pointerover', 'touchstart', 'focusin'])
+      this.addEventListener(sign, () => void this.parts.load().catch(() => {}), {
+        once: true,
+        passive: true,
+      });
     this.addEventListener('click', (event) => this.press(event));
     this.addEventListener('keydown', (event) => {
       if (event.key === 'Enter' || event.key === ' ') this.press(event);
@@ -70,10 +78,10 @@ class Walk extends HTMLElement {
 
   /** A question or answer with the chosen vehicle's figures written in. */
   private say(text: string): string {
-    return withFigures(text, this.data.general, window.headertank.vehicle, window.headertank.habit);
+    return window.headertank.say(text, this.data.general);
   }
 
-  private readAddress(): void {
+  private readAddress(follow = false): void {
     const { titles, model, tree } = this.data;
     const features = new Set(
       Object.values(tree.steps).flatMap((step) => (step.kind === 'layout' ? [step.feature] : [])),
@@ -88,7 +96,7 @@ class Walk extends HTMLElement {
       return value === SKIPPED ? key in titles.outcomes : titles.outcomes[key]?.[value] !== undefined;
     });
     this.detour = undefined;
-    this.show();
+    this.show(follow);
   }
 
   /** Take an answer, whichever way it was given. undefined takes it back. */
@@ -99,8 +107,7 @@ class Walk extends HTMLElement {
     const fragment = writeAnswers(this.answers);
     history.pushState(null, '', fragment === '' ? `${location.pathname}${location.search}` : `#${fragment}`);
     this.save();
-    this.show();
-    if (follow) this.goToQuestion();
+    this.show(follow);
   }
 
   private save(): void {
@@ -133,7 +140,8 @@ class Walk extends HTMLElement {
     this.querySelector<HTMLElement>('.step[data-now] h3')?.focus({ preventScroll: true });
   }
 
-  private show(): void {
+  /** @param follow the reader is taken to the question, with the next words a screen reader says */
+  private show(follow = false): void {
     const vehicleLayout = window.headertank.vehicle?.layout ?? {};
     const lacks = (test: string) => this.diagnoser.lacksTool(test, this.missing);
     const replayed = replay(this.data.tree, this.answers, vehicleLayout, lacks);
@@ -142,10 +150,14 @@ class Walk extends HTMLElement {
       knownLayout(vehicleLayout, this.answers),
       this.missing,
     );
-    for (const step of this.querySelectorAll('.step')) step.removeAttribute('data-now');
-    const now = this.sectionNow(replayed, diagnosis);
+    const wanted = this.sectionNow(replayed, diagnosis);
+    // What was asked stays in sight until the next can be shown.
+    const before = this.querySelector<HTMLElement>('.step[data-now]') ?? undefined;
+    const now = wanted === 'to be loaded' ? before : wanted;
+    before?.removeAttribute('data-now');
     now?.setAttribute('data-now', '');
-    this.showTop(replayed, diagnosis, now);
+    this.showTop(replayed, diagnosis);
+    if (wanted === 'to be loaded') this.fetchQuestions(follow);
     this.showFoot(replayed);
     this.showShares(diagnosis, now);
     this.known.show(this.answers, this.missing, (text) => this.say(text));
@@ -157,16 +169,19 @@ class Walk extends HTMLElement {
     for (const link of this.querySelectorAll<HTMLAnchorElement>('a[data-carry]')) {
       link.hash = writeAnswers(this.answers);
     }
+    if (follow && wanted !== 'to be loaded') this.goToQuestion();
   }
 
   /** The section that is asked now. */
-  private sectionNow({ standing }: Replay, { step }: Diagnosis): Element | null | undefined {
-    const ask = (test: string) =>
-      this.querySelector(`[data-spare="${test}"]`) ??
-      this.querySelector(`.answer[data-key="${test}"]`)?.closest('.step');
-    const proof = (cause: string) => this.querySelector(`[data-proof="${cause}"]`);
+  private sectionNow({ standing }: Replay, { step }: Diagnosis): ReturnType<WalkParts['section']> {
+    const { steps } = this.data.tree;
+    const ask = (test: string) => {
+      const own = Object.entries(steps).find(([, node]) => node.kind === 'test' && node.test === test)?.[0];
+      return this.parts.section(own === undefined ? `spare ${test}` : `step ${own}`);
+    };
+    const proof = (cause: string) => this.parts.section(`proof ${cause}`);
     if (this.detour) return ask(this.detour);
-    if (standing.kind === 'at') return this.querySelector(`[data-step="${standing.step}"]`);
+    if (standing.kind === 'at') return this.parts.section(`step ${standing.step}`);
     if (standing.kind === 'proven') return proof(standing.cause);
     const { action } = step.best;
     if (action.kind === 'test') return ask(action.test);
@@ -174,7 +189,21 @@ class Walk extends HTMLElement {
     return undefined;
   }
 
-  private showTop({ trail, standing }: Replay, diagnosis: Diagnosis, now: Element | null | undefined): void {
+  /** The answers are kept already, so nothing is lost when the questions cannot be had. */
+  private fetchQuestions(follow: boolean): void {
+    const line = element('p', { class: 'note-line' }, 'The questions are being fetched.');
+    this.place('.walk-top').append(line);
+    this.parts.load().then(
+      () => this.show(follow),
+      () =>
+        line.replaceChildren(
+          'The questions cannot be fetched: there is no connection, and this device has not kept the site yet. Your answers are kept. ',
+          button('Try again', () => this.show(follow)),
+        ),
+    );
+  }
+
+  private showTop({ trail, standing }: Replay, diagnosis: Diagnosis): void {
     const parts: Node[] = [];
     const all = this.allAnswers(trail);
     if (all.length > 0)
@@ -221,8 +250,6 @@ class Walk extends HTMLElement {
           : `The drawn path ends here; quickest by the numbers: ${diagnosis.reason.sentence}`;
       parts.push(element('p', { class: 'note-line' }, sentence));
     }
-    if (!now && standing.kind !== 'off-path')
-      parts.push(element('p', { class: 'note-line' }, 'This way leads nowhere. Take an answer back.'));
     this.place('.walk-top').replaceChildren(...parts);
   }
 
@@ -275,8 +302,7 @@ class Walk extends HTMLElement {
         `You were here ${when}, with ${count}. `,
         button('Go on from there', () => {
           location.hash = new URLSearchParams(before.answers).toString();
-          this.readAddress();
-          this.goToQuestion();
+          this.readAddress(true);
         }),
         ' ',
         button(
@@ -346,8 +372,7 @@ class Walk extends HTMLElement {
     this.detour = undefined;
     history.pushState(null, '', `${location.pathname}${location.search}`);
     forget(`walk.${this.data.symptom}`);
-    this.show();
-    this.goToQuestion();
+    this.show(true);
   }
 
   private async copyAddress(pressed: HTMLButtonElement): Promise<void> {
@@ -360,7 +385,7 @@ class Walk extends HTMLElement {
   }
 
   /** Shares and verdict buttons on the causes that are shown. */
-  private showShares({ step }: Diagnosis, now: Element | null | undefined): void {
+  private showShares({ step }: Diagnosis, now: Element | undefined): void {
     if (!now) return;
     for (const place of now.querySelectorAll<HTMLElement>('[data-share]')) {
       const share = step.ranked.find(({ cause }) => cause === place.dataset.share)?.share ?? 0;
@@ -402,8 +427,7 @@ class Walk extends HTMLElement {
         parts.push(
           button('Do this one now', () => {
             this.detour = action.test;
-            this.show();
-            this.goToQuestion();
+            this.show(true);
           }),
         );
       }

@@ -1,7 +1,7 @@
 /** Everything a symptom's page shows of its walk, worked out once at build. */
 
 import { modelOf } from '../../library/case.ts';
-import { FIGURE_REFERENCE } from '../../model/figures.ts';
+import { FIGURE_REFERENCE } from '../../model/figure-reference.ts';
 import { SOMETHING_ELSE } from '../../model/kinds.ts';
 import type { Tree } from '../../model/tree.ts';
 import { LAYOUT_QUESTIONS } from '../layout-questions.ts';
