@@ -1,6 +1,6 @@
 import { type NumberedAction, named } from './actions.ts';
 import { item } from './arrays.ts';
-import { type BestFound, bestFound } from './best-policy.ts';
+import { type BestFound, bestFound, bestUnder } from './best-policy.ts';
 import { type Budget, QUICK_BUDGET } from './budget.ts';
 import type { CompiledModel } from './compiled.ts';
 import { Lookahead } from './lookahead.ts';
@@ -126,24 +126,48 @@ export function judgeTree(compiled: CompiledModel, tree: Tree, options: JudgeOpt
     : searched;
   const bound = lowerBound(compiled, situation, budget);
   assertOrder(bound, searched, report);
-  const ratio = best.minutes > 0 ? Math.max(1, report.expectedMinutes / best.minutes) : 1;
-  const dear: SoundnessFinding[] =
-    ratio > DEAR && !hasReason
-      ? [
-          {
-            rule: 'dearer-than-best-found',
-            level: 'warning',
-            minutes: report.expectedMinutes,
-            best: best.minutes,
-            ratio,
-            move: bestMove(compiled, tree, report),
-          },
-        ]
-      : [];
+  const ratio = ratioOf(report, best);
+  const dear = hasReason ? [] : dearness(compiled, tree, report, best);
   return {
     ok: true,
     judgement: { report, best, bound, withoutTests, ratio, findings: errorsFirst([...findings, ...dear]) },
   };
+}
+
+/** What a tree costs beyond the best found. */
+export type Price = { ok: true; findings: SoundnessFinding[] } | { ok: false; faults: TreeFault[] };
+
+/**
+ * Whether a tree is dearer than the best found, as judgeTree says it, without what else judgeTree works out: the search is
+ * left as soon as nothing can make the tree dear any more, which on most trees is early.
+ */
+export function priceOf(
+  compiled: CompiledModel,
+  tree: Tree,
+  { situation = { evidence: [] }, budget = QUICK_BUDGET }: Omit<JudgeOptions, 'hasReason'> = {},
+): Price {
+  const cost = treeCost(compiled, tree, situation);
+  if (!cost.ok) return cost;
+  const { report } = cost;
+  const best = bestUnder(compiled, situation, budget, report.expectedMinutes / DEAR);
+  return { ok: true, findings: best ? dearness(compiled, tree, report, best) : [] };
+}
+
+function ratioOf({ expectedMinutes }: TreeReport, best: BestFound): number {
+  return best.minutes > 0 ? Math.max(1, expectedMinutes / best.minutes) : 1;
+}
+
+function dearness(
+  compiled: CompiledModel,
+  tree: Tree,
+  report: TreeReport,
+  best: BestFound,
+): SoundnessFinding[] {
+  const ratio = ratioOf(report, best);
+  if (ratio <= DEAR) return [];
+  const move = bestMove(compiled, tree, report);
+  const { expectedMinutes: minutes } = report;
+  return [{ rule: 'dearer-than-best-found', level: 'warning', minutes, best: best.minutes, ratio, move }];
 }
 
 function errorsFirst(findings: SoundnessFinding[]): SoundnessFinding[] {

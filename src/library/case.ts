@@ -45,11 +45,11 @@ export function modelOf(records: Records, symptomId: string, known: KnownLayout)
   const symptom = need(records.symptom.get(symptomId), `symptom "${symptomId}"`).data;
   const causes = candidateCauses(records, symptom, known);
   const ids = causes.map((cause) => cause.id);
-  const inTree = testsOf(records, symptom.tree);
+  const telling = testsOf(records, symptom.tree);
+  const about = testsByCause(records);
+  for (const cause of ids) for (const test of about.get(cause) ?? []) telling.add(test);
   const usable = [...records.test.values()].filter(
-    ({ id, data }) =>
-      layoutAllows(data.layout, known) &&
-      (inTree.has(id) || ids.some((cause) => Object.hasOwn(data.evidence, cause))),
+    ({ id, data }) => telling.has(id) && layoutAllows(data.layout, known),
   );
   const groups = groupsOf(usable);
   return {
@@ -64,6 +64,19 @@ export function modelOf(records: Records, symptomId: string, known: KnownLayout)
 function testsOf(records: Records, treeId: string): Set<string> {
   const steps = treesOf(records, treeId).flatMap((tree) => Object.values(tree.data.steps));
   return new Set(steps.flatMap((step) => step.test ?? []));
+}
+
+const byCause = new WeakMap<Records, Map<string, string[]>>();
+
+/** Ids of the tests with evidence about each cause, looked up once for a whole shelf. */
+function testsByCause(records: Records): Map<string, string[]> {
+  const known = byCause.get(records);
+  if (known) return known;
+  const tests = new Map<string, string[]>();
+  for (const { id, data } of records.test.values())
+    for (const cause of Object.keys(data.evidence)) tests.set(cause, [...(tests.get(cause) ?? []), id]);
+  byCause.set(records, tests);
+  return tests;
 }
 
 function candidateCauses(records: Records, symptom: Symptom, known: KnownLayout): ModelCause[] {

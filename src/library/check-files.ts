@@ -14,6 +14,7 @@ import { Run } from './run.ts';
 import { isPlainObject, referencesIn } from './schema-tree.ts';
 import { type Entry, emptyRecords, type Records, type Shelf } from './shelf.ts';
 import { type RawFile, type SourceFile, sourceFile } from './source-file.ts';
+import { textsIn } from './strings.ts';
 
 export interface Checked {
   shelf: Shelf;
@@ -105,6 +106,7 @@ function draftShelf(run: Run, memory: Memory): DraftShelf {
       schema,
       faults: parsed.success ? [] : fieldFaults(schema, value, parsed.error.issues),
       references: referencesIn(schema, value),
+      texts: [...textsIn(value)],
     };
     drafts.push(draft);
     for (const rule of run.rulesOn('record')) run.apply(rule, () => rule.check(draft), file);

@@ -17,6 +17,7 @@ import { unknownField } from './rules/unknown-field.ts';
 import { unknownFigure } from './rules/unknown-figure.ts';
 import { wrongType } from './rules/wrong-type.ts';
 import { wrongWord } from './rules/wrong-word.ts';
+import { textsIn } from './strings.ts';
 
 /** Rules about one record by itself that a note can break. */
 const RULES: readonly RecordRule[] = [
@@ -55,6 +56,7 @@ export function checkNote(id: string, raw: unknown): NoteFault[] {
     schema: noteSchema,
     faults: parsed.success ? [] : fieldFaults(noteSchema, raw, parsed.error.issues),
     references: [],
+    texts: [...textsIn(raw)],
   };
   const faults = RULES.flatMap((rule) => rule.check(draft)).map(inSentences);
   const correction = parsed.data?.corrects && correctionFault(parsed.data.corrects);

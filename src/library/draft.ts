@@ -7,6 +7,7 @@ import type { Memory } from './memory.ts';
 import type { FoundReference } from './schema-tree.ts';
 import type { Entry, Records, Shelf } from './shelf.ts';
 import type { SourceFile } from './source-file.ts';
+import type { FoundText } from './strings.ts';
 
 /** One record file that YAML could read. */
 export interface Draft {
@@ -20,6 +21,8 @@ export interface Draft {
   schema: $ZodType;
   faults: FieldFault[];
   references: FoundReference[];
+  /** Every text of the record, whatever its field. */
+  texts: readonly FoundText[];
 }
 
 export interface DraftShelf {

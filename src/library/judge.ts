@@ -2,9 +2,9 @@
 import { QUICK_BUDGET } from '../diagnosis/budget.ts';
 import { compile } from '../diagnosis/compiled.ts';
 import type { Model } from '../diagnosis/model.ts';
-import { judgeTree, type SoundnessFinding, soundnessOf } from '../diagnosis/soundness.ts';
+import { priceOf, type SoundnessFinding, soundnessOf } from '../diagnosis/soundness.ts';
 import { reachableSteps, type Tree } from '../diagnosis/tree.ts';
-import type { KnownLayout } from '../model/layout.ts';
+import { type KnownLayout, LAYOUT_FEATURES, type Layout } from '../model/layout.ts';
 import { caseOf } from './case.ts';
 import type { DraftShelf } from './draft.ts';
 import { layoutsToldApart, signReader } from './layouts-told-apart.ts';
@@ -35,11 +35,15 @@ export function judgedTrees(shelf: DraftShelf): JudgedTree[] {
 }
 
 /**
- * Trees held against the best that a search finds. That takes a tenth of a second each, so it is done on the layout that
+ * Trees without a reason for their price held against the best that a search finds. That can take a tenth of a second each, so it is done on the layout that
  * most of the shelf's vehicles have; tests/shelf holds every layout to the same limit.
  */
 export function pricedTrees(shelf: DraftShelf): JudgedTree[] {
-  const known = priced.get(shelf) ?? soundTrees(shelf).map((tree) => judgeOn(shelf, tree, { search: true }));
+  const known =
+    priced.get(shelf) ??
+    soundTrees(shelf)
+      .filter(({ data }) => data.because === undefined)
+      .map((tree) => judgeOn(shelf, tree, { search: true }));
   priced.set(shelf, known);
   return known;
 }
@@ -52,10 +56,9 @@ export function pricedTrees(shelf: DraftShelf): JudgedTree[] {
 function judgedLayouts(shelf: DraftShelf, tree: Entry<'tree'>): readonly KnownLayout[] {
   const signs = signReader(branchesOf(shelf, tree), conditionsOf(shelf, tree));
   const vehicles = new Map<string, number>();
-  for (const { data } of shelf.records.vehicle.values()) {
-    if (data.layout.power === 'battery electric') continue;
-    const sign = signs(data.layout);
-    vehicles.set(sign, (vehicles.get(sign) ?? 0) + 1);
+  for (const { layout, count } of drivenLayouts(shelf)) {
+    const sign = signs(layout);
+    vehicles.set(sign, (vehicles.get(sign) ?? 0) + count);
   }
   const having = (layout: KnownLayout): number => vehicles.get(signs(layout)) ?? 0;
   const all = layoutsOf(shelf, tree);
@@ -63,21 +66,44 @@ function judgedLayouts(shelf: DraftShelf, tree: Entry<'tree'>): readonly KnownLa
   return some.length > 0 ? some : all.slice(0, 1);
 }
 
+interface DrivenLayout {
+  layout: Layout;
+  /** Vehicles of the shelf that have it. */
+  count: number;
+}
+
+const driven = new WeakMap<DraftShelf, DrivenLayout[]>();
+
+/** Layouts of the shelf's vehicles that have an engine to warm the coolant, each once: many vehicles share one. */
+function drivenLayouts(shelf: DraftShelf): DrivenLayout[] {
+  const known = driven.get(shelf);
+  if (known) return known;
+  const layouts = new Map<string, DrivenLayout>();
+  for (const { data } of shelf.records.vehicle.values()) {
+    const { layout } = data;
+    if (layout.power === 'battery electric') continue;
+    const key = LAYOUT_FEATURES.map((feature) => layout[feature]).join();
+    layouts.set(key, { layout, count: (layouts.get(key)?.count ?? 0) + 1 });
+  }
+  const found = [...layouts.values()];
+  driven.set(shelf, found);
+  return found;
+}
+
 interface How {
-  /** Also look for a better plan, to hold the tree's price against. */
+  /** Look for a better plan, to hold the tree's price against, instead of judging the tree by itself. */
   search: boolean;
 }
 
 function judgeOn(shelf: DraftShelf, tree: Entry<'tree'>, { search }: How): JudgedTree {
-  const hasReason = tree.data.because !== undefined;
   const layouts = judgedLayouts(shelf, tree).slice(0, search ? 1 : undefined);
   return {
     tree,
     layouts: layouts.map((known): Judged => {
       const { model, tree: steps } = caseOf(shelf, tree.data.symptom, known);
-      const question = JSON.stringify([model, steps, search, search && hasReason]);
+      const question = JSON.stringify([model, steps, search]);
       const recalled = shelf.memory.recall(question) as readonly SoundnessFinding[] | undefined;
-      const findings = recalled ?? judge(model, steps, search, hasReason);
+      const findings = recalled ?? judge(model, steps, search);
       if (!recalled) shelf.memory.remember(question, findings);
       return { known, findings, reached: new Set(reachableSteps(steps)) };
     }),
@@ -85,14 +111,14 @@ function judgeOn(shelf: DraftShelf, tree: Entry<'tree'>, { search }: How): Judge
 }
 
 /** A tree that cannot be walked gets no findings here: the rules about its steps report it. */
-function judge(model: Model, tree: Tree, search: boolean, hasReason: boolean): readonly SoundnessFinding[] {
+function judge(model: Model, tree: Tree, search: boolean): readonly SoundnessFinding[] {
   const compiled = compile(model);
-  if (!search) {
-    const sound = soundnessOf(compiled, tree);
-    return sound.ok ? sound.soundness.findings : [];
+  if (search) {
+    const price = priceOf(compiled, tree, { budget: QUICK_BUDGET });
+    return price.ok ? price.findings : [];
   }
-  const answer = judgeTree(compiled, tree, { budget: QUICK_BUDGET, hasReason });
-  return answer.ok ? answer.judgement.findings : [];
+  const sound = soundnessOf(compiled, tree);
+  return sound.ok ? sound.soundness.findings : [];
 }
 
 /** Trees of which every record that the arithmetic needs is right. */

@@ -1,9 +1,15 @@
 import fc from 'fast-check';
 import { describe, expect, test } from 'vitest';
-import { THOROUGH_BUDGET } from '../../src/diagnosis/budget.ts';
+import { QUICK_BUDGET, THOROUGH_BUDGET } from '../../src/diagnosis/budget.ts';
 import { compile } from '../../src/diagnosis/compiled.ts';
 import type { Model } from '../../src/diagnosis/model.ts';
-import { DEAR, type JudgeOptions, judgeTree, type TreeJudgement } from '../../src/diagnosis/soundness.ts';
+import {
+  DEAR,
+  type JudgeOptions,
+  judgeTree,
+  priceOf,
+  type TreeJudgement,
+} from '../../src/diagnosis/soundness.ts';
 import { describeFinding } from '../../src/diagnosis/soundness-words.ts';
 import type { Step, Tree } from '../../src/diagnosis/tree.ts';
 import { treeCost } from '../../src/diagnosis/tree-cost.ts';
@@ -226,4 +232,25 @@ describe('laws', () => {
       on: Object.fromEntries(Object.entries(step.on).map(([outcome, next]) => [outcome, swap(next)])),
     };
   }
+});
+
+describe('the price alone says what the whole judgement says, dear or not', () => {
+  const size = { causes: 6, tests: 5 };
+  const trees = models(size).chain((random) => fc.tuple(fc.constant(random), randomTree(random)));
+
+  // With no exact search the two-step policy is costed, which the price leaves early.
+  test.each([QUICK_BUDGET.exactStates, 0])('exact states: %i', (exactStates) => {
+    const budget = { ...QUICK_BUDGET, exactStates };
+    const counts = { dear: 0, fair: 0 };
+    fc.assert(
+      fc.property(trees, ([random, tree]) => {
+        const whole = judge(random, tree, { budget }).findings;
+        const dear = whole.filter(({ rule }) => rule === 'dearer-than-best-found');
+        expect(priceOf(compile(random), tree, { budget })).toEqual({ ok: true, findings: dear });
+        counts[dear.length > 0 ? 'dear' : 'fair'] += 1;
+      }),
+      { numRuns: 300 },
+    );
+    expect(Math.min(counts.dear, counts.fair)).toBeGreaterThan(20);
+  });
 });

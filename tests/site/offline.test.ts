@@ -7,6 +7,7 @@ import type { Browser, Page } from 'playwright-core';
 import { afterAll, beforeAll, describe, expect, test } from 'vitest';
 import { writeOffline } from '../../src/site/finish/offline.ts';
 import { readOutput } from '../../src/site/finish/output.ts';
+import type { FileList } from '../../src/site/worker/file-list.ts';
 import {
   builtSite,
   folderRoot,
@@ -80,6 +81,16 @@ async function searchFor(page: Page, query: string): Promise<string[]> {
   return page.locator('.search-results a').allTextContents();
 }
 
+/** How many packs hold a page: every page is new in a version that is published here, and nothing else. */
+function packsWithPages({ files, packs }: FileList): number {
+  let from = 0;
+  return packs.filter((pack) => {
+    const held = files.slice(from, from + pack.files);
+    from += pack.files;
+    return held.some(({ path }) => path.endsWith('.html'));
+  }).length;
+}
+
 describe('kept on the device', () => {
   test('with the server gone every page, the search and the scripts work', async () => {
     const site = await serveSite(builtSite());
@@ -146,14 +157,14 @@ describe('a new version', () => {
   afterAll(() => rm(folder, { recursive: true }));
 
   /** The same site with every page changed, and seen to be on the symptoms' pages, listed anew. */
-  async function publish(mark: string): Promise<void> {
+  async function publish(mark: string): Promise<FileList> {
     const output = await readOutput(folder);
     for (const [name, page] of output.pages) {
       const isSeen = name.startsWith('symptoms/') || name === 'index.html';
       const headed = isSeen ? page.replace(/<h1[^>]*>[^<]*/, `<h1>${mark}`) : page;
       await writeFile(join(folder, name), `${headed}<!-- ${mark} -->`);
     }
-    await writeOffline(output, 'src/site');
+    return writeOffline(output, 'src/site');
   }
 
   async function heading(page: Page, address: string): Promise<string | null> {
@@ -200,8 +211,8 @@ describe('a new version', () => {
     const { page, close } = await openPage(browser, site.root, { expected: SERVER_GONE });
     await install(page, site.root);
     const names = await pagesOf(folder);
-    await publish('The third version');
-    expect((await readdir(join(folder, 'offline'))).length).toBeGreaterThan(1);
+    const needed = packsWithPages(await publish('The third version'));
+    expect(needed).toBeGreaterThan(1);
     cutDuring(site.server, 1);
     await lookForNew(page);
     await page.getByText('could not be fetched whole: the connection broke off').waitFor();
@@ -214,8 +225,7 @@ describe('a new version', () => {
     await lookForNew(page);
     await page.getByRole('button', { name: 'Show the new version' }).click();
     await page.getByRole('heading', { name: 'The third version' }).waitFor();
-    const packs = await readdir(join(folder, 'offline'));
-    expect(asked.filter((address) => address.startsWith('/offline/'))).toHaveLength(packs.length - 1);
+    expect(asked.filter((address) => address.startsWith('/offline/'))).toHaveLength(needed - 1);
     await close();
     await site.stop();
   });
@@ -290,7 +300,7 @@ describe('copied to a stick', () => {
     await page.goto(`${root}index.html`);
     await page.getByText('Opened from a folder').waitFor();
     await page.locator('ht-search input').fill('heater blows cold');
-    await page.locator('.search-results a[href$="codes/p0128.html"]').first().click();
+    await page.locator('.search-results a').first().click();
     await page.waitForURL(/symptoms\/no-cabin-heat\.html/);
     await page.getByRole('link', { name: 'Search', exact: true }).click();
     expect((await searchFor(page, 'P0128')).length).toBeGreaterThan(1);

@@ -243,13 +243,13 @@ test('questions that cannot be fetched lose no answer, and are asked once they c
     expected: /ERR_FAILED/,
   });
   const { page } = watched;
-  await page.route('**/walks/*.js', (route) => route.abort());
+  await page.route('**/walks/*.html', (route) => route.abort());
   await page.goto(`${site.root}symptoms/reads-low-at-cruise.html`);
   await page.locator('ht-walk[data-live]').waitFor();
   const first = await result(page).textContent();
   await answer(page, 'At the mark');
   await page.getByText('Your answers are kept').waitFor();
-  await page.unroute('**/walks/*.js');
+  await page.unroute('**/walks/*.html');
   await page.getByRole('button', { name: 'Try again' }).click();
   await expect.poll(() => result(page).textContent()).not.toBe(first);
   expect(await page.locator('.trail li').count()).toBeGreaterThan(0);

@@ -1,13 +1,12 @@
 import type { RecordRule } from '../rule.ts';
-import { textsIn } from '../strings.ts';
 
 /** Records are words: nothing is fetched from elsewhere, and pictures are drawn by the site. */
 export const imageInText: RecordRule = {
   id: 'image-in-text',
   level: 'error',
   on: 'record',
-  check: ({ file, raw }) =>
-    [...textsIn(raw)].flatMap(({ text, path }) => {
+  check: ({ file, texts }) =>
+    texts.flatMap(({ text, path }) => {
       const image = /!\[[^\]]*\](?:\([^)]*\)|\[[^\]]*\])/.exec(text)?.[0];
       if (image === undefined) return [];
       return [

@@ -1,14 +1,13 @@
 import type { RecordRule } from '../rule.ts';
 import { TO_WRITE } from '../skeleton-mark.ts';
-import { textsIn } from '../strings.ts';
 
 /** `npm run new` fills a record so that it is whole; what it filled in says nothing yet. */
 export const leftToWrite: RecordRule = {
   id: 'left-to-write',
   level: 'warning',
   on: 'record',
-  check: ({ file, raw }) =>
-    [...textsIn(raw)].flatMap(({ text, path }) =>
+  check: ({ file, texts }) =>
+    texts.flatMap(({ text, path }) =>
       text.startsWith(TO_WRITE)
         ? [
             {

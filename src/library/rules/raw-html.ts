@@ -1,5 +1,4 @@
 import type { RecordRule } from '../rule.ts';
-import { textsIn } from '../strings.ts';
 
 /** Tags, comments and declarations as CommonMark 0.31 section 6.6 has them; `p < 5 bar` is none. */
 const HTML = /<(?:\/?[A-Za-z][A-Za-z0-9-]*(?:\s[^<>]*)?\/?>|!--|![A-Za-z]|\?)/;
@@ -8,8 +7,8 @@ export const rawHtml: RecordRule = {
   id: 'raw-html',
   level: 'error',
   on: 'record',
-  check: ({ file, raw }) =>
-    [...textsIn(raw)].flatMap(({ text, path }) => {
+  check: ({ file, texts }) =>
+    texts.flatMap(({ text, path }) => {
       const tag = HTML.exec(text)?.[0];
       if (tag === undefined) return [];
       return [

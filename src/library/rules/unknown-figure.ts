@@ -3,7 +3,6 @@ import { REFERABLE_PATHS } from '../../model/figures.ts';
 import type { Fault } from '../finding.ts';
 import { nearestOf } from '../nearest.ts';
 import type { RecordRule } from '../rule.ts';
-import { textsIn } from '../strings.ts';
 
 const KNOWN = new Set(REFERABLE_PATHS);
 
@@ -12,9 +11,9 @@ export const unknownFigure: RecordRule = {
   id: 'unknown-figure',
   level: 'error',
   on: 'record',
-  check: ({ file, raw }) => {
+  check: ({ file, texts }) => {
     const faults: Fault[] = [];
-    for (const { text, path } of textsIn(raw)) {
+    for (const { text, path } of texts) {
       if (!/[{}]/.test(text)) continue;
       for (const [whole, inside = ''] of text.matchAll(FIGURE_REFERENCE)) {
         const wanted = inside.trim();

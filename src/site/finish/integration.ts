@@ -5,7 +5,6 @@ import type { AstroIntegration } from 'astro';
 import { readShelf } from '../../library/read-shelf.ts';
 import { serveIslands } from './dev-islands.ts';
 import { watchShelf } from './dev-shelf.ts';
-import { serveWalkParts } from './dev-walks.ts';
 import { finishSite } from './finish-site.ts';
 
 export interface Folders {
@@ -21,7 +20,6 @@ export function finish({ content, source }: Folders): AstroIntegration {
     hooks: {
       'astro:server:setup': async ({ server }) => {
         serveIslands(server, resolve(source, 'islands'));
-        serveWalkParts(server);
         await watchShelf(server, resolve(content));
       },
       'astro:build:done': async ({ dir, logger }) => {

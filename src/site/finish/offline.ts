@@ -9,8 +9,8 @@ import type { Output } from './output.ts';
 
 /** Bytes before compression: what is fetched again when a connection breaks. */
 const PACK_SIZE = 2 ** 21;
-/** Only a stick needs it, and a stick has no worker. */
-const NOT_HELD = new Set(['scripts/search-files.js', 'worker.js']);
+/** Only a stick needs them, and a stick has no worker; the worker itself is kept by the browser. */
+const NOT_HELD = /^(?:scripts\/search-files\.js|walks\/.*\.js|worker\.js)$/;
 
 /** @param source src/site, where the worker is */
 export async function writeOffline(output: Output, source: string): Promise<FileList> {
@@ -40,7 +40,7 @@ export async function writeOffline(output: Output, source: string): Promise<File
 
 /** Packs of a run before are gone by now. */
 function isHeld(path: string): boolean {
-  return !NOT_HELD.has(path) && !path.startsWith('offline/');
+  return !NOT_HELD.test(path) && !path.startsWith('offline/');
 }
 
 async function writePack(folder: string, files: ListedFile[], contents: Buffer[]): Promise<Pack> {

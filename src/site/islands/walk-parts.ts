@@ -1,11 +1,13 @@
 /** The sections of a walk that are not in its page: fetched once, put into the page as they are asked. */
 import '../page-globals.ts';
 import { loadScript } from '../browser/load-script.ts';
+import { cutSections } from '../walk/cut-sections.ts';
 
 export class WalkParts {
   private readonly symptom: string;
   private readonly place: HTMLElement;
   private parts: Readonly<Record<string, string>> | undefined;
+  private loading: Promise<void> | undefined;
 
   /** @param place where sections stand */
   constructor(symptom: string, place: HTMLElement) {
@@ -14,12 +16,25 @@ export class WalkParts {
   }
 
   /** @throws Error when they cannot be had */
-  async load(): Promise<void> {
-    if (this.parts) return;
-    window.headertank.receiveWalkParts = (parts) => {
-      this.parts = parts;
-    };
-    await loadScript(`../walks/${this.symptom}`);
+  load(): Promise<void> {
+    this.loading ??= this.fetchParts().catch((error: unknown) => {
+      this.loading = undefined;
+      throw error;
+    });
+    return this.loading;
+  }
+
+  private async fetchParts(): Promise<void> {
+    if (location.protocol === 'file:') {
+      window.headertank.receiveWalkParts = (parts) => {
+        this.parts = parts;
+      };
+      return loadScript(`../walks/${this.symptom}`);
+    }
+    const name = `${this.symptom}.html`;
+    const answer = await fetch(new URL(`walks/${name}`, window.headertank.root));
+    if (!answer.ok) throw new Error(`${answer.url} cannot be had: ${answer.status}`);
+    this.parts = cutSections(await answer.text(), name);
   }
 
   /**

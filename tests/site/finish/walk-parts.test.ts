@@ -1,6 +1,7 @@
 /** The live walk's sections are cut from the page of all steps. */
 import { expect, test } from 'vitest';
-import { cutSections, walkScript } from '../../../src/site/finish/walk-parts.ts';
+import { walkScript } from '../../../src/site/finish/walk-parts.ts';
+import { cutSections } from '../../../src/site/walk/cut-sections.ts';
 
 const section = (kind: string, id: string, inside: string) =>
   `<section class="step" id="x" data-${kind}="${id}" aria-label="Question">${inside}</section>`;
