@@ -8,7 +8,9 @@ import type { Result } from '../search/start.ts';
 import { button, element } from './element.ts';
 
 const PAUSE = 120;
+/** Results shown at once: each fetches a piece of the index, and six are a phone's first screen and a half. */
 const FEW = 6;
+/** Those that come with each “Show more”. */
 const MANY = 10;
 
 class Search extends HTMLElement {
@@ -23,7 +25,7 @@ class Search extends HTMLElement {
   #list = element('ol', { class: 'search-results' });
   #more = button('Show more', () => this.#showMore(), 'quiet');
   #input: HTMLInputElement | null = null;
-  /** The whole search page: more results, kinds to choose, the query in the address. */
+  /** The whole search page: kinds to choose, the query in the address. */
   #whole = false;
   #kind = '';
   #limit = FEW;
@@ -65,7 +67,7 @@ class Search extends HTMLElement {
   async #search() {
     const query = this.#input?.value.trim() ?? '';
     const turn = ++this.#asked;
-    this.#limit = this.#whole ? MANY : FEW;
+    this.#limit = FEW;
     this.#keepInAddress(query);
     if (query === '') {
       this.#found = undefined;
@@ -113,7 +115,7 @@ class Search extends HTMLElement {
 
   async #choose(kind: string) {
     this.#kind = kind;
-    this.#limit = MANY;
+    this.#limit = FEW;
     this.#keepInAddress(this.#input?.value.trim() ?? '');
     await this.#show();
   }
