@@ -2,6 +2,7 @@
 import { join } from 'node:path';
 import type { Shelf } from '../../library/shelf.ts';
 import { writeIslands } from './islands.ts';
+import { writeLostPage } from './lost-page.ts';
 import { writeMovedPages } from './moved-pages.ts';
 import { writeOffline } from './offline.ts';
 import { readOutput, writePages } from './output.ts';
@@ -39,6 +40,7 @@ export async function finishSite(
   const faults = outcomes.flatMap((outcome) => outcome.faults);
   if (faults.length > 0) throw new SiteError(faults);
   applyEdits(output, outcomes);
+  await writeLostPage(output, source);
   await writePages(output);
   await writeWalkParts(output);
   await writeSearch(output, source);

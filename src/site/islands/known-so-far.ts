@@ -11,27 +11,27 @@ interface Listener {
 
 export class KnownSoFar {
   readonly root: HTMLElement;
+  private readonly data: WalkData;
+  private readonly listener: Listener;
+  private readonly say: (text: string) => string;
+  private readonly rows = element('div', { class: 'known-rows' });
+  private readonly tools = element('div', { class: 'known-tools' });
+  private answers: Answers = new Map();
+  private missing: ReadonlySet<string> = new Set();
   private readonly choices = new Map<string, HTMLSelectElement>();
   /** Where questions and answers stand, with their text as written. */
   private readonly texts: { part: Node; text: string }[] = [];
   private readonly ticks = new Map<string, HTMLInputElement>();
 
-  constructor(data: WalkData, listener: Listener) {
-    const tests = [...data.model.tests].sort((a, b) => a.minutes - b.minutes);
-    const rows = tests.map(({ id }) => this.row(id, data, listener));
-    const tools = [...new Set(tests.flatMap(({ id }) => data.tools[id] ?? []))].sort((a, b) =>
-      (data.titles.tools[a] ?? a).localeCompare(data.titles.tools[b] ?? b),
-    );
-    const ticks = tools.map((tool) => this.tick(tool, data, listener));
+  /** @param say writes the vehicle's figures into a question or an answer */
+  constructor(data: WalkData, listener: Listener, say: (text: string) => string) {
+    this.data = data;
+    this.listener = listener;
+    this.say = say;
     this.root = element(
       'div',
       { class: 'known no-print' },
-      element(
-        'details',
-        {},
-        element('summary', {}, 'Known so far: tick findings in any order'),
-        element('div', { class: 'known-rows' }, ...rows),
-      ),
+      element('details', {}, element('summary', {}, 'Known so far: tick findings in any order'), this.rows),
       element(
         'details',
         {},
@@ -41,44 +41,73 @@ export class KnownSoFar {
           { class: 'soft' },
           'The walk finds another way round tests that need them. Kept on this device.',
         ),
-        element('div', { class: 'known-tools' }, ...ticks),
+        this.tools,
       ),
     );
+    // Most walks never open it, and it is long.
+    this.root.addEventListener('toggle', () => this.build(), { once: true, capture: true });
+    document.addEventListener('headertank:change', () => this.write());
   }
 
-  private row(test: string, data: WalkData, listener: Listener): HTMLElement {
+  private build(): void {
+    const { model, tools, titles } = this.data;
+    const tests = [...model.tests].sort((a, b) => a.minutes - b.minutes);
+    this.rows.append(...tests.map(({ id }) => this.row(id)));
+    const needed = [...new Set(tests.flatMap(({ id }) => tools[id] ?? []))].sort((a, b) =>
+      (titles.tools[a] ?? a).localeCompare(titles.tools[b] ?? b),
+    );
+    this.tools.append(...needed.map((tool) => this.tick(tool)));
+    this.write();
+    this.mark();
+  }
+
+  private row(test: string): HTMLElement {
+    const { titles } = this.data;
     const choice = element('select', { id: `known-${test}` });
     choice.append(new Option('not known', ''));
-    for (const [outcome, text] of Object.entries(data.titles.outcomes[test] ?? {})) {
+    for (const [outcome, text] of Object.entries(titles.outcomes[test] ?? {})) {
       const option = new Option('', outcome);
       choice.append(option);
       this.texts.push({ part: option, text });
     }
     choice.addEventListener('change', () =>
-      listener.answer(test, choice.value === '' ? undefined : choice.value),
+      this.listener.answer(test, choice.value === '' ? undefined : choice.value),
     );
     this.choices.set(test, choice);
     const question = element('label', { for: `known-${test}` });
-    this.texts.push({ part: question, text: data.titles.questions[test] ?? test });
+    this.texts.push({ part: question, text: titles.questions[test] ?? test });
     return element('div', { class: 'known-row' }, question, choice);
   }
 
-  private tick(tool: string, data: WalkData, listener: Listener): HTMLElement {
+  private tick(tool: string): HTMLElement {
     const box = element('input', { type: 'checkbox', id: `missing-${tool}` });
     box.addEventListener('change', () =>
-      listener.missing([...this.ticks].filter(([, each]) => each.checked).map(([id]) => id)),
+      this.listener.missing([...this.ticks].filter(([, each]) => each.checked).map(([id]) => id)),
     );
     this.ticks.set(tool, box);
-    return element('label', { class: 'tick', for: `missing-${tool}` }, box, data.titles.tools[tool] ?? tool);
+    return element(
+      'label',
+      { class: 'tick', for: `missing-${tool}` },
+      box,
+      this.data.titles.tools[tool] ?? tool,
+    );
   }
 
-  /** @param say writes the vehicle's figures into a question or an answer */
-  show(answers: Answers, missing: ReadonlySet<string>, say: (text: string) => string): void {
-    for (const { part, text } of this.texts) part.textContent = say(text);
+  show(answers: Answers, missing: ReadonlySet<string>): void {
+    this.answers = answers;
+    this.missing = missing;
+    this.mark();
+  }
+
+  private write(): void {
+    for (const { part, text } of this.texts) part.textContent = this.say(text);
+  }
+
+  private mark(): void {
     for (const [test, choice] of this.choices) {
-      const value = answers.get(test);
+      const value = this.answers.get(test);
       choice.value = value === undefined || value === SKIPPED ? '' : value;
     }
-    for (const [tool, box] of this.ticks) box.checked = missing.has(tool);
+    for (const [tool, box] of this.ticks) box.checked = this.missing.has(tool);
   }
 }

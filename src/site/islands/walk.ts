@@ -4,16 +4,17 @@
  */
 import '../page-globals.ts';
 import { describeContradiction } from '../../diagnosis/reason.ts';
-import { SOMETHING_ELSE } from '../../model/kinds.ts';
 import { putOnJobCard } from '../job/hand-over.ts';
 import { forget, keep, kept } from '../keep.ts';
 import { NOT_IT, PROVEN, proveKey, readAnswers, SKIPPED, writeAnswers } from '../walk/answers.ts';
 import { Diagnoser, type Diagnosis } from '../walk/diagnose.ts';
 import { knownLayout, type Replay, replay, type TrailEntry } from '../walk/replay.ts';
 import type { WalkData } from '../walk/walk-data.ts';
+import { WalkWords } from '../walk/walk-words.ts';
+import { afterPaint } from './after-paint.ts';
 import { button, element } from './element.ts';
 import { KnownSoFar } from './known-so-far.ts';
-import { rankingList } from './ranking-list.ts';
+import { likelyParts, showShares } from './walk-likely.ts';
 import { WalkParts } from './walk-parts.ts';
 
 interface KeptWalk {
@@ -21,15 +22,16 @@ interface KeptWalk {
   at: string;
 }
 
+const isTexts = (value: unknown): value is string[] =>
+  Array.isArray(value) && value.every((each) => typeof each === 'string');
 const isKeptWalk = (value: unknown): value is KeptWalk =>
   typeof value === 'object' &&
   value !== null &&
   'answers' in value &&
   Array.isArray(value.answers) &&
+  value.answers.every((each) => isTexts(each) && each.length === 2) &&
   'at' in value &&
   typeof value.at === 'string';
-const isTexts = (value: unknown): value is string[] =>
-  Array.isArray(value) && value.every((each) => typeof each === 'string');
 
 class Walk extends HTMLElement {
   private data!: WalkData;
@@ -39,6 +41,8 @@ class Walk extends HTMLElement {
   /** A test asked out of turn, until it is answered. */
   private detour: string | undefined;
   private known!: KnownSoFar;
+  private words!: WalkWords;
+  private readonly afterPaint = afterPaint();
   private parts!: WalkParts;
   private keeps = true;
 
@@ -47,12 +51,17 @@ class Walk extends HTMLElement {
     if (!source?.textContent) return;
     this.data = JSON.parse(source.textContent);
     this.diagnoser = new Diagnoser(this.data, (text) => this.say(text));
+    this.words = new WalkWords(this.data.titles, (text) => this.say(text));
     this.parts = new WalkParts(this.data.symptom, this.place('.steps'));
     this.missing = new Set(kept('tools-missing', isTexts) ?? []);
-    this.known = new KnownSoFar(this.data, {
-      answer: (test, outcome) => this.give(test, outcome),
-      missing: (tools) => this.setMissing(tools),
-    });
+    this.known = new KnownSoFar(
+      this.data,
+      {
+        answer: (test, outcome) => this.give(test, outcome),
+        missing: (tools) => this.setMissing(tools),
+      },
+      (text) => this.say(text),
+    );
     this.place('.walk-foot').after(this.known.root);
     this.dataset.live = '';
     // Whoever comes near an answer is about to give it: the other questions are fetched by then.
@@ -140,40 +149,32 @@ class Walk extends HTMLElement {
     this.querySelector<HTMLElement>('.step[data-now] h3')?.focus({ preventScroll: true });
   }
 
-  /** @param follow the reader is taken to the question, with the next words a screen reader says */
+  /**
+   * What is asked now comes at once; what the numbers say beside it after that is on the screen.
+   * @param follow the reader is taken to the question, with the next words a screen reader says
+   */
   private show(follow = false): void {
     const vehicleLayout = window.headertank.vehicle?.layout ?? {};
     const lacks = (test: string) => this.diagnoser.lacksTool(test, this.missing);
     const replayed = replay(this.data.tree, this.answers, vehicleLayout, lacks);
-    const diagnosis = this.diagnoser.diagnose(
-      this.answers,
-      knownLayout(vehicleLayout, this.answers),
-      this.missing,
-    );
-    const wanted = this.sectionNow(replayed, diagnosis);
+    const layout = knownLayout(vehicleLayout, this.answers);
+    const diagnose = once(() => this.diagnoser.diagnose(this.answers, layout, this.missing));
+    const wanted = this.sectionNow(replayed, diagnose);
     // What was asked stays in sight until the next can be shown.
     const before = this.querySelector<HTMLElement>('.step[data-now]') ?? undefined;
     const now = wanted === 'to be loaded' ? before : wanted;
     before?.removeAttribute('data-now');
     now?.setAttribute('data-now', '');
-    this.showTop(replayed, diagnosis);
+    this.showTop(replayed, diagnose);
     if (wanted === 'to be loaded') this.fetchQuestions(follow);
     this.showFoot(replayed);
-    this.showShares(diagnosis, now);
-    this.known.show(this.answers, this.missing, (text) => this.say(text));
-    this.showRanking(diagnosis, replayed);
-    for (const answer of this.querySelectorAll<HTMLElement>('.answer')) {
-      const { key = '', value } = answer.dataset;
-      answer.toggleAttribute('data-chosen', this.answers.get(key) === value);
-    }
-    for (const link of this.querySelectorAll<HTMLAnchorElement>('a[data-carry]')) {
-      link.hash = writeAnswers(this.answers);
-    }
+    if (now) this.showChosen(now);
     if (follow && wanted !== 'to be loaded') this.goToQuestion();
+    this.afterPaint(() => this.showNumbers(replayed, diagnose(), now));
   }
 
   /** The section that is asked now. */
-  private sectionNow({ standing }: Replay, { step }: Diagnosis): ReturnType<WalkParts['section']> {
+  private sectionNow({ standing }: Replay, diagnose: () => Diagnosis): ReturnType<WalkParts['section']> {
     const { steps } = this.data.tree;
     const ask = (test: string) => {
       const own = Object.entries(steps).find(([, node]) => node.kind === 'test' && node.test === test)?.[0];
@@ -183,7 +184,7 @@ class Walk extends HTMLElement {
     if (this.detour) return ask(this.detour);
     if (standing.kind === 'at') return this.parts.section(`step ${standing.step}`);
     if (standing.kind === 'proven') return proof(standing.cause);
-    const { action } = step.best;
+    const { action } = diagnose().step.best;
     if (action.kind === 'test') return ask(action.test);
     if (action.kind === 'prove') return proof(action.cause);
     return undefined;
@@ -203,7 +204,7 @@ class Walk extends HTMLElement {
     );
   }
 
-  private showTop({ trail, standing }: Replay, diagnosis: Diagnosis): void {
+  private showTop({ trail, standing }: Replay, diagnose: () => Diagnosis): void {
     const parts: Node[] = [];
     const all = this.allAnswers(trail);
     if (all.length > 0)
@@ -223,68 +224,42 @@ class Walk extends HTMLElement {
           'This device keeps nothing (its storage is full or blocked). The address holds the answers: send it to yourself to go on later.',
         ),
       );
-    if (diagnosis.fights) {
-      parts.push(
-        element(
-          'p',
-          { class: 'caution' },
-          element('b', {}, 'These two fight. '),
-          describeContradiction(diagnosis.fights, this.diagnoser.titles),
-        ),
-      );
-    }
     if (standing.kind === 'proven') {
       parts.push(
         element(
           'p',
           { class: 'note-line' },
-          element('b', {}, `Proven: ${this.causeTitle(standing.cause)}. `),
+          element('b', {}, `Proven: ${this.words.cause(standing.cause)}. `),
           'Repair, fill, prove and hand back as below.',
         ),
       );
     } else if (standing.kind === 'off-path') {
-      const { action } = diagnosis.step.best;
+      const { step, reason } = diagnose();
+      const { action } = step.best;
       const sentence =
         action.kind === 'pass-on'
           ? 'Nothing left here is quicker than passing the car on: hand it over with this sheet. The likeliest causes are in the list.'
-          : `The drawn path ends here; quickest by the numbers: ${diagnosis.reason.sentence}`;
+          : `The drawn path ends here; quickest by the numbers: ${reason.sentence}`;
       parts.push(element('p', { class: 'note-line' }, sentence));
     }
     this.place('.walk-top').replaceChildren(...parts);
   }
 
-  private trailLine(entry: TrailEntry): Node {
-    const { key, value } = entry;
+  private trailLine({ key, value, fromVehicle }: TrailEntry): Node {
+    const asked = this.words.asked(key);
     const line = element(
       'li',
       {},
-      element('span', { class: 'asked' }, this.askedText(key)),
-      element('b', {}, this.answerText(key, value)),
+      element('span', { class: 'asked' }, asked),
+      element('b', {}, this.words.answer(key, value)),
     );
-    if (entry.fromVehicle) line.append(element('small', {}, 'from the vehicle'));
+    if (fromVehicle) line.append(element('small', {}, 'from the vehicle'));
     else {
       const change = button('Change', () => this.give(key, undefined, true), 'quiet');
-      change.setAttribute('aria-label', `Change: ${this.askedText(key)}`);
+      change.setAttribute('aria-label', `Change: ${asked}`);
       line.append(change);
     }
     return line;
-  }
-
-  private askedText(key: string): string {
-    if (key.startsWith('layout.')) return this.data.titles.layout[key.slice('layout.'.length)] ?? key;
-    if (key.startsWith('prove.')) return this.causeTitle(key.slice('prove.'.length));
-    return this.say(this.data.titles.questions[key] ?? key);
-  }
-
-  private answerText(key: string, value: string): string {
-    if (value === SKIPPED) return 'can’t test that now';
-    if (value === PROVEN) return 'proven';
-    if (value === NOT_IT) return 'not this';
-    return this.say(this.data.titles.outcomes[key]?.[value] ?? value);
-  }
-
-  private causeTitle(cause: string): string {
-    return this.data.titles.causes[cause] ?? cause;
   }
 
   private resumeOffer(): Node[] {
@@ -343,11 +318,11 @@ class Walk extends HTMLElement {
       complaint: { id: this.data.symptom, title: document.querySelector('h1')?.textContent ?? '' },
       answers: this.allAnswers(trail).map(({ key, value }) => ({
         key,
-        asked: this.askedText(key),
-        answer: this.answerText(key, value),
+        asked: this.words.asked(key),
+        answer: this.words.answer(key, value),
       })),
       ...(standing.kind === 'proven' && {
-        proven: { id: standing.cause, title: this.causeTitle(standing.cause) },
+        proven: { id: standing.cause, title: this.words.cause(standing.cause) },
       }),
     });
     line.classList.add('on-card');
@@ -384,99 +359,68 @@ class Walk extends HTMLElement {
     }
   }
 
-  /** Shares and verdict buttons on the causes that are shown. */
-  private showShares({ step }: Diagnosis, now: Element | undefined): void {
-    if (!now) return;
-    for (const place of now.querySelectorAll<HTMLElement>('[data-share]')) {
-      const share = step.ranked.find(({ cause }) => cause === place.dataset.share)?.share ?? 0;
-      place.textContent = share > 0 ? `${percentText(share)} of cars like this` : '';
+  /** Answers given before are marked, in sight or behind links that carry them on. */
+  private showChosen(now: HTMLElement): void {
+    for (const answer of now.querySelectorAll<HTMLElement>('.answer')) {
+      const { key = '', value } = answer.dataset;
+      answer.toggleAttribute('data-chosen', this.answers.get(key) === value);
+    }
+    for (const link of now.querySelectorAll<HTMLAnchorElement>('a[data-carry]')) {
+      link.hash = writeAnswers(this.answers);
     }
     for (const place of now.querySelectorAll<HTMLElement>('[data-verdict]')) {
-      const cause = place.dataset.verdict ?? '';
-      if (cause === SOMETHING_ELSE || now.querySelector(`.answer[data-key="${proveKey(cause)}"]`)) continue;
-      const said = this.answers.get(proveKey(cause));
+      const key = proveKey(place.dataset.verdict ?? '');
+      if (now.querySelector(`.answer[data-key="${key}"]`)) continue;
+      const said = this.answers.get(key);
       place.replaceChildren(
         ...(said === undefined
           ? [
-              button('Proven: repair it', () => this.give(proveKey(cause), PROVEN, true)),
+              button('Proven: repair it', () => this.give(key, PROVEN, true)),
               ' ',
-              button('Not this', () => this.give(proveKey(cause), NOT_IT, true), 'quiet'),
+              button('Not this', () => this.give(key, NOT_IT, true), 'quiet'),
             ]
           : [element('b', {}, said === PROVEN ? 'Proven.' : 'Ruled out.')]),
       );
     }
   }
 
-  private showRanking({ step, reason }: Diagnosis, { standing }: Replay): void {
-    const place = document.querySelector('[data-start-ranking]');
-    if (!place) return;
-    const { action } = step.best;
-    const parts: Node[] = [element('h2', {}, this.answers.size === 0 ? 'Likely at the start' : 'Likely now')];
-    parts.push(rankingList(step.ranked, this.data.titles.causes, window.headertank.root));
-    if (standing.kind !== 'proven' && action.kind !== 'pass-on') {
-      const title =
-        action.kind === 'test'
-          ? this.data.titles.tests[action.test]
-          : `Prove: ${this.causeTitle(action.cause)}`;
-      parts.push(
-        element('h3', {}, 'Quickest by the numbers'),
-        element('p', {}, element('b', {}, title ?? ''), element('br'), reason.sentence),
-      );
-      const asked = this.testAskedNow(standing);
-      if (action.kind === 'test' && action.test !== asked) {
-        parts.push(
-          button('Do this one now', () => {
-            this.detour = action.test;
-            this.show(true);
-          }),
-        );
-      }
-      parts.push(this.numbers(step));
-    }
-    place.replaceChildren(...parts);
-  }
-
-  /** The figures behind the reason, one tap away. */
-  private numbers(step: Diagnosis['step']): Node {
-    const rows = step.considered.slice(0, 6).map(({ action, own, minutes }) => {
-      const name =
-        action.kind === 'test'
-          ? this.data.titles.tests[action.test]
-          : action.kind === 'prove'
-            ? `Prove: ${this.causeTitle(action.cause)}`
-            : 'Pass it on';
-      return element(
-        'tr',
-        {},
-        element('td', {}, name ?? ''),
-        element('td', {}, `${Math.round(own)} min`),
-        element('td', {}, `${Math.round(minutes)} min`),
-      );
-    });
-    const head = element(
-      'thead',
-      {},
-      element(
-        'tr',
-        {},
-        element('th', { scope: 'col' }, 'First do'),
-        element('th', { scope: 'col' }, 'Itself'),
-        element('th', { scope: 'col' }, 'To a proven cause'),
-      ),
+  private showNumbers({ standing }: Replay, diagnosis: Diagnosis, now: Element | undefined): void {
+    this.place('.walk-fights').replaceChildren(
+      ...(diagnosis.fights
+        ? [
+            element(
+              'p',
+              { class: 'caution' },
+              element('b', {}, 'These two fight. '),
+              describeContradiction(diagnosis.fights, this.diagnoser.titles),
+            ),
+          ]
+        : []),
     );
-    return element(
-      'details',
-      {},
-      element('summary', {}, 'The numbers'),
-      element('table', {}, head, element('tbody', {}, ...rows)),
+    if (now) showShares(now, diagnosis);
+    this.known.show(this.answers, this.missing);
+    const likely = {
+      diagnosis,
+      isStart: this.answers.size === 0,
+      isProven: standing.kind === 'proven',
+      asked: this.testAskedNow(standing),
+    };
+    document.querySelector('[data-start-ranking]')?.replaceChildren(
+      ...likelyParts(likely, this.data.titles.causes, this.words, (test) => {
+        this.detour = test;
+        this.show(true);
+      }),
     );
   }
 }
 
-/** A share for people: whole per cent, "under 1 %" below that. */
-function percentText(share: number): string {
-  const percent = Math.round(share * 100);
-  return percent < 1 ? 'under 1 %' : `${percent} %`;
+/** The work is done when its result is first wanted, and then once. */
+function once<T>(work: () => T): () => T {
+  let made: { result: T } | undefined;
+  return () => {
+    made ??= { result: work() };
+    return made.result;
+  };
 }
 
 customElements.define('ht-walk', Walk);

@@ -1,0 +1,163 @@
+/** What gets into a page against all care does nothing there; and a lost address finds the way home. */
+import { cp, mkdir, mkdtemp, readFile, rm, symlink, writeFile } from 'node:fs/promises';
+import { createServer, type Server } from 'node:http';
+import type { AddressInfo } from 'node:net';
+import { tmpdir } from 'node:os';
+import { join } from 'node:path';
+import type { Browser, Page } from 'playwright-core';
+import { afterAll, beforeAll, describe, expect, test } from 'vitest';
+import { builtSite, folderRoot, launchBrowser, openPage, serveSite, stopServer } from './browser.ts';
+
+let browser: Browser;
+let folder: string;
+/** Another's server: what reaches it, got out. */
+let elsewhere: Server;
+let elsewhereRoot: string;
+let reached: string[] = [];
+
+const PAGE = 'causes/thermostat-stuck-open.html';
+
+beforeAll(async () => {
+  browser = await launchBrowser();
+  elsewhere = createServer((request, response) => {
+    reached.push(request.url ?? '');
+    response.writeHead(200, { 'access-control-allow-origin': '*', 'content-type': 'text/javascript' });
+    response.end('window.hurt = "script from elsewhere"');
+  });
+  await new Promise<void>((listening) => elsewhere.listen(0, '127.0.0.1', listening));
+  elsewhereRoot = `http://127.0.0.1:${(elsewhere.address() as AddressInfo).port}/`;
+  folder = await mkdtemp(join(tmpdir(), 'headertank hurt '));
+  for (const part of ['scripts', '_astro', 'data', 'icon.svg'])
+    await cp(join(builtSite(), part), join(folder, part), { recursive: true }).catch(() => undefined);
+  await mkdir(join(folder, 'causes'));
+  await writeFile(join(folder, 'own.js'), 'window.own = true');
+  const whole = await readFile(join(builtSite(), PAGE), 'utf8');
+  await writeFile(
+    join(folder, PAGE),
+    whole.replace('<h1', () => `${injected()}<h1`),
+  );
+});
+afterAll(async () => {
+  await browser.close();
+  await stopServer(elsewhere);
+  await rm(folder, { recursive: true });
+});
+
+/** Every way a text could turn into something that runs, shows or sends, had it become markup. */
+function injected(): string {
+  return `<script>window.hurt = 'inline'</script>
+<script src="${elsewhereRoot}a.js"></script>
+<script type="module">window.hurt = 'module'</script>
+<script src="data:text/javascript,window.hurt='data'"></script>
+<img src="nothing.png" onerror="window.hurt = 'onerror'">
+<img src="${elsewhereRoot}a.png">
+<svg onload="window.hurt = 'svg'"><use href="${elsewhereRoot}a.svg#x"/></svg>
+<iframe srcdoc="<script>parent.hurt = 'frame'</script>"></iframe>
+<iframe src="${elsewhereRoot}frame"></iframe>
+<object data="${elsewhereRoot}object"></object><embed src="${elsewhereRoot}embed">
+<link rel="stylesheet" href="${elsewhereRoot}a.css">
+<style>h1 { position: fixed; background: url(${elsewhereRoot}b.png) }</style>
+<p id="styled" style="position: fixed">x</p>
+<a id="pressed" href="javascript:window.hurt='address'">x</a>
+<button id="handler" onclick="window.hurt = 'onclick'">x</button>
+<form id="sent" action="${elsewhereRoot}form"><input name="a"><button>x</button></form>
+<base href="${elsewhereRoot}">
+<script src="../own.js"></script>`;
+}
+
+interface Hurt {
+  hurt?: string;
+  own?: boolean;
+}
+
+async function tryEverything(page: Page): Promise<void> {
+  await page.locator('#pressed').click();
+  await page.locator('#handler').click();
+  await page.evaluate(async (root) => {
+    await fetch(`${root}fetched`).catch(() => undefined);
+    navigator.sendBeacon?.(`${root}beacon`);
+    new Image().src = `${root}image`;
+  }, elsewhereRoot);
+}
+
+describe.each(['a server', 'a folder'] as const)('injected into a page opened from %s', (from) => {
+  test('nothing runs, nothing is styled, nothing goes out; the page’s own scripts go on', async () => {
+    reached = [];
+    const site = from === 'a server' ? await serveSite(folder) : undefined;
+    const root = site?.root ?? folderRoot(folder);
+    const { page, problems } = await openPage(browser, root, { serviceWorkers: 'block' });
+    await page.goto(root + PAGE);
+    await tryEverything(page);
+    expect(await page.evaluate(() => (window as Hurt).hurt)).toBeUndefined();
+    expect(await page.locator('#styled').evaluate((part) => getComputedStyle(part).position)).toBe('static');
+    expect(await page.locator('h1').evaluate((part) => getComputedStyle(part).position)).not.toBe('fixed');
+    // So it was the policy that stopped them, and not a page on which nothing runs.
+    expect(await page.evaluate(() => (window as Hurt).own)).toBe(true);
+    expect(await page.evaluate(() => window.headertank.root.href)).toBe(root);
+    // Last, since the driver waits for the page that never comes.
+    await page.evaluate(() => document.querySelector<HTMLFormElement>('#sent')?.requestSubmit());
+    await new Promise((later) => setTimeout(later, 300));
+    expect(page.url()).toBe(root + PAGE);
+    expect(reached).toEqual([]);
+    expect(problems.join('\n')).toMatch(/Content Security Policy/);
+    await page.context().close();
+    await site?.stop();
+  });
+});
+
+test('without the policy the same page is hurt, so the injection is one', async () => {
+  const whole = await readFile(join(folder, PAGE), 'utf8');
+  const bare = 'causes/bare.html';
+  await writeFile(join(folder, bare), whole.replace(/<meta http-equiv="content-security-policy"[^>]*>/, ''));
+  const site = await serveSite(folder);
+  const { page } = await openPage(browser, site.root, { serviceWorkers: 'block' });
+  await page.goto(site.root + bare);
+  expect(await page.evaluate(() => (window as Hurt).hurt)).toBeDefined();
+  await page.context().close();
+  await site.stop();
+});
+
+describe('an address nobody knows, on a host that answers 404.html there', () => {
+  test.each(['', 'shop/'])(
+    'leads to the page that says so, in its clothes, with the site in "%s"',
+    async (under) => {
+      const host = await mkdtemp(join(tmpdir(), 'headertank host '));
+      if (under !== '') {
+        await symlink(builtSite(), join(host, 'shop'), 'junction');
+        await cp(join(builtSite(), '404.html'), join(host, '404.html'));
+      }
+      const site = await serveSite(under === '' ? builtSite() : host);
+      for (const lost of ['nothing.html', 'symptoms/nothing', 'sheets/a/b/c/nothing.html?x=1#y']) {
+        const { page, close } = await openPage(browser, site.root, {
+          serviceWorkers: 'block',
+          expected: /status of 404/,
+        });
+        const answer = await page.goto(site.root + under + lost);
+        expect(answer?.status()).toBe(404);
+        await page.waitForURL(`${site.root}${under}404.html`);
+        await page.locator('ht-search input').waitFor();
+        await page.getByRole('link', { name: 'Vehicles' }).first().click();
+        await page.waitForURL(`${site.root}${under}vehicles/index.html`);
+        await close();
+      }
+      await site.stop();
+      await rm(host, { recursive: true });
+    },
+  );
+
+  test('and stays where it is when the top of the site cannot be found', async () => {
+    const host = await mkdtemp(join(tmpdir(), 'headertank host '));
+    await cp(join(builtSite(), '404.html'), join(host, '404.html'));
+    const site = await serveSite(host);
+    const { page, close } = await openPage(browser, site.root, {
+      serviceWorkers: 'block',
+      expected: /status of 404|MIME type/,
+    });
+    await page.goto(`${site.root}a/b.html`, { waitUntil: 'networkidle' });
+    expect(page.url()).toBe(`${site.root}a/b.html`);
+    expect(await page.locator('h1').textContent()).toBe('No page has this address');
+    await close();
+    await site.stop();
+    await rm(host, { recursive: true });
+  });
+});
