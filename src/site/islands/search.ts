@@ -107,7 +107,11 @@ class Search extends HTMLElement {
     const results: Result[] = await Promise.all(shown.map((hit) => engine.show(hit, found.words)));
     if (turn !== this.#asked) return;
     this.#state.textContent = sayFound({ ...found, hits }, shown.length);
+    // Who has walked into the list already stays at that place when a late answer comes.
+    const links: (Element | null)[] = this.#links();
+    const at = links.indexOf(document.activeElement);
     this.#list.replaceChildren(...results.map(resultItem));
+    if (at >= 0) (this.#links()[at] ?? this.#input)?.focus();
     this.#more.hidden = shown.length === hits.length;
     this.#kindLine.hidden = !this.#whole || found.hits.length === 0;
     this.#kinds.replaceChildren(...kindOptions(found.hits, this.#kind));
