@@ -107,47 +107,6 @@ describe('properties', () => {
       ),
     );
   });
-
-  test('no text makes it throw', () => {
-    fc.assert(
-      fc.property(fc.string({ unit: 'binary' }), fc.constantFrom(...DIMENSIONS), (text, dimension) => {
-        const result = readQuantity(text, dimension);
-        if (!result.ok) {
-          expect(result.fault.found).not.toBe('');
-          expect(result.fault.expected).not.toBe('');
-        }
-      }),
-    );
-  });
-
-  test('a text made of numbers, units and dashes is read or refused, and never read as no number', () => {
-    const piece = fc.constantFrom(
-      '1',
-      '0',
-      '9.5',
-      '.',
-      ',',
-      '-',
-      '−',
-      '±',
-      ' to ',
-      '–',
-      ' ',
-      '°C',
-      'bar',
-      'e5',
-      '+',
-    );
-    fc.assert(
-      fc.property(fc.array(piece, { maxLength: 8 }), fc.constantFrom(...DIMENSIONS), (pieces, dimension) => {
-        const result = readQuantity(pieces.join(''), dimension);
-        if (!result.ok) return;
-        expect(Number.isFinite(result.quantity.low)).toBe(true);
-        expect(result.quantity.high).toBeGreaterThanOrEqual(result.quantity.low);
-      }),
-      { numRuns: 2000 },
-    );
-  });
 });
 
 test('numbers are shown with a true minus and never as minus nothing', () => {
