@@ -236,13 +236,13 @@ export type Joint = keyof typeof JOINTS;
 export const JOINT_NAMES = Object.keys(JOINTS) as Joint[];
 
 export function isFigurePath(path: string): path is FigurePath {
-  return path in FIGURES;
+  return Object.hasOwn(FIGURES, path);
 }
 
 /** The joint a reference such as `torque.water-pump` names, or undefined. */
 export function jointOf(path: string): Joint | undefined {
   const name = path.startsWith('torque.') ? path.slice('torque.'.length) : '';
-  return name in JOINTS ? (name as Joint) : undefined;
+  return Object.hasOwn(JOINTS, name) ? (name as Joint) : undefined;
 }
 
 /** Everything a text may put in braces. */

@@ -109,6 +109,8 @@ export function readQuantity(text: string, dimension: Dimension, assume?: string
   let [low, high] = [a, a];
   if (b !== undefined)
     [low, high] = link === '±' || link === '+/-' ? [a - Math.abs(b), a + Math.abs(b)] : [a, b];
+  if (!Number.isFinite(toSI(low, unit)) || !Number.isFinite(toSI(high, unit)))
+    return unreadable('So large a number cannot be meant.', `a number with its unit, such as ${example}`);
   if (low > high) return unreadable(`"${trimmed}" runs downwards.`, 'the smaller end first');
   const decimals = Math.max(...[first, second ?? ''].map((each) => each.split('.')[1]?.length ?? 0));
   return {

@@ -2,11 +2,20 @@
 
 const PREFIX = 'headertank.';
 
+/** A kept value as it lies there, or undefined when there is none or storage is blocked. */
+export function keptText(name: string): string | undefined {
+  try {
+    return localStorage.getItem(PREFIX + name) ?? undefined;
+  } catch {
+    return undefined;
+  }
+}
+
 /** A kept value, or undefined when there is none or it cannot be read. */
 export function kept<T>(name: string, isValid: (value: unknown) => value is T): T | undefined {
+  const text = keptText(name);
+  if (text === undefined) return undefined;
   try {
-    const text = localStorage.getItem(PREFIX + name);
-    if (text === null) return undefined;
     const value: unknown = JSON.parse(text);
     return isValid(value) ? value : undefined;
   } catch {

@@ -1,7 +1,7 @@
 /** The proof run: what has to be seen before a car goes back, held against its own figures. */
 import { FIGURES } from '../model/figures.ts';
+import { type Habit, METRIC } from '../model/habit.ts';
 import { readQuantity } from '../model/quantity.ts';
-import { type Habit, METRIC } from '../model/show-quantity.ts';
 import type { Judged } from './judge-trace.ts';
 import { degrees, figureText } from './say.ts';
 import type { Figure, TraceVehicle, VehicleFigures } from './vehicle.ts';

@@ -1,5 +1,6 @@
 /** The verdict in words, in the reader's units. Sentences first, then why, then what to do, then what stays open. */
-import { type Habit, METRIC, quantityText } from '../model/show-quantity.ts';
+import { type Habit, METRIC } from '../model/habit.ts';
+import { quantityText } from '../model/show-quantity.ts';
 import { pausedAtStamp, type Refusal } from './cold-side.ts';
 import type { TraceEvent } from './events.ts';
 import type { Judged } from './judge-trace.ts';

@@ -4,7 +4,7 @@
  * dark and print colours from the style sheet, and its words are words. However long the log, there are two points a
  * column of the drawing.
  */
-import { type Habit, METRIC } from '../../model/show-quantity.ts';
+import { type Habit, METRIC } from '../../model/habit.ts';
 import type { TraceEvent } from '../../trace/events.ts';
 import type { Judged } from '../../trace/judge-trace.ts';
 import { degrees } from '../../trace/say.ts';
@@ -311,7 +311,9 @@ function marks(
     .filter(({ event }) => event.at >= from && event.at <= to && Number.isFinite(event.kelvin))
     .map(({ event, number }) => {
       const x = across(event.at);
-      const on = up(grid.smooth[Math.round(event.at / grid.step)] ?? event.kelvin);
+      // Where the log has a gap there is no line to stand on.
+      const reading = grid.smooth[Math.round(event.at / grid.step)] ?? Number.NaN;
+      const on = up(Number.isFinite(reading) ? reading : event.kelvin);
       let y = on - 16;
       for (
         let tries = 0;

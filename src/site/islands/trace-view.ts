@@ -1,5 +1,5 @@
 /** A judged log as a page: verdict, chart, table, the regulation's measure. Text stays text. */
-import type { Habit } from '../../model/show-quantity.ts';
+import type { Habit } from '../../model/habit.ts';
 import { eventsOf, type TraceEvent } from '../../trace/events.ts';
 import type { Judged } from '../../trace/judge-trace.ts';
 import { clockText, degrees, eventText, monitorText, type Told } from '../../trace/say.ts';

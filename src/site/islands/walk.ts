@@ -8,6 +8,7 @@ import { putOnJobCard } from '../job/hand-over.ts';
 import { forget, keep, kept } from '../keep.ts';
 import { NOT_IT, PROVEN, proveKey, readAnswers, SKIPPED, writeAnswers } from '../walk/answers.ts';
 import { Diagnoser, type Diagnosis } from '../walk/diagnose.ts';
+import { knownIn } from '../walk/known-answers.ts';
 import { knownLayout, type Replay, replay, type TrailEntry } from '../walk/replay.ts';
 import type { WalkData } from '../walk/walk-data.ts';
 import { WalkWords } from '../walk/walk-words.ts';
@@ -87,23 +88,11 @@ class Walk extends HTMLElement {
 
   /** A question or answer with the chosen vehicle's figures written in. */
   private say(text: string): string {
-    return window.headertank.say(text, this.data.general);
+    return window.headertank.figures?.say(text, this.data.general) ?? text;
   }
 
   private readAddress(follow = false): void {
-    const { titles, model, tree } = this.data;
-    const features = new Set(
-      Object.values(tree.steps).flatMap((step) => (step.kind === 'layout' ? [step.feature] : [])),
-    );
-    this.answers = readAnswers(location.hash, (key, value) => {
-      if (key.startsWith('layout.')) return features.has(key.slice('layout.'.length) as never);
-      if (key.startsWith('prove.')) {
-        return (
-          model.causes.some(({ id }) => proveKey(id) === key) && [PROVEN, NOT_IT, SKIPPED].includes(value)
-        );
-      }
-      return value === SKIPPED ? key in titles.outcomes : titles.outcomes[key]?.[value] !== undefined;
-    });
+    this.answers = readAnswers(location.hash, knownIn(this.data));
     this.detour = undefined;
     this.show(follow);
   }

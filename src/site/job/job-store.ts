@@ -1,22 +1,36 @@
 /** Job cards on this device. Needs no schema: a card is checked whole when it is exported or imported. */
 import type { Job } from '../../model/job.ts';
 import { forget, keep, kept } from '../keep.ts';
-import { DeviceStore } from '../kept/device-store.ts';
+import { DeviceStore, isMoment } from '../kept/device-store.ts';
+
+type Fields = Record<string, unknown>;
 
 const isText = (value: unknown): value is string => typeof value === 'string';
+const isFields = (value: unknown): value is Fields => typeof value === 'object' && value !== null;
+const hasTexts = (value: unknown, ...names: string[]): value is Fields =>
+  isFields(value) && names.every((name) => isText(value[name]));
+const isMissingOr = (value: unknown, is: (value: unknown) => boolean) => value === undefined || is(value);
+const isNamed = (value: unknown) => hasTexts(value, 'id', 'title');
+const isListOf = (value: unknown, is: (value: unknown) => boolean) => Array.isArray(value) && value.every(is);
 
 /** Enough of a card to be shown: what an older or a damaged one lacks would break the page. */
 export function isJob(value: unknown): value is Job {
-  if (typeof value !== 'object' || value === null) return false;
-  const job = value as Record<string, unknown>;
-  const texts = ['id', 'opened', 'changed', 'name', 'plate', 'distance', 'said', 'found', 'did', 'watch'];
-  const lists = ['answers', 'readings', 'litres', 'remarks'];
   return (
-    texts.every((name) => isText(job[name])) &&
-    lists.every((name) => Array.isArray(job[name])) &&
-    typeof job.torques === 'object' &&
-    job.torques !== null
+    hasTexts(value, 'id', 'name', 'plate', 'distance', 'said', 'found', 'did', 'watch') &&
+    isMoment(value.opened) &&
+    isMoment(value.changed) &&
+    [value.vehicle, value.complaint, value.proven].every((each) => isMissingOr(each, isNamed)) &&
+    isListOf(value.answers, (each) => hasTexts(each, 'key', 'asked', 'answer')) &&
+    isListOf(value.readings, (each) => hasTexts(each, 'id', 'what', 'value') && isMoment(each.at)) &&
+    isListOf(value.litres, isLitres) &&
+    isListOf(value.remarks, (each) => hasTexts(each, 'id', 'text')) &&
+    isFields(value.torques) &&
+    Object.values(value.torques).every((each) => hasTexts(each, 'what', 'figure') && isMoment(each.at))
   );
+}
+
+function isLitres(value: unknown): boolean {
+  return hasTexts(value, 'id', 'way') && isMoment(value.at) && Number.isFinite(value.litres);
 }
 
 export const jobs = new DeviceStore<Job>('job.', isJob);

@@ -42,8 +42,8 @@ export function imported(text: string, has: (id: string) => Job | undefined): Im
   }
   const parsed = jobCardsSchema.safeParse(data);
   if (!parsed.success) {
-    const { path, message } = parsed.error.issues[0] ?? { path: [], message: '' };
-    const where = path.length > 0 ? ` At ${path.join('.')}: ${message}` : '';
+    const { path = [] } = parsed.error.issues[0] ?? {};
+    const where = path.length > 0 ? ` What does not fit first is at “${path.join(' ')}”.` : '';
     return {
       ok: false,
       says: `This is no file of job cards as the site exports them. Nothing was taken in.${where}`,

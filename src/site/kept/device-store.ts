@@ -4,7 +4,7 @@
  * Every change reads what is kept now, changes that and writes it back at once, so two windows never write over each
  * other's whole. What cannot be written stays in this window, and the page says so.
  */
-import { forget, keep, kept, keptNames } from '../keep.ts';
+import { forget, keep, kept, keptNames, keptText } from '../keep.ts';
 
 export interface Kept {
   id: string;
@@ -65,10 +65,15 @@ export class DeviceStore<T extends Kept> {
   unreadable(): { id: string; text: string }[] {
     return keptNames(this.prefix).flatMap((name) => {
       const id = name.slice(this.prefix.length);
-      const raw = kept(name, (value): value is unknown => value !== undefined);
-      return raw === undefined || this.isValid(raw) ? [] : [{ id, text: JSON.stringify(raw) }];
+      const text = keptText(name);
+      return text === undefined || kept(name, this.isValid) ? [] : [{ id, text }];
     });
   }
+}
+
+/** Whether a text is a moment that can be shown. */
+export function isMoment(value: unknown): value is string {
+  return typeof value === 'string' && !Number.isNaN(Date.parse(value));
 }
 
 /** Whether this device keeps anything here: storage may be blocked, full, or gone when a private window closes. */

@@ -1,6 +1,6 @@
 /** Notes that are being written, or are written and not yet handed over, kept on this device. */
 import type { Note } from '../../model/note.ts';
-import { DeviceStore, newId } from './device-store.ts';
+import { DeviceStore, isMoment, newId } from './device-store.ts';
 
 export const SOURCE_KINDS = ['measured', 'manual', 'common practice', 'from memory'] as const;
 
@@ -45,10 +45,14 @@ export const DRAFT_FIELDS: readonly DraftField[] = [
   'is-from',
 ];
 
-function isDraft(value: unknown): value is NoteDraft {
+export function isDraft(value: unknown): value is NoteDraft {
   if (typeof value !== 'object' || value === null) return false;
   const draft = value as Record<string, unknown>;
-  return [...DRAFT_FIELDS, 'id', 'changed', 'sent'].every((name) => typeof draft[name] === 'string');
+  return (
+    [...DRAFT_FIELDS, 'id'].every((name) => typeof draft[name] === 'string') &&
+    // What was never kept has no moment yet.
+    [draft.changed, draft.sent].every((moment) => moment === '' || isMoment(moment))
+  );
 }
 
 export const drafts = new DeviceStore<NoteDraft>('note.', isDraft);

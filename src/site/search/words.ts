@@ -11,7 +11,7 @@ const THOUSANDS = /(\d),(?=\d{3}(?!\d))/g;
 /** 1,4 as the continent writes it. */
 const DECIMAL_COMMA = /(\d),(?=\d{1,2}(?!\d))/g;
 /** Degrees without their sign. */
-const DEGREES = /(\d)\s*(?:deg(?:rees)?\s*)?([cf])(?![p{L}p{N}])/g;
+const DEGREES = /(\d)\s*(?:deg(?:rees)?\s*)?([cf])(?![\p{L}\p{N}])/gu;
 
 /** The words of a query or title, lower case, in their order, without repeats. */
 export function wordsOf(text: string): string[] {

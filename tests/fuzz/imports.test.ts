@@ -1,0 +1,148 @@
+/** What is handed in: saved notes, exports of job cards, and what lies on the device from before. */
+import fc from 'fast-check';
+import { afterEach, expect, test, vi } from 'vitest';
+import { checkNote } from '../../src/library/check-note.ts';
+import { takeIn } from '../../src/library/take-in.ts';
+import { jobCardsSchema, jobSchema } from '../../src/model/job.ts';
+import type { Note } from '../../src/model/note.ts';
+import { noteText } from '../../src/model/note-file.ts';
+import { isJob, jobs } from '../../src/site/job/job-store.ts';
+import { litresSentence } from '../../src/site/job/litres.ts';
+import { jobTitle } from '../../src/site/job/new-job.ts';
+import { noteFromJob } from '../../src/site/job/note-from-job.ts';
+import { exported, imported } from '../../src/site/job/transfer.ts';
+import { drafts, noteOf } from '../../src/site/kept/note-drafts.ts';
+import { soundShelf } from '../library/shelves.ts';
+import { Device } from './device.ts';
+import { HOSTILE, hostileText, LIMIT, runs } from './runs.ts';
+import { SOUND_DRAFT, SOUND_JOB, SOUND_NOTE } from './sound-job.ts';
+import { spoilt, spoiltText } from './spoil.ts';
+
+const SHELF = soundShelf();
+const CARDS = {
+  form: 'headertank job cards',
+  version: 1,
+  exported: '2026-11-25T14:10:00.000Z',
+  jobs: [SOUND_JOB],
+  notes: [{ id: 'second-bleed-screw', note: SOUND_NOTE }],
+};
+expect(jobCardsSchema.safeParse(CARDS).success).toBe(true);
+
+const bytesOf = (text: string) => new TextEncoder().encode(text);
+const fileName = fc.oneof(
+  {
+    weight: 6,
+    arbitrary: fc.constantFrom(
+      'note.yaml',
+      'a note.yaml',
+      'note (1).yaml',
+      'cards.json',
+      'CARDS.JSON',
+      'x.yml',
+    ),
+  },
+  {
+    weight: 1,
+    arbitrary: fc
+      .tuple(fc.constantFrom(...HOSTILE), fc.constantFrom('.yaml', '.json', ''))
+      .map(([a, b]) => a + b),
+  },
+);
+const noteFile = fc.oneof(
+  spoilt(SOUND_NOTE).map((note) => {
+    try {
+      return noteText(note as typeof SOUND_NOTE);
+    } catch {
+      // The form checks a note before it writes it; what is no note is not written.
+      return String(JSON.stringify(note));
+    }
+  }),
+  fc
+    .tuple(fc.constant(noteText(SOUND_NOTE)), hostileText, fc.nat())
+    .map(([text, piece, at]) => text.slice(0, at % text.length) + piece + text.slice(at % text.length)),
+);
+const handedIn = fc
+  .tuple(fileName, noteFile, spoiltText(CARDS), fc.boolean())
+  .map(([name, note, cards, crossed]) => ({
+    name,
+    bytes: bytesOf(name.toLowerCase().endsWith('.json') !== crossed ? cards : note),
+  }));
+
+test('take-in: each file is taken inside the notes, known, or refused in words', { timeout: LIMIT }, () => {
+  const seen = new Set<string>();
+  fc.assert(
+    fc.property(fc.array(handedIn, { minLength: 1, maxLength: 2 }), (files) => {
+      const { notes, refused, known } = takeIn('content', SHELF, files);
+      if (notes.length > 0 && refused.length === 0) seen.add('taken');
+      if (refused.length > 0) seen.add('refused');
+      expect(notes.length + refused.length + known.length).toBeGreaterThan(0);
+      for (const { path } of notes) expect(path).toMatch(/^notes\/\d{4}\/[a-z0-9]+(?:-[a-z0-9]+)*\.yaml$/);
+      for (const { why } of refused) {
+        expect(why.length).toBeGreaterThan(10);
+        expect(why).not.toMatch(/\n\s+at |node_modules|rule-broke|\[object Object\]/);
+      }
+      expect(({} as { polluted?: unknown }).polluted).toBeUndefined();
+    }),
+    runs(100),
+  );
+  expect([...seen].sort()).toEqual(['refused', 'taken']);
+});
+
+test('a file of job cards: whole cards to keep, or a sentence', { timeout: LIMIT }, () => {
+  const seen = new Set<boolean>();
+  fc.assert(
+    fc.property(spoiltText(CARDS), fc.boolean(), (text, has) => {
+      const result = imported(text, () => (has ? SOUND_JOB : undefined));
+      seen.add(result.ok);
+      if (result.ok)
+        for (const job of result.jobs) expect(isJob(job) && jobSchema.safeParse(job).success).toBe(true);
+      else expect(result.says).toMatch(/^This .*[.!]$/s);
+    }),
+    runs(1500),
+  );
+  expect(seen.size).toBe(2);
+});
+
+test('the form’s check says something of any note', { timeout: LIMIT }, () => {
+  fc.assert(
+    fc.property(spoilt(SOUND_NOTE), hostileText, (note, id) => {
+      for (const { says } of checkNote(id, note)) expect(says.length).toBeGreaterThan(5);
+    }),
+    runs(1000),
+  );
+});
+
+/** As the form does: the file is written of a note that has passed the check. */
+function writeIfSound(note: Note): void {
+  if (checkNote('x', note).length === 0) noteText(note);
+}
+
+afterEach(() => vi.unstubAllGlobals());
+
+test('what lies on the device: cards and notes that can be shown, the rest handed back as it lies', {
+  timeout: LIMIT,
+}, () => {
+  fc.assert(
+    fc.property(spoiltText(SOUND_JOB), spoiltText(SOUND_DRAFT), hostileText, (job, draft, open) => {
+      vi.stubGlobal(
+        'localStorage',
+        new Device({ 'headertank.job.a': job, 'headertank.note.b': draft, 'headertank.job-open': open }),
+      );
+      expect(jobs.list().length + jobs.unreadable().length).toBe(1);
+      expect(drafts.list().length + drafts.unreadable().length).toBe(1);
+      for (const { text } of jobs.unreadable()) expect(text).toBe(job);
+      for (const card of jobs.list()) {
+        // Everything the page makes of it besides text that is shown as text.
+        expect(`${litresSentence(card.litres)} ${jobTitle({ ...card, name: '', plate: '' })}`).not.toMatch(
+          /NaN|Invalid Date|\[object/,
+        );
+        const note = noteFromJob(card);
+        expect(note.source).not.toMatch(/Invalid Date/);
+        writeIfSound(noteOf(note));
+      }
+      for (const each of drafts.list()) writeIfSound(noteOf(each));
+      expect(exported(jobs.list(), drafts.list())).not.toMatch(/"\[object/);
+    }),
+    runs(1000),
+  );
+});
