@@ -151,7 +151,7 @@ export function passes({ asks, wanted }: Milestone, answer: number | string | un
 export function fromTrace({ course, cold, fan, verdict }: Judged): Partial<Record<MilestoneId, number>> {
   if (verdict.finding.startsWith('sensor')) return {};
   const { pause } = course;
-  const level = cold.is === 'unknown' ? undefined : cold.settled.level;
+  const level = cold.is === 'unknown' ? undefined : cold.settled?.level;
   // The second cycle is the one that counts, when there is one.
   const run = fan.runs.filter(({ off }) => off !== undefined)[1] ?? fan.runs[0];
   const seen: [MilestoneId, number | undefined][] = [
