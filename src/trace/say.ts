@@ -158,7 +158,7 @@ const FINDING_WORDS: Record<Judged['verdict']['finding'], Say> = {
     return {
       sentence: `The sensor or its wiring: the reading jumps${fault ? ` from ${degrees(fault.from, habit)} to ${degrees(fault.to, habit)}` : ''}, faster than coolant can.`,
       because: fault
-        ? `First at ${clockText(fault.at)}, ${fault.times === 1 ? 'once' : `${fault.times} times or readings`}.`
+        ? `First at ${clockText(fault.at)}, ${fault.times === 1 ? 'once' : `${fault.times} such readings in all`}.`
         : '',
       next: 'Move plug and loom with the engine idling and watch the reading. What the rest of the log says about the thermostat is not to be relied on.',
     };

@@ -172,6 +172,8 @@ export function judge(seen: Seen): Verdict {
   const { cold } = seen;
   const finding = findingOf(seen);
   const meaning = MEANINGS[finding.id];
+  // Beside a stop or a faulty sensor, what else the log might have shown is nobody's next step.
+  const complete = meaning.stop || finding.id.startsWith('sensor');
   const open: Refusal[] = [
     ...('because' in cold ? cold.because : []),
     ...(fanSeen(seen) ? [] : ['fan-not-asked' as const]),
@@ -184,7 +186,7 @@ export function judge(seen: Seen): Verdict {
     causes: causesOf(finding.id, seen),
     symptom: meaning.symptom,
     outcomes: finding.id.startsWith('sensor') ? sensorOutcomes(finding.id) : outcomesOf(seen),
-    open: finding.id === 'cannot-tell' ? finding.because : open,
+    open: finding.id === 'cannot-tell' ? finding.because : complete ? [] : open,
   };
 }
 

@@ -81,7 +81,7 @@ describe('what the trade tells', () => {
     const { verdict, told, vehicle, ...rest } = judged(handLog(SOUND_RUN, 15), STAMP_88);
     expect(verdict.finding).toBe('sound');
     expect(told.sentence).toMatch(/^The thermostat holds: 90\s°C/);
-    const readings = fromTrace({ verdict, ...rest });
+    const readings = fromTrace({ verdict, ...rest }, vehicle);
     expect((readings['fan-on'] ?? 0) - 273.15).toBeCloseTo(96, 0);
     const milestones = milestonesFor(vehicle, STAMP_88);
     for (const id of ['opens', 'holds', 'fan-on', 'fan-off'] as const) {
@@ -97,6 +97,8 @@ describe('what the trade tells', () => {
     expect(verdict.causes).toContain('pump-impeller-failed');
     expect(told.sentence).toMatch(/^Stop\. /);
     expect(told.next).toContain('leave the cap alone');
+    // Beside a stop nothing is said of a fan that was not needed.
+    expect(told.open).toEqual([]);
   });
 
   test('a thermostat that stays shut: stop', () => {
