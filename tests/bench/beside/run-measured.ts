@@ -6,13 +6,14 @@ export interface Taken {
   seconds: number;
   /** Processor seconds of the command and all it started; undefined where there is no /proc. */
   processor: number | undefined;
-  /** Megabytes resident at the peak, all processes of the tree together, looked at ten times a second. */
+  /** Megabytes resident at the peak, all processes of the tree together, looked at twice a second. */
   megabytes: number | undefined;
 }
 
 export type Outcome = { ok: true; taken: Taken } | { ok: false; why: string };
 
-const LOOK_EVERY = 100;
+/** Seldom enough not to take time from the build. */
+const LOOK_EVERY = 500;
 /** Clock ticks a second in /proc, on every Linux in use. */
 const TICKS = 100;
 
