@@ -58,6 +58,7 @@ export function* judgeInParts(trace: Trace, vehicle: TraceVehicle, said: Said = 
   const air = start.outside?.from === 'cold start' ? undefined : start.outside?.kelvin;
   const stuck = stuckReading(usable.coolant, grid, drive, vehicle.opens.low, air);
   const faults = stuck ? [...sensor.faults, stuck] : sensor.faults;
+  yield;
   const heater = said.heater ?? 'unknown';
   const bandWith = (setting: HeaterSetting) =>
     start.outside && expectedBand(grid, vehicle, start.outside.kelvin, start.coolant, setting);
