@@ -1,5 +1,6 @@
 /** Which unit a reader sees and types for a quantity a calculator declares in metric. */
-import { type Habit, showNumber } from '../model/show-quantity.ts';
+import type { Habit } from '../model/habit.ts';
+import { showNumber } from '../model/show-quantity.ts';
 import { type Dimension, findUnit, fromSI, type Unit } from '../model/units.ts';
 import type { QuantityInput, Shower } from './declaration.ts';
 

@@ -1,7 +1,7 @@
 /** From what stands in the fields to an answer or to plain messages. The same at build and live. */
 
+import { type Habit, METRIC } from '../model/habit.ts';
 import { type Quantity, readQuantity } from '../model/quantity.ts';
-import { type Habit, METRIC } from '../model/show-quantity.ts';
 import { fromSI } from '../model/units.ts';
 import { OutOfRange } from '../physics/out-of-range.ts';
 import type { Answer, Calculator, Input, QuantityInput, Values } from './declaration.ts';

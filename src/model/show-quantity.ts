@@ -1,20 +1,7 @@
 /** Quantities shown in the reader's units. */
+import { type Habit, METRIC } from './habit.ts';
 import type { Quantity } from './quantity.ts';
-import { type Dimension, findUnit, fromSI } from './units.ts';
-
-/** A reader's habit: which unit to show for a dimension. Dimensions not named keep the unit as written. */
-export type Habit = Partial<Record<Dimension, string>>;
-
-export const METRIC: Habit = {};
-
-export const US: Habit = {
-  temperature: '°F',
-  pressure: 'psi',
-  volume: 'US qt',
-  torque: 'lbf·ft',
-  speed: 'mph',
-  length: 'in',
-};
+import { findUnit, fromSI } from './units.ts';
 
 /** The number and the unit apart, so that the page can set them in different sizes. */
 export interface ShownQuantity {

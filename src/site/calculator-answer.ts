@@ -1,7 +1,7 @@
 /** An outcome of a calculator as words and markup; markup is made of escaped text only. The same at build and live. */
 import type { AnswerFigure, Calculator, Picture } from '../calculators/declaration.ts';
 import type { Outcome } from '../calculators/work-out.ts';
-import { type Habit, METRIC } from '../model/show-quantity.ts';
+import { type Habit, METRIC } from '../model/habit.ts';
 import { drawCurve } from './drawings/curve.ts';
 import { drawLadder } from './drawings/ladder.ts';
 import { escapeText } from './drawings/svg.ts';

@@ -1,8 +1,9 @@
 /** A field of a calculator as number and unit apart, the unit beside it to pick; typed together or apart it means the same. */
 import type { Input, QuantityInput } from '../calculators/declaration.ts';
 import { decimalsIn, readersUnit, unitsOffered } from '../calculators/reader-units.ts';
+import type { Habit } from '../model/habit.ts';
 import { readQuantity } from '../model/quantity.ts';
-import { type Habit, showNumber } from '../model/show-quantity.ts';
+import { showNumber } from '../model/show-quantity.ts';
 import { findUnit, fromSI } from '../model/units.ts';
 
 export interface FieldText {

@@ -1,6 +1,17 @@
 /** The little that the scripts of one page share. Each island is a script of its own; this hangs on the window. */
-import type { Habit } from '../model/show-quantity.ts';
+import type { Habit } from '../model/habit.ts';
 import type { VehicleSheet } from './vehicle-sheet.ts';
+
+/** Figures in the values of the chosen vehicle and in the reader's units. */
+export interface ReaderFigures {
+  /** Writes them into a part of the page, and marks in it what is not of this vehicle's layout. */
+  fill(part: ParentNode): void;
+  /**
+   * A text with its figures written in, for what is no markup: an option, a label read aloud.
+   * @param general packed general ranges by path
+   */
+  say(text: string, general: Readonly<Record<string, string>>): string;
+}
 
 export interface PageGlobals {
   /** Address of the site's top folder, wherever the page lies. */
@@ -13,13 +24,8 @@ export interface PageGlobals {
   receiveVehicle(sheet: VehicleSheet): void;
   /** Called by the script that holds the sections of a walk, by what they are. */
   receiveWalkParts(parts: Readonly<Record<string, string>>): void;
-  /** Writes the vehicle's figures and the reader's units into a part that came onto the page later. */
-  fill(part: ParentNode): void;
-  /**
-   * A text with its figures written in, for what is no markup: an option, a label read aloud.
-   * @param general packed general ranges by path
-   */
-  say(text: string, general: Readonly<Record<string, string>>): string;
+  /** There once a vehicle or other units are chosen; on a page with a walk, from the start. */
+  figures: ReaderFigures | undefined;
 }
 
 declare global {

@@ -1,9 +1,19 @@
 /** Does it hold at speed, or does it run too cold? And would the log have shown it. */
 import type { Band } from './expected-band.ts';
-import { extentOf, type Grid, middleOf, riseOver } from './grid.ts';
+import {
+  brokeOffAt,
+  type HeldAfter,
+  heldAtStamp,
+  pausedAtStamp,
+  type Sank,
+  sankWhenDriven,
+  secondsDriven,
+} from './first-rise.ts';
+import { type Grid, middleOf } from './grid.ts';
 import type { Likeness } from './likeness.ts';
 import type { Start } from './outside.ts';
-import type { Drive, Stretch } from './stretches.ts';
+import { SETTLED_RISE, type Settled, settledAtSpeed } from './settled.ts';
+import type { Drive } from './stretches.ts';
 import type { TraceVehicle } from './vehicle.ts';
 import type { WarmUpCourse } from './warm-up-course.ts';
 
@@ -20,20 +30,8 @@ export type Refusal =
   | 'vehicle-unknown'
   | 'fan-not-asked'
   | 'radiator-not-asked'
-  | 'near-the-limit';
-
-/** One stretch at speed, once the temperature has settled. */
-export interface Settled extends Stretch {
-  /** Middle of the last minutes, K. */
-  level: number;
-  /** Least and greatest in them, K. */
-  low: number;
-  high: number;
-  /** Rise at the end, K/s. */
-  rise: number;
-  /** Highest before it, K. */
-  before: number;
-}
+  | 'near-the-limit'
+  | 'dipped-once';
 
 export type ColdSide =
   | { is: 'holds'; settled: Settled }
@@ -43,45 +41,20 @@ export type ColdSide =
   | { is: 'stays low'; settled: Settled; sure: boolean; expected: number }
   /** Regulates, but at too low a figure. */
   | { is: 'low throughout'; settled: Settled; sure: boolean }
+  /** Opens at its stamp and stays there; how it holds at speed was not asked. */
+  | { is: 'opens'; held: HeldAfter; because: Refusal[]; settled: undefined }
+  /** Never long at speed, but driven it sinks, or no sound engine explains the log. Distances as in `Likeness`, K. */
+  | { is: 'unlike sound'; sank: Sank | undefined; likeness: Likeness; settled: undefined }
   | { is: 'unknown'; because: Refusal[]; settled: Settled | undefined };
 
-/** The first minutes at speed still carry what was before, s. */
-const SETTLING = 120;
-/** The rise breaks off this near to the stamp: the element is warmed late and let go early, K. */
-const PAUSE_UNDER = 6;
-const PAUSE_OVER = 5;
 /** Held for so long at speed, settling included, s. */
 const HELD_LONG = 240;
-/** Slower than this is settled, K/s: 0.6 K a minute. */
-const SETTLED_RISE = 0.01;
 /** A sound engine must have read so much more before a thermostat is blamed, K. */
 const CLEAR_OF_BAND = 2;
 /** A sensor and a stamp are each 2 K out; so near the limit nobody is blamed, K. */
 const NEAR_LIMIT = 1.5;
 /** Regulated as far under its stamp as this is a shifted or wrong thermostat, or a sensor; further down it stands open, K. */
 const SHIFTED_AT_MOST = 30;
-
-export function settledAtSpeed(grid: Grid, drive: Drive): Settled[] {
-  const { smooth, step } = grid;
-  const points = (seconds: number) => Math.round(seconds / step);
-  return drive.atSpeed
-    .map(({ from, to }): Settled => {
-      // The stretch ends with slowing down; what the temperature does then is no longer the speed's doing.
-      const end = Math.max(from, to - points(20));
-      const first = Math.max(from + points(SETTLING), end - points(180));
-      const { low, high } = extentOf(smooth, first, end);
-      return {
-        from,
-        to: end,
-        level: middleOf(smooth, first, end),
-        low,
-        high,
-        rise: riseOver(grid, Math.max(from + points(SETTLING / 2), end - points(180)), end),
-        before: extentOf(smooth, 0, from).high,
-      };
-    })
-    .filter(({ level, rise }) => Number.isFinite(level) && Number.isFinite(rise));
-}
 
 export interface ColdSideInput {
   grid: Grid;
@@ -97,7 +70,56 @@ export interface ColdSideInput {
   heaterMatters: boolean;
 }
 
+/** What speed was not there to show, the first rise may. */
+const LEFT_OPEN: readonly Refusal[] = [
+  'no-speed',
+  'never-at-speed',
+  'never-settled',
+  'outside-unknown',
+  'heater-unknown',
+  'cold-day',
+];
+
 export function coldSide(input: ColdSideInput): ColdSide {
+  const atSpeed = coldSideAtSpeed(input);
+  if (atSpeed.is !== 'unknown' || !atSpeed.because.some((each) => LEFT_OPEN.includes(each))) return atSpeed;
+  return unlikeSound(input) ?? opensAtStamp(input, atSpeed.because) ?? atSpeed;
+}
+
+function opensAtStamp(
+  { grid, course, vehicle, likeness }: ColdSideInput,
+  because: Refusal[],
+): ColdSide | undefined {
+  const held = heldAtStamp(grid, course, vehicle);
+  if (!held) return undefined;
+  // Without the whole drive to hold against, only a known stamp makes the pause speak.
+  const known = vehicle.opens.from === 'vehicle';
+  const other = likeness && Math.min(likeness.open, likeness.early);
+  const speaks =
+    !likeness || !other ? known : known ? !looksLike(other, likeness.sound) : likeness.sound <= other;
+  if (!speaks) return undefined;
+  return { is: 'opens', held, because, settled: undefined };
+}
+
+/** So far off on average no sound engine is what was logged, K; and the other explanation so many times nearer. */
+const UNLIKE = 5;
+const TIMES_NEARER = 3;
+/** s. */
+const DRIVEN_LEAST = 300;
+
+function unlikeSound({ grid, vehicle, likeness }: ColdSideInput): ColdSide | undefined {
+  if (!likeness) return undefined;
+  const other = Math.min(likeness.open, likeness.early);
+  const sank = sankWhenDriven(grid, vehicle);
+  if (sank && looksLike(other, likeness.sound))
+    return { is: 'unlike sound', sank, likeness, settled: undefined };
+  if (likeness.sound < UNLIKE || TIMES_NEARER * other > likeness.sound) return undefined;
+  // How much heat an engine makes at idle differs too much between engines: it has to have been driven.
+  if (secondsDriven(grid) < DRIVEN_LEAST) return undefined;
+  return { is: 'unlike sound', sank: undefined, likeness, settled: undefined };
+}
+
+function coldSideAtSpeed(input: ColdSideInput): ColdSide {
   const { grid, drive, band, likeness, vehicle, course } = input;
   const unknown = (because: Refusal, settled?: Settled): ColdSide => ({
     is: 'unknown',
@@ -147,13 +169,6 @@ function stillClimbing({ rise }: Settled): boolean {
   return rise > 2 * SETTLED_RISE;
 }
 
-/** Whether the first rise broke off where the thermostat should open. */
-export function pausedAtStamp({ pause }: WarmUpCourse, { opens }: TraceVehicle): boolean {
-  return (
-    pause !== undefined && pause.kelvin > opens.low - PAUSE_UNDER && pause.kelvin < opens.high + PAUSE_OVER
-  );
-}
-
 /** Whether one explanation fits so much better than another that the other can be left out. */
 function looksLike(better: number, worse: number): boolean {
   return worse > Math.max(1.6 * better, better + 1.5);
@@ -163,6 +178,7 @@ function coldVerdict(input: ColdSideInput, cold: Settled, settled: readonly Sett
   const { grid, band, likeness, vehicle, heaterMatters, leastFrom } = input;
   const limit = vehicle.lowLimit.low;
   const unknown = (because: Refusal): ColdSide => ({ is: 'unknown', because: [because], settled: cold });
+  if (regulatesUnderStamp(input, cold)) return { is: 'low throughout', settled: cold, sure: false };
   if (!band) return unknown('outside-unknown');
   const explained = likeness ? Math.min(likeness.open, likeness.early) / likeness.sound : 1;
   const fell = cold.before > cold.level + 4 && cold.before > limit - 2;
@@ -183,6 +199,24 @@ function coldVerdict(input: ColdSideInput, cold: Settled, settled: readonly Sett
   const sure = vehicle.opens.from === 'vehicle' && expected > cold.level + 6;
   if (regulatesLow(input, cold, settled)) return { is: 'low throughout', settled: cold, sure };
   return { is: fell ? 'falls' : 'stays low', settled: cold, sure, expected };
+}
+
+/** Stamp, sensor and closing are out by 6 K together at most, K. */
+const UNDER_STAMP = 6.5;
+
+/**
+ * Broke off low and holds there: then a thermostat opens there, on however cold a day. Air and heater bend a rise
+ * slowly, over a quarter of an hour.
+ */
+function regulatesUnderStamp({ course, vehicle, likeness }: ColdSideInput, { level }: Settled): boolean {
+  return (
+    level < vehicle.opens.low - UNDER_STAMP &&
+    level > vehicle.opens.low - SHIFTED_AT_MOST &&
+    brokeOffAt(course, level) &&
+    likeness !== undefined &&
+    looksLike(likeness.early, likeness.sound) &&
+    looksLike(likeness.early, likeness.open)
+  );
 }
 
 /** Whether the low figure is one it regulates at: a sharp pause there in the first rise, or the same at every speed. */

@@ -2,12 +2,14 @@
 import type { Band } from './expected-band.ts';
 import type { FanCourse } from './fan-course.ts';
 import { extentOf, type Grid, riseOver } from './grid.ts';
+import { SETTLED_RISE, type Settled, settledAtSpeed } from './settled.ts';
 import type { Drive, Stretch } from './stretches.ts';
 import type { TraceVehicle } from './vehicle.ts';
 import type { WarmUpCourse } from './warm-up-course.ts';
 
 export type HotSide =
-  | { is: 'not hot'; highest: number }
+  /** `dip`: fell so far and came back, once, and nothing explains it, K. */
+  | { is: 'not hot'; highest: number; dip: number | undefined }
   /** Through the opening without a pause and on. */
   | { is: 'straight past'; at: number; highest: number; sure: boolean }
   /** Up and down by itself while hot. */
@@ -19,7 +21,9 @@ export type HotSide =
   /** Too hot, and nothing says where it was or what it did before. */
   | { is: 'too hot'; at: number; highest: number }
   /** At speed, above what a sound engine would read. */
-  | { is: 'hot at speed'; at: number; highest: number; sure: boolean };
+  | { is: 'hot at speed'; at: number; highest: number; sure: boolean }
+  /** Settled at moderate speed on a mild day, far over its stamp. */
+  | { is: 'holds high'; at: number; highest: number; level: number };
 
 export interface HotSideInput {
   grid: Grid;
@@ -28,10 +32,14 @@ export interface HotSideInput {
   vehicle: TraceVehicle;
   course: WarmUpCourse;
   fan: FanCourse;
+  /** Outside, K. */
+  outside: number | undefined;
 }
 
 /** Past the fan's figure by so much, still climbing, the fan has not come: switches are 2 to 3 K out, K. */
 const FAN_LATE = 4;
+/** The same where the log's own fan column says that it stands still, K. */
+const FAN_SEEN_STANDING = 3;
 /** Too hot at speed when over the band by so much, K. */
 const CLEAR_OF_BAND = 4;
 /** Falls and rises of so many K within a minute while hot and not standing before a fan are swings. */
@@ -43,16 +51,26 @@ export function hotSide(input: HotSideInput): HotSide {
   const { high: highest } = extentOf(smooth, 0, smooth.length);
   const over = firstLasting(grid, vehicle.stopAt.high + 1, 10);
   const swing = swings(input);
-  if (swing && (over === undefined || swing.at < over * step)) return { is: 'swings', highest, ...swing };
+  if (swing && swing.times > 1 && (over === undefined || swing.at < over * step)) {
+    const { at, largest, times } = swing;
+    return { is: 'swings', highest, at, swing: largest, sure: times > 2 };
+  }
   if (over !== undefined) return overheated(input, over, highest);
   const late = standingPastFan(input);
   if (late !== undefined && regulatedBefore(input, late))
     return { is: 'no fan', at: late * step, highest, sure: false };
-  if (input.course.straightPast && staysHigh(input, highest))
+  if (wentStraightPast(input, smooth.indexOf(highest)) && staysHigh(input, highest))
     return { is: 'straight past', at: smooth.indexOf(highest) * step, highest, sure: false };
   const hot = hotStretch(input);
   if (hot) return { is: 'hot at speed', at: hot.from * step, highest, sure: false };
-  return { is: 'not hot', highest };
+  const high = heldHigh(input);
+  if (high) return { is: 'holds high', at: high.to * step, highest, level: high.level };
+  return { is: 'not hot', highest, dip: swing?.largest };
+}
+
+/** Past its opening without a pause, and never since let down to a usual figure at speed: that would be a thermostat at work. */
+function wentStraightPast(input: HotSideInput, until: number): boolean {
+  return input.course.straightPast && !heldAtSpeed(input, until);
 }
 
 /** Well past the opening, past where a fan would have come, and not let down again by anything. */
@@ -73,15 +91,22 @@ function firstLasting({ smooth, step }: Grid, kelvin: number, seconds: number): 
 }
 
 function overheated(input: HotSideInput, over: number, highest: number): HotSide {
-  const { grid, drive, course, fan, vehicle } = input;
+  const { grid, drive, fan, vehicle } = input;
   const at = over * grid.step;
-  if (course.straightPast) return { is: 'straight past', at, highest, sure: true };
+  if (wentStraightPast(input, over)) return { is: 'straight past', at, highest, sure: true };
   const minute = Math.round(60 / grid.step);
   const standing = drive?.standing.find(
     ({ from, to }) => from <= over - minute / 2 && to >= over - minute / 2,
   );
   if (!drive) return { is: 'too hot', at, highest };
-  if (!standing) return { is: 'hot at speed', at, highest, sure: true };
+  if (!standing) {
+    // From cold to too hot, and at no time let down to a usual figure: the way to the radiator may never have opened.
+    const neverLet =
+      !regulatedBefore(input, over) && (grid.smooth.find(Number.isFinite) ?? 999) < vehicle.opens.low;
+    return neverLet
+      ? { is: 'straight past', at, highest, sure: false }
+      : { is: 'hot at speed', at, highest, sure: true };
+  }
   // Hot already when it came to a stand: what follows is not the fan's fault.
   const arrived = grid.smooth[standing.from] ?? 0;
   if (arrived > vehicle.fanOn.high + 1) return { is: 'too hot', at, highest };
@@ -93,19 +118,29 @@ function overheated(input: HotSideInput, over: number, highest: number): HotSide
 }
 
 /** Whether the thermostat is known to let the heat out: a pause at the opening, or minutes at speed at a usual figure. */
-function regulatedBefore({ grid, drive, course, vehicle }: HotSideInput, until: number): boolean {
+function regulatedBefore(input: HotSideInput, until: number): boolean {
+  const { low, high } = input.vehicle.opens;
+  const { pause } = input.course;
+  if (pause && pause.kelvin > low - 7 && pause.kelvin < high + 7) return true;
+  return heldAtSpeed(input, until);
+}
+
+/** What moves by more is not held, only passed, K. */
+const STEADY = 6;
+
+function heldAtSpeed({ grid, drive, vehicle }: HotSideInput, until: number): boolean {
   const { low, high } = vehicle.opens;
-  if (course.pause && course.pause.kelvin > low - 7 && course.pause.kelvin < high + 7) return true;
   return (drive?.atSpeed ?? []).some(({ from, to }) => {
-    const { high: most } = extentOf(grid.smooth, Math.round((from + to) / 2), to);
-    return to < until && most > low - 8 && most < Math.max(high + 9, vehicle.cruise.high + 3);
+    const { low: least, high: most } = extentOf(grid.smooth, Math.round((from + to) / 2), to);
+    const steady = most - least < STEADY;
+    return to < until && steady && most > low - 8 && most < Math.max(high + 9, vehicle.cruise.high + 3);
   });
 }
 
 /** Standing, past the fan's figure for a minute, and not falling. */
 function standingPastFan({ grid, drive, vehicle, fan }: HotSideInput): number | undefined {
-  if (vehicle.fanOn.from !== 'vehicle') return undefined;
-  const line = vehicle.fanOn.high + FAN_LATE;
+  if (vehicle.fanOn.from !== 'vehicle' && fan.from !== 'column') return undefined;
+  const line = vehicle.fanOn.high + (fan.from === 'column' ? FAN_SEEN_STANDING : FAN_LATE);
   const minute = Math.round(60 / grid.step);
   for (const { from, to } of drive?.standing ?? []) {
     for (let at = from; at + minute <= to; at++) {
@@ -120,6 +155,29 @@ function standingPastFan({ grid, drive, vehicle, fan }: HotSideInput): number | 
     }
   }
   return undefined;
+}
+
+/** Half the lift, and nearly all of it: full lift is 10 to 15 K above the opening by the trade, K. */
+const HALF_LIFT = 8;
+const FULL_LIFT = 12;
+/** Makers size a radiator for top speed in the heat. At this, m/s (108 km/h), and 25 °C it needs no half lift, faster no full one. */
+const MODERATE = 30;
+const MILD = 298;
+/** Settled for so long, s. */
+const HELD = 240;
+
+/** A steady figure on a mild day, half the lift and more above the stamp: the heat does not get out as it should. */
+function heldHigh({ grid, drive, vehicle, outside }: HotSideInput): Settled | undefined {
+  const { speed } = grid.signals;
+  if (!drive || !speed || outside === undefined || outside > MILD) return undefined;
+  const { opens, cruise } = vehicle;
+  const usual = cruise.from === 'vehicle' ? cruise.high + 2 : 0;
+  const minutes = Math.round(HELD / grid.step);
+  return settledAtSpeed(grid, drive).find(({ from, to, level, rise }) => {
+    if (rise < -SETTLED_RISE || to - from < minutes) return false;
+    const fast = extentOf(speed, to - minutes, to).high > MODERATE;
+    return level > Math.max(usual, opens.high + (fast ? FULL_LIFT : HALF_LIFT));
+  });
 }
 
 function hotStretch({ grid, drive, band, vehicle }: HotSideInput): Stretch | undefined {
@@ -142,7 +200,7 @@ function swings({
   grid,
   drive,
   vehicle,
-}: HotSideInput): { at: number; swing: number; sure: boolean } | undefined {
+}: HotSideInput): { at: number; largest: number; times: number } | undefined {
   const { smooth, step } = grid;
   const near = Math.round(40 / step);
   const hot = vehicle.opens.low - 8;
@@ -167,5 +225,5 @@ function swings({
     largest = Math.max(largest, fall);
     at += near;
   }
-  return count >= 2 ? { at: firstAt, swing: largest, sure: count > 2 } : undefined;
+  return count > 0 ? { at: firstAt, largest, times: count } : undefined;
 }

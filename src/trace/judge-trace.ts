@@ -54,9 +54,11 @@ export function* judgeInParts(trace: Trace, vehicle: TraceVehicle, said: Said = 
   const grid = toGrid(usable);
   yield;
   const drive = driveOf(grid);
-  const stuck = stuckReading(usable.coolant, grid, drive, vehicle.opens.low);
-  const faults = stuck ? [...sensor.faults, stuck] : sensor.faults;
   const start = startOf(grid, said.outside);
+  const air = start.outside?.from === 'cold start' ? undefined : start.outside?.kelvin;
+  const stuck = stuckReading(usable.coolant, grid, drive, vehicle.opens.low, air);
+  const faults = stuck ? [...sensor.faults, stuck] : sensor.faults;
+  yield;
   const heater = said.heater ?? 'unknown';
   const bandWith = (setting: HeaterSetting) =>
     start.outside && expectedBand(grid, vehicle, start.outside.kelvin, start.coolant, setting);
@@ -85,7 +87,7 @@ export function* judgeInParts(trace: Trace, vehicle: TraceVehicle, said: Said = 
     if (off.is !== 'unknown') cold = coldWith(heater, band, true);
   }
   yield;
-  const hot = hotSide({ grid, drive, band, vehicle, course, fan: tracked });
+  const hot = hotSide({ grid, drive, band, vehicle, course, fan: tracked, outside: start.outside?.kelvin });
   // Among swings a fall is no sign of a fan.
   const fan = hot.is === 'swings' && tracked.from === 'temperature' ? { ...tracked, runs: [] } : tracked;
   const verdict = judge({ grid, vehicle, start, drive, course, fan, sensor: faults, cold, hot });

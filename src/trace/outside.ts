@@ -12,6 +12,8 @@ export interface Start {
   state: 'cold' | 'warm' | 'unknown';
   /** How far the coolant reading is under both air readings at the start, K; negative when it is over. Only with both. */
   underAir: number | undefined;
+  /** The same where there is only one of them. */
+  underOneAir: number | undefined;
 }
 
 /** Colder than this without anything to compare is a cold start, K: 40 °C. */
@@ -51,6 +53,7 @@ export function startOf({ signals, smooth, step }: Grid, said: number | undefine
     outside: outsideOf(signals, said, ambient, intake, coolant, state),
     state,
     underAir,
+    underOneAir: references.length === 1 ? lowest - coolant : undefined,
   };
 }
 

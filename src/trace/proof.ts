@@ -1,7 +1,7 @@
 /** The proof run: what has to be seen before a car goes back, held against its own figures. */
 import { FIGURES } from '../model/figures.ts';
+import { type Habit, METRIC } from '../model/habit.ts';
 import { readQuantity } from '../model/quantity.ts';
-import { type Habit, METRIC } from '../model/show-quantity.ts';
 import type { Judged } from './judge-trace.ts';
 import { degrees, figureText } from './say.ts';
 import type { Figure, TraceVehicle, VehicleFigures } from './vehicle.ts';
@@ -147,31 +147,81 @@ export function passes({ asks, wanted }: Milestone, answer: number | string | un
   return answer >= wanted.low - 0.5 && answer <= wanted.high + 0.5 ? 'pass' : 'fail';
 }
 
-/** What the log shows of the milestones, K. Never what only a hand or an eye can tell. */
-export function fromTrace({ course, cold, fan, verdict }: Judged): Partial<Record<MilestoneId, number>> {
+/**
+ * What the log shows of the milestones, K. Never what only a hand or an eye can tell; the hoses only where a second
+ * temperature was logged.
+ */
+export function fromTrace(judged: Judged, vehicle: TraceVehicle): Partial<Record<MilestoneId, number>> {
+  const { course, cold, fan, verdict } = judged;
   if (verdict.finding.startsWith('sensor')) return {};
   const { pause } = course;
-  const level = cold.is === 'unknown' ? undefined : cold.settled.level;
+  const level = cold.is === 'unknown' ? undefined : cold.settled?.level;
   // The second cycle is the one that counts, when there is one.
   const run = fan.runs.filter(({ off }) => off !== undefined)[1] ?? fan.runs[0];
   const seen: [MilestoneId, number | undefined][] = [
+    // The logged hose is the one from the radiator; only on the inlet side is that the one to feel for this.
+    ['hose-cold', vehicle.layout.thermostat === 'inlet side' ? hoseColdUntil(judged) : undefined],
     ['opens', pause?.kelvin],
     ['holds', level],
+    ['hoses-equal', hosesEqualAt(judged, vehicle)],
     ['fan-on', run?.on],
     ['fan-off', run?.off],
   ];
   return Object.fromEntries(seen.filter(([, kelvin]) => Number.isFinite(kelvin)));
 }
 
+/** Warm to the back of a gloved hand: so far over where it began, K. */
+const FELT_WARM = 8;
+/** Equal by infrared on the rubber, within a few degrees, K. */
+const EQUAL = 6;
+
+/** Coolant when the second temperature had only just begun to warm. */
+function hoseColdUntil({ grid }: Judged): number | undefined {
+  const { outlet } = grid.signals;
+  const cold = outlet?.find(Number.isFinite);
+  if (!outlet || cold === undefined || (grid.smooth.find(Number.isFinite) ?? 999) > cold + FELT_WARM)
+    return undefined;
+  const warmed = outlet.findIndex((each) => each > cold + FELT_WARM);
+  return warmed === -1 ? undefined : grid.smooth[warmed];
+}
+
+/** Coolant when, standing, the second temperature first came up to it, once it had opened. */
+function hosesEqualAt({ grid, drive }: Judged, { opens }: TraceVehicle): number | undefined {
+  const { outlet } = grid.signals;
+  if (!outlet) return undefined;
+  for (const { from, to } of drive?.standing ?? [])
+    for (let at = from; at <= to; at++) {
+      const coolant = grid.smooth[at] ?? Number.NaN;
+      if (coolant > opens.low - OUT && Math.abs(coolant - (outlet[at] ?? Number.NaN)) <= EQUAL)
+        return coolant;
+    }
+  return undefined;
+}
+
 /** Pass or fail of all of them, in a sentence. Never that the car is safe. */
-export function proofSentence(results: readonly { label: string; passed: Passed }[]): string {
+export function proofSentence(results: readonly Result[]): string {
   const failed = results.filter(({ passed }) => passed === 'fail');
   const open = results.filter(({ passed }) => passed === 'not done');
-  const list = (of: readonly { label: string }[]) => of.map(({ label }) => label.toLowerCase()).join('; ');
-  if (failed.length > 0) return `Not passed: ${list(failed)}.`;
+  if (failed.length > 0) return `Not passed: ${listed(failed)}.`;
   if (open.length === results.length) return 'Nothing entered yet.';
-  if (open.length > 0) return `So far in order. Still to do: ${list(open)}.`;
+  if (open.length > 0) return `So far in order: ${results.length - open.length} of ${results.length}.`;
   return 'Every milestone passes.';
+}
+
+/** What is still to be done, in a sentence; empty when nothing is. */
+export function leftToDo(results: readonly Result[]): string {
+  const open = results.filter(({ passed }) => passed === 'not done');
+  return open.length === 0 ? '' : `Still to do: ${listed(open)}.`;
+}
+
+export interface Result {
+  label: string;
+  passed: Passed;
+}
+
+function listed(results: readonly Result[]): string {
+  // Without the word that leads to the figure: "fan starts at" is "fan starts".
+  return results.map(({ label }) => label.toLowerCase().replace(/ at$/, '')).join('; ');
 }
 
 /** The range that passes, in words. */

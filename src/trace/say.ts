@@ -1,7 +1,9 @@
 /** The verdict in words, in the reader's units. Sentences first, then why, then what to do, then what stays open. */
-import { type Habit, METRIC, quantityText } from '../model/show-quantity.ts';
-import { pausedAtStamp, type Refusal } from './cold-side.ts';
+import { type Habit, METRIC } from '../model/habit.ts';
+import { quantityText } from '../model/show-quantity.ts';
+import type { Refusal } from './cold-side.ts';
 import type { TraceEvent } from './events.ts';
+import { pausedAtStamp } from './first-rise.ts';
 import type { Judged } from './judge-trace.ts';
 import { MONITOR_DISTANCE } from './monitor.ts';
 import type { Figure, TraceVehicle } from './vehicle.ts';
@@ -63,13 +65,24 @@ type Say = (judged: Judged, vehicle: TraceVehicle, habit: Habit) => Parts;
 const LEVEL_FIRST = 'Engine off, let it cool, leave the cap alone. Then level first, and the walk.';
 
 const FINDING_WORDS: Record<Judged['verdict']['finding'], Say> = {
-  sound: ({ cold, course, hot }, vehicle, habit) => ({
-    sentence: `The thermostat holds: ${degrees(levelOf(cold), habit)} at steady speed, and it opens at ${figureText(vehicle.opens, habit)}.`,
-    because: `${course.pause && pausedAtStamp(course, vehicle) ? `The rise breaks off at ${degrees(course.pause.kelvin, habit)}, as it does when a shut thermostat opens.` : 'A thermostat standing open would not have held this on this drive.'} Highest ${degrees(hot.highest, habit)}.`,
-    next: 'If the complaint is still there, it is not in what this log shows.',
-  }),
+  sound: ({ cold, course, hot }, vehicle, habit) =>
+    cold.is === 'opens' && course.pause
+      ? {
+          sentence: `The thermostat opens where it should: the rise breaks off at ${degrees(course.pause.kelvin, habit)}, and it stays about ${degrees(cold.held.level, habit)}, with an opening at ${figureText(vehicle.opens, habit)}.`,
+          because: `A thermostat standing open gives the rise no such point, it fades. From there on between ${degrees(cold.held.low, habit)} and ${degrees(cold.held.high, habit)} for ${clockText(cold.held.seconds)}.`,
+          next: 'How it holds in the wind is shown by ten minutes at one speed.',
+        }
+      : {
+          sentence: `The thermostat holds: ${degrees(levelOf(cold), habit)} at steady speed, and it opens at ${figureText(vehicle.opens, habit)}.`,
+          because: `${course.pause && pausedAtStamp(course, vehicle) ? `The rise breaks off at ${degrees(course.pause.kelvin, habit)}, as it does when a shut thermostat opens.` : 'A thermostat standing open would not have held this on this drive.'} Highest ${degrees(hot.highest, habit)}.`,
+          next: 'If the complaint is still there, it is not in what this log shows.',
+        },
   'cold-at-speed': (judged, vehicle, habit) => {
     const { cold, verdict } = judged;
+    const next = verdict.causes.includes('sensor-reads-low')
+      ? 'Before the thermostat comes out, compare scan tool and hose: a sensor that reads low draws the same line.'
+      : 'The sensor agreed with the air at the cold start. Prove it on the thermostat itself.';
+    if (cold.is === 'unlike sound') return { ...unlikeSound(cold, judged, vehicle, habit), next };
     const level = degrees(levelOf(cold), habit);
     const before =
       cold.is === 'falls'
@@ -82,9 +95,7 @@ const FINDING_WORDS: Record<Judged['verdict']['finding'], Say> = {
         least === undefined
           ? ''
           : `On this drive and this day a sound engine would have read ${degrees(least, habit)} or more there.`,
-      next: verdict.causes.includes('sensor-reads-low')
-        ? 'Before the thermostat comes out, compare scan tool and hose: a sensor that reads low draws the same line.'
-        : 'The sensor agreed with the air at the cold start. Prove it on the thermostat itself.',
+      next,
     };
   },
   'low-throughout': ({ cold }, { opens }, habit) => ({
@@ -103,7 +114,7 @@ const FINDING_WORDS: Record<Judged['verdict']['finding'], Say> = {
   'swings-hot': ({ hot }, _vehicle, habit) => ({
     sentence: `Hot, it falls and rises by itself${'swing' in hot ? `, by ${differenceText(hot.swing, habit)} within a minute` : ''}: air or steam passes the sensor.`,
     because:
-      'Too slow for a loose wire and too quick for an engine full of coolant. Low coolant, trapped air, or gas from a head gasket.',
+      'Too slow for a loose wire and too quick for an engine full of coolant. Low coolant, trapped air, gas from a head gasket; less often a thermostat that sticks and lets go.',
     next: LEVEL_FIRST,
   }),
   'no-fan': ({ hot, fan }, { fanOn }, habit) => ({
@@ -132,6 +143,12 @@ const FINDING_WORDS: Record<Judged['verdict']['finding'], Say> = {
       next: LEVEL_FIRST,
     };
   },
+  'holds-high': ({ hot }, { opens }, habit) => ({
+    sentence: `It holds, but too high: ${'level' in hot ? degrees(hot.level, habit) : degrees(hot.highest, habit)} at steady speed, with a thermostat that opens at ${figureText(opens, habit)}.`,
+    because:
+      'On a mild day at moderate speed a radiator needs little of what it can do, and the thermostat little of its lift. So far above the opening, the heat does not get out as it should.',
+    next: 'Cold, the level first. Then compare scan tool and hose: a sensor may read high. Then the temperature of both hoses, and the fins. Watch the reading on the way: it has little left for a hill or a hot day.',
+  }),
   'too-hot': ({ hot }, { stopAt }, habit) => ({
     sentence: `Too hot: ${degrees(hot.highest, habit)}, past ${figureText(stopAt, habit)}.`,
     because: 'The log does not show what it did before, so it names no cause.',
@@ -142,7 +159,7 @@ const FINDING_WORDS: Record<Judged['verdict']['finding'], Say> = {
     return {
       sentence: `The sensor or its wiring: the reading jumps${fault ? ` from ${degrees(fault.from, habit)} to ${degrees(fault.to, habit)}` : ''}, faster than coolant can.`,
       because: fault
-        ? `First at ${clockText(fault.at)}, ${fault.times === 1 ? 'once' : `${fault.times} times or readings`}.`
+        ? `First at ${clockText(fault.at)}, ${fault.times === 1 ? 'once' : `${fault.times} such readings in all`}.`
         : '',
       next: 'Move plug and loom with the engine idling and watch the reading. What the rest of the log says about the thermostat is not to be relied on.',
     };
@@ -165,8 +182,11 @@ const FINDING_WORDS: Record<Judged['verdict']['finding'], Say> = {
     };
   },
   'sensor-under-air': ({ start }, _vehicle, habit) => ({
-    sentence: `The sensor reads low: ${degrees(start.coolant, habit)} at the start, ${differenceText(start.underAir ?? 0, habit)} under the air, and coolant is never colder than the air it stood in.`,
-    because: 'Intake and outside air agree with each other; the coolant sensor does not.',
+    sentence: `The sensor reads low: ${degrees(start.coolant, habit)} at the start, ${differenceText(start.underAir ?? start.underOneAir ?? 0, habit)} under the air, and coolant is never colder than the air it stood in.`,
+    because:
+      start.underAir === undefined
+        ? 'Only one air was logged, and a morning’s sun does not make so much.'
+        : 'Intake and outside air agree with each other; the coolant sensor does not.',
     next: 'Compare with infrared on the hose after a night’s standing, then measure the sensor.',
   }),
   'cannot-tell': ({ cold, hot }, _vehicle, habit) => ({
@@ -175,6 +195,27 @@ const FINDING_WORDS: Record<Judged['verdict']['finding'], Say> = {
     next: 'Log again: from cold, blower off, ten minutes at one speed on a level road, then standing until the fan has come and gone.',
   }),
 };
+
+type Unlike = Extract<Judged['cold'], { is: 'unlike sound' }>;
+
+function unlikeSound(
+  { sank, likeness }: Unlike,
+  { hot }: Judged,
+  { opens }: TraceVehicle,
+  habit: Habit,
+): Omit<Parts, 'next'> {
+  const other = Math.min(likeness.open, likeness.early);
+  const fits = `Of all sound engines, heater on or off, the nearest is ${differenceText(likeness.sound, habit)} off this log on average; one whose thermostat opens early or stands open comes within ${differenceText(Math.max(1, other), habit)}.`;
+  if (!sank)
+    return {
+      sentence: `The thermostat opens too early or stands open: no more than ${degrees(hot.highest, habit)} on this drive, and it should start to open at ${figureText(opens, habit)}.`,
+      because: fits,
+    };
+  return {
+    sentence: `The thermostat opens too early or stands open: driven, it sinks from ${degrees(sank.from, habit)} to ${degrees(sank.to, habit)}, and it should not even begin to open under ${figureText(opens, habit)}.`,
+    because: `Under its opening a thermostat keeps the radiator out, and driving can only warm the engine. ${fits}`,
+  };
+}
 
 function levelOf(cold: Judged['cold']): number {
   return cold.settled?.level ?? Number.NaN;
@@ -194,6 +235,8 @@ export const REFUSALS: Record<Refusal, string> = {
     'With the heater on full a sound engine may be this cold on such a day. Say below whether it was off, or log again with the blower off.',
   'hot-day': 'On so warm a drive an engine with its thermostat stuck open would have held as well.',
   'near-the-limit': 'It is so near to the limit that sensor and stamp could make the difference.',
+  'dipped-once':
+    'Hot, it fell once by several degrees and came back within two minutes, and nothing on the drive explains it. Air passing the sensor does that: level first, then log again.',
   'vehicle-unknown':
     'Whether these are the right figures depends on the stamp of its thermostat and its fan. Choose the vehicle.',
   'fan-not-asked': 'The fan was not needed on this drive, or it does not show; nothing is said about it.',

@@ -89,12 +89,13 @@ function comesBack(value: Float64Array, isOut: (reading: number) => boolean): bo
   return first !== -1 && last > first;
 }
 
-/** Whether the readings out of range are the first ones and lead into range without a leap. */
+/** Whether the reading goes in and out of range without a leap: cold outside, not a contact. */
 function risesOut(value: Float64Array, isOut: (reading: number) => boolean): boolean {
-  const inside = value.findIndex((reading) => !isOut(reading));
-  if (inside < 1) return false;
-  const before = value[inside - 1] ?? 0;
-  return Math.abs((value[inside] ?? 0) - before) < 4 && !value.subarray(inside + 20).some(isOut);
+  if (!value.some((reading) => !isOut(reading))) return false;
+  return value.every((reading, at) => {
+    const before = value[at - 1];
+    return before === undefined || isOut(before) === isOut(reading) || Math.abs(reading - before) < 4;
+  });
 }
 
 function kept({ time, value }: Channel, keep: Uint8Array): Channel {
@@ -162,12 +163,22 @@ const REGULATED = 12;
 /** A log that shows steps as small as this would show a thermostat at work, K. */
 const FINE = 0.3;
 
-/** A reading that stands while the drive changes, and that no thermostat holds so still. */
+/** An engine no warmer than the air by this is cold: driven, it gains degrees each minute, thermostat or not, K. */
+const WARMER_THAN_AIR = 15;
+/** Cold, driven and not moving for so long, s. */
+const STANDS_COLD = 240;
+
+/**
+ * A reading that stands while the drive changes, and that no thermostat holds so still.
+ *
+ * @param outside K, from something else than the coolant itself
+ */
 export function stuckReading(
   channel: Channel,
   grid: Grid,
   drive: Drive | undefined,
   opens: number,
+  outside: number | undefined,
 ): SensorFault | undefined {
   const { coolant, speed } = grid.signals;
   const shortest = Math.ceil(STANDS_STILL / grid.step);
@@ -179,8 +190,9 @@ export function stuckReading(
       Math.abs((coolant[at] ?? Number.NaN) - (coolant[from] ?? Number.NaN)) <= STILL_WITHIN
     )
       continue;
-    if (at - from >= shortest) {
-      const level = coolant[from] ?? 0;
+    const level = coolant[from] ?? 0;
+    const nearAir = outside !== undefined && level < outside + WARMER_THAN_AIR;
+    if (at - from >= shortest || (nearAir && at - from >= STANDS_COLD / grid.step)) {
       const moved = drive && speed ? extentOf(speed, from, at - 1) : undefined;
       const driven = moved !== undefined && moved.high - moved.low > SPEED_MOVED;
       const exact = fine && coolant.subarray(from + 5, at - 5).every((each) => each === coolant[from + 5]);
@@ -189,7 +201,12 @@ export function stuckReading(
         at - from >= STILL_EVERYWHERE / grid.step &&
         (at - from >= STILL_AT_LAST / grid.step ||
           drive?.standing.some((each) => each.from >= from && each.to < at));
-      if (exact || everywhere || (driven && Math.abs(level - opens) > REGULATED))
+      if (
+        exact ||
+        everywhere ||
+        (nearAir && moved && moved.high > SPEED_MOVED) ||
+        (driven && Math.abs(level - opens) > REGULATED)
+      )
         return { kind: 'flat', at: from * grid.step, times: at - from, from: level, to: level };
     }
     from = at;

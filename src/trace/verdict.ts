@@ -19,6 +19,7 @@ export const FINDINGS = [
   'no-fan',
   'fan-does-not-help',
   'hot-at-speed',
+  'holds-high',
   'too-hot',
   'sensor-jumps',
   'sensor-open-or-short',
@@ -94,7 +95,7 @@ const MEANINGS: Record<FindingId, Meaning> = {
   },
   'swings-hot': {
     stop: true,
-    causes: ['coolant-low', 'trapped-air', 'head-gasket-combustion-leak'],
+    causes: ['coolant-low', 'trapped-air', 'head-gasket-combustion-leak', 'thermostat-opens-late'],
     symptom: 'swings-up-and-down',
   },
   'no-fan': {
@@ -124,8 +125,20 @@ const MEANINGS: Record<FindingId, Meaning> = {
       'radiator-blocked-inside',
       'radiator-fins-blocked',
       'thermostat-opens-late',
-      'thermostat-stuck-shut',
+      'coolant-low',
+      'trapped-air',
       'pump-impeller-failed',
+    ],
+    symptom: 'hot-under-load',
+  },
+  'holds-high': {
+    causes: [
+      'thermostat-opens-late',
+      'radiator-blocked-inside',
+      'radiator-fins-blocked',
+      'coolant-low',
+      'trapped-air',
+      'sensor-reads-high',
     ],
     symptom: 'hot-under-load',
   },
@@ -150,6 +163,8 @@ export function pointsTo(finding: FindingId): Pick<Meaning, 'causes' | 'symptom'
 const SHORTEST = 120;
 /** Colder than both air readings at a start by so much is a sensor, K. */
 const UNDER_AIR = 7;
+/** The same where only one air was logged: the morning may have warmed that before the engine followed, K. */
+const UNDER_ONE_AIR = 11;
 /** At a cold start a sound sensor is within this of the air, K. */
 const SENSOR_AGREES = 4;
 
@@ -157,8 +172,10 @@ export function judge(seen: Seen): Verdict {
   const { cold } = seen;
   const finding = findingOf(seen);
   const meaning = MEANINGS[finding.id];
+  // Beside a stop or a faulty sensor, what else the log might have shown is nobody's next step.
+  const complete = meaning.stop || finding.id.startsWith('sensor');
   const open: Refusal[] = [
-    ...(cold.is === 'unknown' ? cold.because : []),
+    ...('because' in cold ? cold.because : []),
     ...(fanSeen(seen) ? [] : ['fan-not-asked' as const]),
     ...(radiatorAsked(seen) ? [] : ['radiator-not-asked' as const]),
   ];
@@ -169,7 +186,7 @@ export function judge(seen: Seen): Verdict {
     causes: causesOf(finding.id, seen),
     symptom: meaning.symptom,
     outcomes: finding.id.startsWith('sensor') ? sensorOutcomes(finding.id) : outcomesOf(seen),
-    open: finding.id === 'cannot-tell' ? finding.because : open,
+    open: finding.id === 'cannot-tell' ? finding.because : complete ? [] : open,
   };
 }
 
@@ -212,24 +229,39 @@ function findingOf({ grid, vehicle, sensor, start, hot, cold }: Seen): Found {
       return found('hot-at-speed', hot.sure);
     case 'too hot':
       return found('too-hot', false);
+    case 'holds high':
+      return found('holds-high', false);
     case 'not hot':
       break;
   }
-  if ((start.underAir ?? 0) > UNDER_AIR) return found('sensor-under-air', false);
+  if ((start.underAir ?? 0) > UNDER_AIR || (start.underOneAir ?? 0) > UNDER_ONE_AIR)
+    return found('sensor-under-air', false);
   switch (cold.is) {
     case 'falls':
     case 'stays low':
       return found('cold-at-speed', cold.sure);
+    case 'unlike sound':
+      return found('cold-at-speed', false);
     case 'low throughout':
       return found('low-throughout', cold.sure);
+    case 'opens':
     case 'holds':
+      if (dipped(hot)) return { id: 'cannot-tell', sure: 'not at all', because: ['dipped-once'] };
       // Past every usual fan figure, and this vehicle's is not known: nobody calls that sound.
       if (vehicle.fanOn.from === 'general' && hot.highest > vehicle.fanOn.high + 2)
         return { id: 'cannot-tell', sure: 'not at all', because: ['vehicle-unknown'] };
-      return found('sound', true);
+      return found('sound', cold.is === 'holds');
     case 'unknown':
-      return { id: 'cannot-tell', sure: 'not at all', because: cold.because };
+      return {
+        id: 'cannot-tell',
+        sure: 'not at all',
+        because: [...(dipped(hot) ? ['dipped-once' as const] : []), ...cold.because],
+      };
   }
+}
+
+function dipped(hot: HotSide): boolean {
+  return hot.is === 'not hot' && hot.dip !== undefined;
 }
 
 function fanSeen({ fan, hot }: Seen): boolean {
@@ -254,6 +286,8 @@ function outcomesOf({ grid, vehicle, drive, course, fan, cold, hot, start }: See
     falls: 'falls-at-speed',
     'stays low': 'falls-at-speed',
     'low throughout': 'steady-low',
+    opens: undefined,
+    'unlike sound': undefined,
     unknown: undefined,
   }[cold.is];
   if (hot.is === 'swings') outcomes.push({ test: 'cruise-trace', outcome: 'jumps' });
@@ -265,7 +299,8 @@ function outcomesOf({ grid, vehicle, drive, course, fan, cold, hot, start }: See
     const paused =
       course.pause && Math.abs(course.pause.kelvin - vehicle.opens.low) < 6 && hot.is === 'not hot';
     if (outcome) outcomes.push({ test: 'warm-up-timing', outcome });
-    else if (paused && cold.is === 'holds') outcomes.push({ test: 'warm-up-timing', outcome: 'on-time' });
+    else if (paused && (cold.is === 'holds' || cold.is === 'opens'))
+      outcomes.push({ test: 'warm-up-timing', outcome: 'on-time' });
   }
   return outcomes;
 }

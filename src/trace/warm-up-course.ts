@@ -1,5 +1,5 @@
 /** The first rise: when it passed which temperature, whether it paused at the opening, whether it went straight past. */
-import { type Grid, riseOver } from './grid.ts';
+import { extentOf, type Grid, riseOver } from './grid.ts';
 import type { TraceVehicle } from './vehicle.ts';
 
 export interface WarmUpCourse {
@@ -25,6 +25,10 @@ const SPEEDING_UP = 4;
 const LEAST_RISE = 0.02;
 /** A sound thermostat has stopped the rise this far above its opening, in K. */
 const PAST = 9;
+/** Started warmer than so far under the opening, K. */
+const WARM_START = 15;
+/** Slower than this makes no wind, m/s. */
+const WIND = 3;
 /** A rise of so many K before the opening is needed to hold the rest against, K. */
 const LEAST_BEFORE = 5;
 
@@ -69,13 +73,16 @@ function findPause(grid: Grid): WarmUpCourse['pause'] {
   return undefined;
 }
 
-function goesStraightPast({ smooth }: Grid, vehicle: TraceVehicle, start: number): boolean {
+function goesStraightPast({ smooth, signals }: Grid, vehicle: TraceVehicle, start: number): boolean {
   const opens = vehicle.opens.high + 2;
   const from = Math.max(opens - 10, start + 1);
   if (opens - from < LEAST_BEFORE) return false;
   const when = (kelvin: number) => smooth.findIndex((each) => each >= kelvin);
   const [before, at, past] = [when(from), when(opens), when(opens + PAST)];
   if (before < 1 || at <= before || past <= at) return false;
+  // Started warm, the radiator has no cold water left to make a pause, and standing no wind to take the heat.
+  const { speed } = signals;
+  if (speed && start > vehicle.opens.low - WARM_START && extentOf(speed, at, past).high < WIND) return false;
   return (past - at) / PAST < (1.5 * (at - before)) / (opens - from);
 }
 

@@ -57,6 +57,12 @@ const withheld = runs
 console.log(
   `\nWhy not: ${[...countBy(withheld, ({ reason }) => reason)].map(([reason, times]) => `${reason} ${times}`).join(', ')}`,
 );
+const untold = runs.filter(({ score }) => score === 'cannot tell');
+const notAsked = countBy(untold, ({ notAsked }) => notAsked ?? 'asked');
+console.log(
+  `Of the ${untold.length} that could not be told, ${notAsked.get('never warm') ?? 0} never came within 5 K of the opening, ` +
+    `${notAsked.get('fan not reached') ?? 0} with a dead fan never came to where it starts; ${notAsked.get('asked') ?? 0} are left`,
+);
 const wrong = runs.filter(({ score }) => score === 'wrong blame' || score === 'missed');
 console.log(`Wrong: ${wrong.map(({ seed, fault, finding }) => `${seed} ${fault} -> ${finding}`).join('; ')}`);
 

@@ -2,8 +2,8 @@
 import fc from 'fast-check';
 import type { Answer, Calculator, Input } from '../../src/calculators/declaration.ts';
 import { type FieldFault, type Outcome, type Typed, workOut } from '../../src/calculators/work-out.ts';
+import type { Habit } from '../../src/model/habit.ts';
 import { readQuantity } from '../../src/model/quantity.ts';
-import type { Habit } from '../../src/model/show-quantity.ts';
 import { findUnit, fromSI } from '../../src/model/units.ts';
 
 /** No-break spaces as plain ones, so that what is expected can be typed. */

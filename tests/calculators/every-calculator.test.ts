@@ -7,8 +7,8 @@ import type { Calculator } from '../../src/calculators/declaration.ts';
 import { isAsked, workOut } from '../../src/calculators/work-out.ts';
 import { CALCULATOR_IDS } from '../../src/model/calculator-ids.ts';
 import { FIGURES } from '../../src/model/figures.ts';
+import { METRIC, US } from '../../src/model/habit.ts';
 import { readQuantity } from '../../src/model/quantity.ts';
-import { METRIC, US } from '../../src/model/show-quantity.ts';
 import { findUnit } from '../../src/model/units.ts';
 import { absurdText, answerOf, soundFields, textOf } from './ask.ts';
 

@@ -4,8 +4,8 @@ import { describe, expect, it } from 'vitest';
 import { CALCULATORS } from '../../src/calculators/catalogue.ts';
 import type { QuantityInput } from '../../src/calculators/declaration.ts';
 import { unitsOffered } from '../../src/calculators/reader-units.ts';
+import { METRIC, US } from '../../src/model/habit.ts';
 import { readQuantity } from '../../src/model/quantity.ts';
-import { METRIC, US } from '../../src/model/show-quantity.ts';
 import { joinField, keypadOf, splitField, writeDefault } from '../../src/site/calculator-field.ts';
 import { drawCurve } from '../../src/site/drawings/curve.ts';
 

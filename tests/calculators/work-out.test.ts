@@ -6,7 +6,7 @@ import { fillAccount } from '../../src/calculators/fill-account.ts';
 import { readersUnit, showerFor } from '../../src/calculators/reader-units.ts';
 import { sayOutOfRange } from '../../src/calculators/say-out-of-range.ts';
 import { torque } from '../../src/calculators/torque.ts';
-import { METRIC, US } from '../../src/model/show-quantity.ts';
+import { METRIC, US } from '../../src/model/habit.ts';
 import { OutOfRange } from '../../src/physics/out-of-range.ts';
 import { answerOf, faultsOf } from './ask.ts';
 

@@ -1,7 +1,8 @@
 import fc from 'fast-check';
 import { describe, expect, test } from 'vitest';
+import { METRIC, US } from '../../src/model/habit.ts';
 import { exampleOf, type Quantity, readQuantity } from '../../src/model/quantity.ts';
-import { METRIC, quantityText, showNumber, showQuantity, US } from '../../src/model/show-quantity.ts';
+import { quantityText, showNumber, showQuantity } from '../../src/model/show-quantity.ts';
 import { type Dimension, fromSI, UNITS, unitsOf } from '../../src/model/units.ts';
 
 const DIMENSIONS = [...new Set(UNITS.map((unit) => unit.dimension))];

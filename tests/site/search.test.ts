@@ -117,7 +117,7 @@ test('the same words give the same order each time', async () => {
 test('a query in the address is answered when the page opens', async () => {
   const { page } = opened;
   await page.goto(`${site.root}search.html?q=P0128`);
-  await page.getByText(/^\d+ results\.$/).waitFor();
+  await page.getByText(/^\d+ (of \d+ )?results\b/).waitFor();
   expect(await page.locator('ht-search input').inputValue()).toBe('P0128');
 });
 

@@ -196,6 +196,8 @@ describe('the proof run', () => {
     await choose(page, sample('sound-run'));
     await page.getByRole('button', { name: /^Take \d from the log$/ }).click();
     expect(await page.inputValue('#proof-fan-on')).toBe('96');
+    // The log has a second temperature: 88 °C at 24.5 min, within 6 K of 94 °C.
+    expect(await page.inputValue('#proof-hoses-equal')).toBe('94');
     expect(await row('fan-on').textContent()).toBe('Pass');
     // What was entered by hand stays.
     expect(await page.inputValue('#proof-vents')).toBe('60');
@@ -204,9 +206,10 @@ describe('the proof run', () => {
     await page.locator('ht-proof-run').getByRole('button', { name: 'To the job card' }).click();
     await page.locator('ht-proof-run .on-card a').click();
     await page.waitForURL(/job\.html/);
-    await expect
-      .poll(() => page.locator('ht-job-card .readings').textContent())
-      .toContain('Proof run, fan starts at');
+    const readings = page.locator('ht-job-card .readings');
+    await expect.poll(() => readings.textContent()).toContain('Proof run, fan starts at');
+    // What is still to be done is on the card as well.
+    expect(await readings.textContent()).toMatch(/So far in order: \d of 10\. Still to do: .*gauge/);
     await close();
   });
 

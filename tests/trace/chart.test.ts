@@ -1,6 +1,6 @@
 /** The drawing of a road test: small however long the log, true to the peaks, free of anything that is no number. */
 import { describe, expect, test } from 'vitest';
-import { US } from '../../src/model/show-quantity.ts';
+import { US } from '../../src/model/habit.ts';
 import { drawTrace } from '../../src/site/islands/trace-chart.ts';
 import { eventsOf } from '../../src/trace/events.ts';
 import { judgeTrace } from '../../src/trace/judge-trace.ts';

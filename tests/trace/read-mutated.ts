@@ -18,7 +18,7 @@ export function saidAbout(
   const judged = judgeTrace(read.trace, vehicle);
   const { sentence, because, next, open } = tell(judged, vehicle);
   const events = eventsOf(judged, vehicle).map((event) => eventText(event));
-  const proof = Object.values(fromTrace(judged)).map(String);
+  const proof = Object.values(fromTrace(judged, vehicle)).map(String);
   const { words, remarks } = read.understood;
   return {
     kind: 'verdict',

@@ -14,16 +14,36 @@ export interface Run {
   finding: FindingId | 'not read';
   score: Score;
   open: readonly string[];
+  /** What the drive did not ask, so that no reader could answer: never near the opening, never to the dead fan's figure. */
+  notAsked: 'never warm' | 'fan not reached' | undefined;
 }
 
+/** Nearer to the opening than this the thermostat may show, K. */
+const NEAR_OPENING = 5;
+
 export function runOne(seed: number, asAsked = false): Run {
-  const { fault, outside, text, sheet } = simulate(seed, asAsked);
+  const { fault, outside, text, sheet, car } = simulate(seed, asAsked);
   const read = finish(readLog(text));
   if (!read.ok)
-    return { seed, fault, outside, finding: 'not read', score: 'cannot tell', open: [read.fault.id] };
-  const { verdict } = judgeTrace(read.trace, traceVehicleOf(sheet));
+    return {
+      seed,
+      fault,
+      outside,
+      finding: 'not read',
+      score: 'cannot tell',
+      open: [read.fault.id],
+      notAsked: undefined,
+    };
+  const { verdict, hot } = judgeTrace(read.trace, traceVehicleOf(sheet));
   const { finding, open } = verdict;
-  return { seed, fault, outside, finding, score: score(fault, verdict), open };
+  const highest = hot.highest - 273.15;
+  const notAsked =
+    highest < car.opens - NEAR_OPENING
+      ? 'never warm'
+      : fault === 'fan dead' && highest < car.fanOn
+        ? 'fan not reached'
+        : undefined;
+  return { seed, fault, outside, finding, score: score(fault, verdict), open, notAsked };
 }
 
 /** Counts by a key, in the order met. */

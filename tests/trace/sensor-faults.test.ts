@@ -50,6 +50,11 @@ describe('what only looks like it', () => {
     expect(kinds(Array.from({ length: 200 }, (_, at) => -40 + at * 0.2))).toEqual([]);
   });
 
+  test('frost that hovers about the bottom of the scale leaps nowhere', () => {
+    const hovers = Array.from({ length: 200 }, (_, at) => -41 + at * 0.05 + (at % 3));
+    expect(kinds(hovers)).toEqual([]);
+  });
+
   test('cold water past the sensor as the thermostat snaps open: 15 K in ten seconds', () => {
     const snap = [
       ...warm(20),

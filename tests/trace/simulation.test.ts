@@ -17,7 +17,14 @@ test(`${COUNT} road tests: right or an honest can't tell in 97 %, wrong blame un
   expect(share('right') + share('cannot tell'), named).toBeGreaterThanOrEqual(0.97);
   expect(share('wrong blame'), named).toBeLessThan(0.01);
   // Refusing everything would pass the two above.
-  expect(share('right')).toBeGreaterThan(0.5);
+  expect(share('right')).toBeGreaterThan(0.58);
+  // Nor may the hot days, on which an open thermostat holds as well, carry the blame.
+  const hot = runs.filter(({ outside }) => outside >= 30);
+  expect(hot.length).toBeGreaterThan(20);
+  expect(
+    hot.filter(({ score: each }) => each === 'wrong blame'),
+    named,
+  ).toEqual([]);
 });
 
 test('the score tells right from wrong', () => {

@@ -81,7 +81,7 @@ describe('what the trade tells', () => {
     const { verdict, told, vehicle, ...rest } = judged(handLog(SOUND_RUN, 15), STAMP_88);
     expect(verdict.finding).toBe('sound');
     expect(told.sentence).toMatch(/^The thermostat holds: 90\s°C/);
-    const readings = fromTrace({ verdict, ...rest });
+    const readings = fromTrace({ verdict, ...rest }, vehicle);
     expect((readings['fan-on'] ?? 0) - 273.15).toBeCloseTo(96, 0);
     const milestones = milestonesFor(vehicle, STAMP_88);
     for (const id of ['opens', 'holds', 'fan-on', 'fan-off'] as const) {
@@ -97,6 +97,8 @@ describe('what the trade tells', () => {
     expect(verdict.causes).toContain('pump-impeller-failed');
     expect(told.sentence).toMatch(/^Stop\. /);
     expect(told.next).toContain('leave the cap alone');
+    // Beside a stop nothing is said of a fan that was not needed.
+    expect(told.open).toEqual([]);
   });
 
   test('a thermostat that stays shut: stop', () => {
@@ -153,15 +155,56 @@ describe('what the trade tells', () => {
   });
 });
 
+test('one air alone: 12 K under it at a cold start is the sensor, 9 K may be the morning sun', () => {
+  const columns = { ...PLAIN.columns, intake: false };
+  const start = (sensorOffset: number) =>
+    judged(
+      simulated(carWith('sensor reads low', { sensorOffset }), 18, [{ kind: 'town', seconds: 240 }], {
+        columns,
+      }),
+      STAMP_87,
+    );
+  const told = start(-13);
+  expect(told.verdict).toMatchObject({ finding: 'sensor-under-air', sure: 'likely' });
+  expect(told.told.because).toContain('Only one air');
+  expect(start(-9).verdict.finding).toBe('cannot-tell');
+});
+
+test('cold and driven, a reading that stays within 15 K of the air is none', () => {
+  const rows = Array.from({ length: 400 }, (_, second) => `${second},2,${second < 20 ? 0 : 95},-8`);
+  const { verdict } = judged(`time (s),coolant (°C),speed (km/h),ambient (°C)\n${rows.join('\n')}`, STAMP_87);
+  expect(verdict.finding).toBe('sensor-stands-still');
+});
+
+test('let down at speed, then past its opening standing: not called straight past', () => {
+  const legs: Leg[] = [
+    { kind: 'town', seconds: 500 },
+    { kind: 'road', seconds: 700, speed: 85 },
+    { kind: 'stand', seconds: 1500 },
+  ];
+  const { verdict } = judged(simulated(carWith('fan dead'), 34, legs), STAMP_87);
+  expect(verdict.finding).toBe('no-fan');
+});
+
 describe('what a log cannot tell is said', () => {
   test.each([
     ['too short', [{ kind: 'town', seconds: 60 }], {}, /too short/],
     ['never at speed', [{ kind: 'town', seconds: 900 }], {}, /never at speed/],
-    ['no road speed', RECIPE, { columns: { ...PLAIN.columns, speed: false } }, /no road speed/],
   ] as [string, Leg[], Partial<LogStyle>, RegExp][])('%s', (_, legs, style, words) => {
     const { verdict, told } = judged(simulated(carWith('none'), 15, legs, style), STAMP_87);
     expect(verdict.finding).toBe('cannot-tell');
     expect(told.open.join(' ')).toMatch(words);
+  });
+
+  test('no road speed: at most that it opens where it should, and never what it does at speed', () => {
+    const columns = { ...PLAIN.columns, speed: false };
+    const { verdict, told } = judged(simulated(carWith('none'), 15, RECIPE, { columns }), STAMP_87);
+    expect(verdict.causes).toEqual([]);
+    expect(told.open.join(' ')).toMatch(/no road speed/);
+    expect(verdict.outcomes.map(({ test: id }) => id)).not.toContain('cruise-trace');
+    // Without a vehicle nothing says which stamp it is.
+    const unknown = judged(simulated(carWith('none'), 15, RECIPE, { columns }), undefined);
+    expect(unknown.verdict.finding).toBe('cannot-tell');
   });
 
   test('a sound run that never needed its fan says nothing about the fan', () => {

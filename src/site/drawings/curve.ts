@@ -1,7 +1,7 @@
 /** A curve with a reading on it: freezing against strength, boiling against pressure, resistance against temperature. */
 import type { Axis, Curve } from '../../calculators/declaration.ts';
 import { readersUnit } from '../../calculators/reader-units.ts';
-import { type Habit, METRIC } from '../../model/show-quantity.ts';
+import { type Habit, METRIC } from '../../model/habit.ts';
 import { findUnit, fromSI, toSI } from '../../model/units.ts';
 import { at, coordinate, escapeText, line, picture } from './svg.ts';
 import { widthOf } from './text-width.ts';

@@ -9,7 +9,7 @@ import { readOutput, writePages } from './output.ts';
 import { policies } from './policy.ts';
 import { relativeLinks } from './relative-links.ts';
 import { applyEdits, scan } from './scanned.ts';
-import { writeSearch } from './search-scripts.ts';
+import { dropSearchTerms, writeSearch } from './search-scripts.ts';
 import { SiteError } from './site-error.ts';
 import { writeWalkParts } from './walk-parts.ts';
 import { writeWebManifest } from './web-manifest.ts';
@@ -41,9 +41,10 @@ export async function finishSite(
   if (faults.length > 0) throw new SiteError(faults);
   applyEdits(output, outcomes);
   await writeLostPage(output, source);
+  await writeSearch(output, source);
+  dropSearchTerms(output);
   await writePages(output);
   await writeWalkParts(output);
-  await writeSearch(output, source);
   const { files, version } = await writeOffline(output, source);
   return { pages: output.pages.size, files: files.length, version };
 }

@@ -35,6 +35,15 @@ export async function writeSearch(output: Output, source: string): Promise<void>
   await writeScript(output, 'scripts/search-files.js', `headertankIndexFiles=${asText(rest)}`);
 }
 
+/** The names a page is found by are in the index; readers need not fetch them with the page. */
+export function dropSearchTerms(output: Output): void {
+  for (const [name, page] of output.pages)
+    output.pages.set(
+      name,
+      page.replace(/<div hidden data-pagefind-ignore data-search-terms>[\s\S]*?<\/div>/, ''),
+    );
+}
+
 async function bundleStart(
   source: string,
   client: string,

@@ -1,6 +1,7 @@
 /** Write the figures in the texts anew for a vehicle and for the reader's units. */
 import { FIGURE_REFERENCE } from '../../model/figure-reference.ts';
-import { type Habit, quantityText, showQuantity } from '../../model/show-quantity.ts';
+import type { Habit } from '../../model/habit.ts';
+import { quantityText, showQuantity } from '../../model/show-quantity.ts';
 import { unpackQuantity } from '../packed-quantity.ts';
 import type { VehicleSheet } from '../vehicle-sheet.ts';
 

@@ -1,10 +1,9 @@
 /** On every page: the chosen vehicle, the reader's units, and the figures in the texts that follow both. */
-import { layoutAllows } from '../../model/layout.ts';
-import { METRIC, US } from '../../model/show-quantity.ts';
+import { METRIC, US } from '../../model/habit.ts';
+import { loadScript } from '../browser/load-script.ts';
 import type { VehicleSheet } from '../vehicle-sheet.ts';
 import '../page-globals.ts';
 import { forget, keep, kept } from '../keep.ts';
-import { showFigures, showReadings, withFigures } from './figures.ts';
 import './offline.ts';
 
 const script = document.currentScript;
@@ -22,22 +21,18 @@ window.headertank = {
   },
   // A walk that waits for its sections puts itself here.
   receiveWalkParts() {},
-  fill,
-  say: (text, general) => withFigures(text, general, window.headertank.vehicle, window.headertank.habit),
+  figures: undefined,
 };
 
-function fill(within: ParentNode): void {
-  const { vehicle, habit } = window.headertank;
-  showFigures(within, vehicle, habit);
-  showReadings(within, habit);
-  for (const part of within.querySelectorAll<HTMLElement>('[data-layout]')) {
-    const fits = layoutAllows(JSON.parse(part.dataset.layout ?? '{}'), vehicle?.layout ?? {});
-    part.classList.toggle('not-this-vehicle', !fits);
+/** Tells every part of the page, once its texts show the vehicle's figures in the reader's units. */
+async function changed(): Promise<void> {
+  try {
+    if (!window.headertank.figures) await loadScript('reader-figures');
+    window.headertank.figures?.fill(document);
+  } catch {
+    for (const part of document.querySelectorAll('ht-units'))
+      part.append(' The figures cannot be rewritten just now: those in the texts are general and metric.');
   }
-}
-
-function changed(): void {
-  fill(document);
   document.dispatchEvent(new CustomEvent('headertank:change'));
 }
 

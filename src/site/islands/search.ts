@@ -8,7 +8,9 @@ import type { Result } from '../search/start.ts';
 import { button, element } from './element.ts';
 
 const PAUSE = 120;
+/** Results shown at once: each fetches a piece of the index, and six are a phone's first screen and a half. */
 const FEW = 6;
+/** Those that come with each “Show more”. */
 const MANY = 10;
 
 class Search extends HTMLElement {
@@ -23,7 +25,7 @@ class Search extends HTMLElement {
   #list = element('ol', { class: 'search-results' });
   #more = button('Show more', () => this.#showMore(), 'quiet');
   #input: HTMLInputElement | null = null;
-  /** The whole search page: more results, kinds to choose, the query in the address. */
+  /** The whole search page: kinds to choose, the query in the address. */
   #whole = false;
   #kind = '';
   #limit = FEW;
@@ -65,7 +67,7 @@ class Search extends HTMLElement {
   async #search() {
     const query = this.#input?.value.trim() ?? '';
     const turn = ++this.#asked;
-    this.#limit = this.#whole ? MANY : FEW;
+    this.#limit = FEW;
     this.#keepInAddress(query);
     if (query === '') {
       this.#found = undefined;
@@ -105,7 +107,11 @@ class Search extends HTMLElement {
     const results: Result[] = await Promise.all(shown.map((hit) => engine.show(hit, found.words)));
     if (turn !== this.#asked) return;
     this.#state.textContent = sayFound({ ...found, hits }, shown.length);
+    // Who has walked into the list already stays at that place when a late answer comes.
+    const links: (Element | null)[] = this.#links();
+    const at = links.indexOf(document.activeElement);
     this.#list.replaceChildren(...results.map(resultItem));
+    if (at >= 0) (this.#links()[at] ?? this.#input)?.focus();
     this.#more.hidden = shown.length === hits.length;
     this.#kindLine.hidden = !this.#whole || found.hits.length === 0;
     this.#kinds.replaceChildren(...kindOptions(found.hits, this.#kind));
@@ -113,7 +119,7 @@ class Search extends HTMLElement {
 
   async #choose(kind: string) {
     this.#kind = kind;
-    this.#limit = MANY;
+    this.#limit = FEW;
     this.#keepInAddress(this.#input?.value.trim() ?? '');
     await this.#show();
   }

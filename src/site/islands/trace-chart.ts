@@ -4,7 +4,7 @@
  * dark and print colours from the style sheet, and its words are words. However long the log, there are two points a
  * column of the drawing.
  */
-import { type Habit, METRIC } from '../../model/show-quantity.ts';
+import { type Habit, METRIC } from '../../model/habit.ts';
 import type { TraceEvent } from '../../trace/events.ts';
 import type { Judged } from '../../trace/judge-trace.ts';
 import { degrees } from '../../trace/say.ts';

@@ -5,12 +5,14 @@ import { findUnit, fromSI } from '../../model/units.ts';
 import type { Judged } from '../../trace/judge-trace.ts';
 import {
   fromTrace,
+  leftToDo,
   type Milestone,
   type MilestoneId,
   milestonesFor,
   type Passed,
   passes,
   proofSentence,
+  type Result,
   wantedText,
 } from '../../trace/proof.ts';
 import { degrees } from '../../trace/say.ts';
@@ -58,7 +60,7 @@ class ProofRun extends HTMLElement {
   connectedCallback() {
     document.addEventListener('headertank:change', () => this.load());
     document.addEventListener('headertank:trace', ({ detail }) => {
-      this.log = fromTrace(detail);
+      this.log = fromTrace(detail, traceVehicleOf(window.headertank.vehicle));
       this.show();
     });
     this.load();
@@ -89,10 +91,11 @@ class ProofRun extends HTMLElement {
     const milestones = milestonesFor(traceVehicleOf(sheet), sheet);
     const taken = Object.keys(this.log).length;
     const sentence = element('p', { class: 'answer-sentence', role: 'status' });
-    const results = () =>
-      milestones.map((each) => ({ label: each.label, passed: passes(each, this.answers[each.id]?.value) }));
+    const left = element('p', { class: 'soft' });
+    const results = () => this.results(milestones);
     const tell = () => {
       sentence.textContent = proofSentence(results());
+      left.textContent = leftToDo(results());
       sentence.classList.toggle(
         'stop',
         results().some(({ passed }) => passed === 'fail'),
@@ -119,11 +122,19 @@ class ProofRun extends HTMLElement {
         habit.temperature ? ' Temperatures in °F.' : '',
       ),
       sentence,
+      left,
       element('ol', { class: 'proof-rows' }, ...rows),
       element('div', { class: 'unkept', role: 'alert' }),
       tools,
       card,
     );
+  }
+
+  private results(milestones: readonly Milestone[]): Result[] {
+    return milestones.map((each) => ({
+      label: each.label,
+      passed: passes(each, this.answers[each.id]?.value),
+    }));
   }
 
   private row(milestone: Milestone, tell: () => void): HTMLElement {
@@ -234,6 +245,12 @@ class ProofRun extends HTMLElement {
       const value = `${textOf(milestone, given.value, habit.temperature)}: ${WORDS[passes(milestone, given.value)].toLowerCase()}`;
       return [putOnJobCard({ reading: { what: `Proof run, ${milestone.label.toLowerCase()}`, value } })];
     });
+    if (lines.length > 0) {
+      // What was not done is on the card too: a run half done is none.
+      const results = this.results(milestones);
+      const value = `${proofSentence(results)} ${leftToDo(results)}`.trim();
+      lines.push(putOnJobCard({ reading: { what: 'Proof run', value } }));
+    }
     return lines.at(-1) ?? element('p', { class: 'note-line', role: 'status' }, 'Nothing entered yet.');
   }
 }

@@ -1,5 +1,5 @@
 /** A judged log as a page: verdict, chart, table, the regulation's measure. Text stays text. */
-import type { Habit } from '../../model/show-quantity.ts';
+import type { Habit } from '../../model/habit.ts';
 import { eventsOf, type TraceEvent } from '../../trace/events.ts';
 import type { Judged } from '../../trace/judge-trace.ts';
 import { clockText, degrees, eventText, monitorText, type Told } from '../../trace/say.ts';
@@ -10,12 +10,13 @@ import type { TraceNames } from './trace-names.ts';
 
 export function verdictPart({ verdict }: Judged, told: Told, names: TraceNames, root: URL): HTMLElement[] {
   const walk = verdict.symptom;
+  const walkTitle = walk === undefined ? undefined : names.symptoms[walk];
   const answers = verdict.outcomes.map(({ test, outcome }) => `${test}=${outcome}`).join('&');
   return [
     element('p', { class: `answer-sentence${verdict.stop ? ' stop' : ''}`, role: 'status' }, told.sentence),
     element('p', {}, told.because),
     element('p', {}, element('b', {}, 'Next: '), told.next),
-    ...(walk
+    ...(walkTitle !== undefined
       ? [
           element(
             'p',
@@ -26,7 +27,7 @@ export function verdictPart({ verdict }: Judged, told: Told, names: TraceNames, 
                 class: 'button main',
                 href: new URL(`symptoms/${walk}.html${answers === '' ? '' : `#${answers}`}`, root).href,
               },
-              `On with the walk: ${names.symptoms[walk] ?? walk}`,
+              `On with the walk: ${walkTitle}`,
             ),
           ),
         ]
@@ -41,7 +42,7 @@ export function verdictPart({ verdict }: Judged, told: Told, names: TraceNames, 
               element(
                 'li',
                 {},
-                element('a', { href: new URL(`tests/${test}.html`, root).href }, names.tests[test] ?? test),
+                recordLink(new URL(`tests/${test}.html`, root), test, names.tests[test]),
                 `: ${names.outcomes[`${test} ${outcome}`] ?? outcome}`,
               ),
             ),
@@ -58,11 +59,7 @@ export function verdictPart({ verdict }: Judged, told: Told, names: TraceNames, 
               element(
                 'li',
                 {},
-                element(
-                  'a',
-                  { href: new URL(`causes/${cause}.html`, root).href },
-                  names.causes[cause] ?? cause,
-                ),
+                recordLink(new URL(`causes/${cause}.html`, root), cause, names.causes[cause]),
               ),
             ),
           ),
@@ -75,6 +72,13 @@ export function verdictPart({ verdict }: Judged, told: Told, names: TraceNames, 
         ]
       : []),
   ];
+}
+
+/** A shop's shelf need not hold what a verdict points to: then its id stands there as words. */
+function recordLink(address: URL, id: string, title: string | undefined): HTMLElement {
+  return title === undefined
+    ? element('span', {}, id.replaceAll('-', ' '))
+    : element('a', { href: address.href }, title);
 }
 
 /** Kinds that get their number on the line; the others stand in the table only. */

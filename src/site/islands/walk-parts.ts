@@ -58,7 +58,7 @@ export class WalkParts {
       answer.setAttribute('tabindex', '0');
     }
     this.place.append(section);
-    window.headertank.fill(section);
+    window.headertank.figures?.fill(section);
     section.dispatchEvent(new CustomEvent('headertank:added', { bubbles: true }));
     return section;
   }

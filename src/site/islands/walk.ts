@@ -88,7 +88,7 @@ class Walk extends HTMLElement {
 
   /** A question or answer with the chosen vehicle's figures written in. */
   private say(text: string): string {
-    return window.headertank.say(text, this.data.general);
+    return window.headertank.figures?.say(text, this.data.general) ?? text;
   }
 
   private readAddress(follow = false): void {

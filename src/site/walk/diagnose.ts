@@ -7,6 +7,7 @@ import { type Reason, reasonFor, type Titles } from '../../diagnosis/reason.ts';
 import { type KnownLayout, layoutAllows } from '../../model/layout.ts';
 import { inSentence } from '../text/in-sentence.ts';
 import { type Answers, NOT_IT, SKIPPED } from './answers.ts';
+import { unpackModel } from './packed-model.ts';
 import type { WalkData } from './walk-data.ts';
 
 export interface Diagnosis {
@@ -24,7 +25,7 @@ export class Diagnoser {
   /** @param say writes the vehicle's figures into a text */
   constructor(data: WalkData, say: (text: string) => string) {
     this.data = data;
-    this.compiled = compile(data.model);
+    this.compiled = compile(unpackModel(data.model));
     this.titles = {
       cause: (id) => inSentence(data.titles.causes[id] ?? id),
       outcome: (test, outcome) => inSentence(say(data.titles.outcomes[test]?.[outcome] ?? outcome)),

@@ -1,12 +1,12 @@
 /** What the walk's script needs, written as JSON into the symptom's page. */
-import type { Model } from '../../diagnosis/model.ts';
 import type { LayoutCondition } from '../../model/layout.ts';
+import type { PackedModel } from './packed-model.ts';
 import type { WalkTree } from './walk-tree.ts';
 
 export interface WalkData {
   symptom: string;
   /** All candidate causes and tests of the complaint, whatever the layout. */
-  model: Model;
+  model: PackedModel;
   tree: WalkTree;
   /** Conditions of the causes and tests that not every vehicle has. */
   causeLayouts: Record<string, LayoutCondition>;

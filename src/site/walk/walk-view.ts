@@ -1,5 +1,6 @@
 /** Everything a symptom's page shows of its walk, worked out once at build. */
 
+import type { Model } from '../../diagnosis/model.ts';
 import { modelOf } from '../../library/case.ts';
 import { FIGURE_REFERENCE } from '../../model/figure-reference.ts';
 import { SOMETHING_ELSE } from '../../model/kinds.ts';
@@ -9,12 +10,14 @@ import { packQuantity } from '../packed-quantity.ts';
 import { entryOf, hrefOf, titleOf } from '../record-pages.ts';
 import { shelf } from '../shelf.ts';
 import { generalRange } from '../text/figure-html.ts';
+import { packModel } from './packed-model.ts';
 import { pageModel } from './page-model.ts';
 import type { WalkData } from './walk-data.ts';
 import { type WalkTree, walkTreeOf } from './walk-tree.ts';
 
 export interface WalkView {
   data: WalkData;
+  model: Model;
   tree: Tree;
   /** Steps and ends in the order a reader meets them. */
   order: string[];
@@ -74,9 +77,10 @@ export function walkViewOf(symptomId: string): WalkView {
     titles.trees[step.tree] = { title: titleOf('symptom', other), href: hrefOf('symptom', other) };
   }
   return {
+    model,
     data: {
       symptom: symptomId,
-      model,
+      model: packModel(model),
       tree: walkTree,
       causeLayouts,
       testLayouts,

@@ -1,0 +1,11 @@
+import { defineConfig } from 'vitepress';
+import { folders } from '../folders.mjs';
+
+// Left as it comes, with the search it brings and a sidebar that leads to the lists of each kind.
+export default defineConfig({
+  title: 'Bench Workshop',
+  themeConfig: {
+    search: { provider: 'local' },
+    sidebar: folders.map(({ folder, many }) => ({ text: many, link: `/${folder}/` })),
+  },
+});
