@@ -41,11 +41,14 @@ export const tickSchema = z.strictObject({
 
 export const remarkSchema = z.strictObject({ id: idSchema, at: momentSchema, text: words(5000) });
 
+/** Characters of a card's name. */
+export const LONGEST_NAME = 120;
+
 export const jobSchema = z.strictObject({
   id: idSchema,
   opened: momentSchema,
   changed: momentSchema,
-  name: words(120).describe('What this job is called on the device: number, plate, name.'),
+  name: words(LONGEST_NAME).describe('What this job is called on the device: number, plate, name.'),
   plate: words(40),
   distance: words(40).describe('Odometer, as read.'),
   vehicle: namedSchema.optional(),

@@ -1,5 +1,5 @@
 /** Job cards as a file, and back. */
-import { type Job, type JobCards, jobCardsSchema, jobSchema } from '../../model/job.ts';
+import { type Job, type JobCards, jobCardsSchema, jobSchema, LONGEST_NAME } from '../../model/job.ts';
 import { noteSchema } from '../../model/note.ts';
 import { idFromTitle } from '../../model/note-file.ts';
 import { newId } from '../kept/device-store.ts';
@@ -55,9 +55,15 @@ export function imported(text: string, has: (id: string) => Job | undefined): Im
       const here = has(job.id);
       if (!here) return [job];
       if (isSame(here, job)) return [];
-      return [{ ...job, id: newId('job'), name: `${job.name || job.plate} (imported)`.trim() }];
+      return [{ ...job, id: newId('job'), name: importedName(job) }];
     }),
   };
+}
+
+/** Marked, and no longer than a name may be, so that the card can be exported again. */
+function importedName({ name, plate }: Job): string {
+  const mark = ' (imported)';
+  return `${(name || plate).slice(0, LONGEST_NAME - mark.length)}${mark}`.trim();
 }
 
 /** The same but for the moment it was last kept. */
