@@ -65,7 +65,8 @@ export function expectedBand(
 /**
  * The coldest a sound engine could have been from a point of the log on, had it been there as warm as this one was.
  *
- * @param outside K @param at point of the grid @returns K by point from there on
+ * @param outside K @param at point of the grid @returns K by point from there on; undefined in a gap of the log,
+ * without road speed, or out of the model's range
  */
 export function leastFrom(
   grid: Grid,
@@ -74,7 +75,9 @@ export function leastFrom(
   heater: HeaterSetting,
   at: number,
 ): Float64Array | undefined {
-  const drive = modelDrive(grid, outside, grid.smooth[at] ?? outside);
+  const start = grid.smooth[at] ?? Number.NaN;
+  // In a gap of the log nobody knows how warm it was.
+  const drive = Number.isFinite(start) ? modelDrive(grid, outside, start) : undefined;
   if (!drive) return undefined;
   const { figures, conditions } = endsOf(vehicle, heater).cold;
   const rest = { ...drive, speed: drive.speed.subarray(at), running: drive.running?.subarray(at) };

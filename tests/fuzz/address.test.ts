@@ -3,7 +3,7 @@ import fc from 'fast-check';
 import { describe, expect, test } from 'vitest';
 import { CALCULATORS } from '../../src/calculators/catalogue.ts';
 import { workOut } from '../../src/calculators/work-out.ts';
-import { METRIC, US } from '../../src/model/show-quantity.ts';
+import { METRIC, US } from '../../src/model/habit.ts';
 import { answerDetail, answerSentence } from '../../src/site/calculator-answer.ts';
 import { joinField, splitField } from '../../src/site/calculator-field.ts';
 import { excerptOf } from '../../src/site/search/excerpt.ts';

@@ -1,8 +1,9 @@
 /** Quantities: any text is read or refused in words, and never read as no number. */
 import fc from 'fast-check';
 import { expect, test } from 'vitest';
+import { METRIC, US } from '../../src/model/habit.ts';
 import { readQuantity } from '../../src/model/quantity.ts';
-import { METRIC, quantityText, US } from '../../src/model/show-quantity.ts';
+import { quantityText } from '../../src/model/show-quantity.ts';
 import { UNITS } from '../../src/model/units.ts';
 import { readLitres } from '../../src/site/job/litres.ts';
 import { hostileText, LIMIT, runs, UNCLEAN } from './runs.ts';

@@ -30,7 +30,9 @@ beforeAll(async () => {
   for (const part of ['scripts', '_astro', 'data', 'icon.svg'])
     await cp(join(builtSite(), part), join(folder, part), { recursive: true }).catch(() => undefined);
   await mkdir(join(folder, 'causes'));
-  await writeFile(join(folder, 'own.js'), 'window.own = true');
+  // What a page's own script might be talked into: a text run as a program.
+  const own = `window.own = true; try { new Function("window.hurt = 'a text'")() } catch {}`;
+  await writeFile(join(folder, 'own.js'), own);
   const whole = await readFile(join(builtSite(), PAGE), 'utf8');
   await writeFile(
     join(folder, PAGE),
@@ -103,6 +105,63 @@ describe.each(['a server', 'a folder'] as const)('injected into a page opened fr
     await page.context().close();
     await site?.stop();
   });
+});
+
+/** Everything the site keeps on a device, as something else has left it. */
+const KEPT_NAMES = [
+  'walk.reads-low-at-cruise',
+  'tools-missing',
+  'units',
+  'vehicle',
+  'job.job-abcdefgh',
+  'job-open',
+  'note.note-abcdefgh',
+  'proof-run',
+];
+const LEFT = [
+  'null',
+  '{"answers":[null,["constructor","name"],"x"],"at":"never"}',
+  '{"answers":[["constructor","name"],["__proto__","skipped"],["level-cold","<img src=x onerror=hurt()>"]],"at":"2026-11-25"}',
+  '"<img src=x onerror=\\"window.hurt=1\\">"',
+  '[[],{},null,"<script>window.hurt=1</script>"]',
+  '{"cut off',
+];
+
+test.each(LEFT)('what lies on the device damaged or hostile breaks no page: %s', async (text) => {
+  const site = await serveSite(builtSite());
+  const { page, close } = await openPage(browser, site.root, {
+    serviceWorkers: 'block',
+    // A vehicle that is not on the shelf is asked for and said to be gone.
+    expected: /status of 404/,
+  });
+  await page.addInitScript(
+    ([names, value]) => {
+      for (const name of names) localStorage.setItem(`headertank.${name}`, value);
+    },
+    [KEPT_NAMES, text] as const,
+  );
+  const pages = [
+    'symptoms/reads-low-at-cruise.html#constructor=name&toString=skipped',
+    'job.html',
+    'note.html',
+    'road-test.html',
+  ];
+  for (const address of [
+    ...pages,
+    'calculators/mixture.html#percent=<b>x</b>&constructor=1',
+    'search.html?q=constructor&kind=__proto__',
+  ]) {
+    await page.goto(site.root + address);
+    await page.waitForLoadState('networkidle');
+    const goOn = page.getByRole('button', { name: 'Go on from there' });
+    if ((await goOn.count()) > 0) await goOn.click();
+    expect(await page.evaluate(() => (window as Hurt).hurt)).toBeUndefined();
+    expect(await page.locator('main').textContent()).not.toMatch(
+      /\bundefined\b|\bNaN\b|\[object|Invalid Date/,
+    );
+  }
+  await close();
+  await site.stop();
 });
 
 test('without the policy the same page is hurt, so the injection is one', async () => {

@@ -75,7 +75,9 @@ test('a blocked device keeps nothing and breaks nothing', () => {
 test('a thing that cannot be read is left for a rescue', () => {
   localStorage.setItem('headertank.thing.b', '{"half": 1}');
   expect(store().list()).toEqual([]);
-  expect(store().unreadable()).toEqual([{ id: 'b', text: '{"half":1}' }]);
+  expect(store().unreadable()).toEqual([{ id: 'b', text: '{"half": 1}' }]);
+  localStorage.setItem('headertank.thing.b', '{"cut o');
+  expect(store().unreadable()).toEqual([{ id: 'b', text: '{"cut o' }]);
 });
 
 test('words another window wrote in the same field are handed back, not lost', () => {
