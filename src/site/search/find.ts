@@ -129,7 +129,8 @@ async function lookUpAll(words: readonly string[], index: Index): Promise<Answer
     // Most words that are asked for stand in a name: then one look into the index is enough.
     const isName = index.names.some((name) => name.startsWith(word));
     const exact = isName ? [] : await index.exactly(word);
-    if (isName || exact.some((hit) => !isSlip(hit))) all.answers.push({ word, hits: await index.beginning(word) });
+    if (isName || exact.some((hit) => !isSlip(hit)))
+      all.answers.push({ word, hits: await index.beginning(word) });
     else if (word.includes('-')) await lookUpParts(word, index, all);
     else await lookUpMended(word, exact, index, all);
   }
