@@ -45,11 +45,13 @@ export function modelOf(records: Records, symptomId: string, known: KnownLayout)
   const symptom = need(records.symptom.get(symptomId), `symptom "${symptomId}"`).data;
   const causes = candidateCauses(records, symptom, known);
   const ids = causes.map((cause) => cause.id);
-  const telling = testsOf(records, symptom.tree);
+  const asked = testsOf(records, symptom.tree);
+  const telling = new Set(asked);
   const about = testsByCause(records);
   for (const cause of ids) for (const test of about.get(cause) ?? []) telling.add(test);
   const usable = [...records.test.values()].filter(
-    ({ id, data }) => telling.has(id) && layoutAllows(data.layout, known),
+    ({ id, data }) =>
+      telling.has(id) && (asked.has(id) || isFor(data, symptomId)) && layoutAllows(data.layout, known),
   );
   const groups = groupsOf(usable);
   return {
@@ -59,6 +61,10 @@ export function modelOf(records: Records, symptomId: string, known: KnownLayout)
     tests: usable.map(({ id, data }) => modelTest(id, data, ids, groups.get(id))),
     changeOver: USUAL_CHANGE_OVER,
   };
+}
+
+function isFor(test: Test, symptomId: string): boolean {
+  return test['only-for']?.includes(symptomId) ?? true;
 }
 
 function testsOf(records: Records, treeId: string): Set<string> {

@@ -43,6 +43,13 @@ export const testSchema = z.strictObject({
     .record(idSchema, likelihoodSchema)
     .describe('The same for every cause not named in evidence, and for something else.'),
   misleads: misleadsSchema,
+  'only-for': z
+    .array(reference('symptom'))
+    .min(1)
+    .optional()
+    .describe(
+      'Complaints it is offered in, where another could not know what it asks. Without it: all. A tree may ask it anyway.',
+    ),
   repeats: z.array(reference('test')).default([]).describe('Tests that would be fooled by the same thing.'),
   calculators: z.array(z.enum(CALCULATOR_IDS)).default([]).describe('Calculators shown with the test.'),
 });

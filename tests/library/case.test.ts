@@ -86,6 +86,20 @@ describe('the model of a complaint', () => {
     ]);
   });
 
+  test('a test for some complaints only is left out of others, unless their tree asks it', () => {
+    const withLimit = (id: string, symptoms: string[]) => {
+      const watch = records.test.get('hose-watch');
+      if (!watch) throw new Error('No hose-watch');
+      const limited = { ...watch, id, data: { ...watch.data, 'only-for': symptoms } };
+      return modelOf({ ...records, test: new Map(records.test).set(id, limited) }, 'runs-cold', {}).tests.map(
+        (each) => each.id,
+      );
+    };
+    expect(withLimit('a-touch', ['runs-cold'])).toEqual(['hose-watch', 'a-touch']);
+    expect(withLimit('a-touch', ['another'])).toEqual(['hose-watch']);
+    expect(withLimit('hose-watch', ['another'])).toEqual(['hose-watch']);
+  });
+
   test('says which record is missing', () => {
     expect(() => modelOf(records, 'no-such', {})).toThrow('The shelf has no symptom "no-such".');
   });

@@ -144,7 +144,9 @@ describe('the walk', () => {
 
   test('offers to go on where it was left, on the same device', async () => {
     await start();
+    const first = await result(page).textContent();
     await answer(page, 'At the mark');
+    await expect.poll(() => result(page).textContent()).not.toBe(first);
     const asked = await result(page).textContent();
     await page.goto(`${site.root}index.html`);
     await start();
