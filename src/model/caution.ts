@@ -1,4 +1,5 @@
 import { z } from 'zod';
+import { layoutConditionSchema } from './layout-schema.ts';
 import { commonFields } from './record.ts';
 import { lineSchema, textSchema } from './scalars.ts';
 
@@ -10,6 +11,9 @@ export const cautionSchema = z.strictObject({
   'if-it-happens': textSchema.describe(
     'First thing to do; defers to first-aid training and emergency services.',
   ),
+  'on-vehicle': layoutConditionSchema
+    .optional()
+    .describe('Vehicles on whose own page it stands; without it, on none.'),
   defers: textSchema.describe('Which procedure, rule or licence stands above this page.'),
 });
 

@@ -54,7 +54,8 @@ describe('what cannot be read', () => {
     ],
     ['200', '200 l cannot be meant here. Write 1 to 60 l.'],
     ['0.999', '0.999 l cannot be meant here. Write 1 to 60 l.'],
-    ['9'.repeat(400), 'So large a number cannot be meant here. Write 1 to 60 l.'],
+    ['9'.repeat(20), 'So large a number cannot be meant here. Write 1 to 60 l.'],
+    ['9'.repeat(400), 'So large a number cannot be meant. Write a number with its unit, such as 4.6 l.'],
     ['4 to 5', 'One number is wanted here, not a range. Work out each end by itself.'],
   ])('%s', (capacity, said) => {
     expect(message({ capacity })).toBe(said);

@@ -95,21 +95,26 @@ function drawInColumns(input: TreeInput): DrawnTree {
   };
 }
 
-function bestPlan(nodes: readonly TreeNode[]): {
+interface FittedPlan {
   plan: TreePlan;
   page: DrawnTree['page'];
   scale: number;
-} {
-  const candidates = ARRANGEMENTS.flatMap((arrangement) => {
+}
+
+function bestPlan(nodes: readonly TreeNode[]): FittedPlan {
+  let best: FittedPlan | undefined;
+  for (const arrangement of ARRANGEMENTS) {
+    // Laying out is what takes the time, and nothing is drawn larger than this.
+    if (best && best.scale >= LARGEST) break;
     const plan = planTree(nodes, arrangement);
-    return (['portrait', 'landscape'] as const).map((page) => ({
-      plan,
-      page,
-      scale: Math.min(LARGEST, PAGES[page].width / plan.width, PAGES[page].height / plan.height),
-    }));
-  });
-  // Among equals the first: portrait before landscape, reading down before reading across.
-  return candidates.reduce((best, each) => (each.scale > best.scale + 1e-6 ? each : best));
+    for (const page of ['portrait', 'landscape'] as const) {
+      const scale = Math.min(LARGEST, PAGES[page].width / plan.width, PAGES[page].height / plan.height);
+      // Among equals the first: portrait before landscape, reading down before reading across.
+      if (!best || scale > best.scale + 1e-6) best = { plan, page, scale };
+    }
+  }
+  if (!best) throw new RangeError('No arrangement to try.');
+  return best;
 }
 
 /** S-curves that leave and arrive along the direction of reading. */

@@ -28,9 +28,7 @@ export function putOnJobCard(handed: HandedOver): HTMLElement {
     ...(handed.complaint && { complaint: handed.complaint }),
     ...(handed.proven && { proven: handed.proven }),
     answers: withAnswers(job.answers, handed.answers ?? []),
-    readings: handed.reading
-      ? [...job.readings, { id: newId('reading'), at: new Date().toISOString(), ...handed.reading }]
-      : job.readings,
+    readings: withReading(job.readings, handed.reading),
   }));
   const line = document.createElement('p');
   line.className = 'note-line';
@@ -46,6 +44,13 @@ export function putOnJobCard(handed: HandedOver): HTMLElement {
   link.textContent = jobTitle(start);
   line.append('On the job card: ', link);
   return line;
+}
+
+/** Handed over twice it stands there once; a second reading of the same thing is kept beside the first. */
+function withReading(before: Job['readings'], given: HandedOver['reading']): Job['readings'] {
+  const isThere = before.some(({ what, value }) => what === given?.what && value === given.value);
+  if (!given || isThere) return before;
+  return [...before, { id: newId('reading'), at: new Date().toISOString(), ...given }];
 }
 
 /** Of two answers to one question the later stands. */
