@@ -15,6 +15,7 @@ import { WalkWords } from '../walk/walk-words.ts';
 import { afterPaint } from './after-paint.ts';
 import { button, element } from './element.ts';
 import { KnownSoFar } from './known-so-far.ts';
+import { WalkFoot } from './walk-foot.ts';
 import { likelyParts, showShares } from './walk-likely.ts';
 import { WalkParts } from './walk-parts.ts';
 
@@ -43,6 +44,11 @@ class Walk extends HTMLElement {
   private detour: string | undefined;
   private known!: KnownSoFar;
   private words!: WalkWords;
+  private foot!: WalkFoot;
+  private replayed: Replay | undefined;
+  /** Lines of answers so far, kept from question to question. */
+  private readonly lines = new Map<string, HTMLElement>();
+  private readonly trail = element('ol', { class: 'trail', 'aria-label': 'Answers so far' });
   private readonly afterPaint = afterPaint();
   private parts!: WalkParts;
   private keeps = true;
@@ -63,6 +69,20 @@ class Walk extends HTMLElement {
       },
       (text) => this.say(text),
     );
+    this.foot = new WalkFoot(this.place('.walk-foot'), {
+      skip: () => {
+        const asked = this.replayed && this.testAskedNow(this.replayed.standing);
+        if (asked) this.give(asked, SKIPPED, true);
+      },
+      back: () => {
+        const last = [...this.answers.keys()].at(-1);
+        if (last !== undefined) this.give(last, undefined, true);
+      },
+      startAgain: () => this.startAgain(),
+      toJobCard: () => {
+        if (this.replayed) this.place('.walk-foot').after(this.toJobCard(this.replayed));
+      },
+    });
     this.place('.walk-foot').after(this.known.root);
     this.dataset.live = '';
     // Whoever comes near an answer is about to give it: the other questions are fetched by then.
@@ -156,7 +176,11 @@ class Walk extends HTMLElement {
     now?.setAttribute('data-now', '');
     this.showTop(replayed, diagnose);
     if (wanted === 'to be loaded') this.fetchQuestions(follow);
-    this.showFoot(replayed);
+    this.replayed = replayed;
+    this.foot.show({
+      isTest: this.testAskedNow(replayed.standing) !== undefined,
+      isAnswered: this.answers.size > 0,
+    });
     if (now) this.showChosen(now);
     if (follow && wanted !== 'to be loaded') this.goToQuestion();
     this.afterPaint(() => this.showNumbers(replayed, diagnose(), now));
@@ -196,14 +220,13 @@ class Walk extends HTMLElement {
   private showTop({ trail, standing }: Replay, diagnose: () => Diagnosis): void {
     const parts: Node[] = [];
     const all = this.allAnswers(trail);
-    if (all.length > 0)
-      parts.push(
-        element(
-          'ol',
-          { class: 'trail', 'aria-label': 'Answers so far' },
-          ...all.map((entry) => this.trailLine(entry)),
-        ),
+    if (all.length > 0) {
+      keepChildren(
+        this.trail,
+        all.map((entry) => this.trailLine(entry)),
       );
+      parts.push(this.trail);
+    }
     if (all.length === 0) parts.push(...this.resumeOffer());
     if (!this.keeps)
       parts.push(
@@ -231,17 +254,17 @@ class Walk extends HTMLElement {
           : `The drawn path ends here; quickest by the numbers: ${reason.sentence}`;
       parts.push(element('p', { class: 'note-line' }, sentence));
     }
-    this.place('.walk-top').replaceChildren(...parts);
+    keepChildren(this.place('.walk-top'), parts);
   }
 
   private trailLine({ key, value, fromVehicle }: TrailEntry): Node {
     const asked = this.words.asked(key);
-    const line = element(
-      'li',
-      {},
-      element('span', { class: 'asked' }, asked),
-      element('b', {}, this.words.answer(key, value)),
-    );
+    const answer = this.words.answer(key, value);
+    const sign = [asked, answer, fromVehicle].join('\n');
+    const known = this.lines.get(sign);
+    if (known) return known;
+    const line = element('li', {}, element('span', { class: 'asked' }, asked), element('b', {}, answer));
+    this.lines.set(sign, line);
     if (fromVehicle) line.append(element('small', {}, 'from the vehicle'));
     else {
       const change = button('Change', () => this.give(key, undefined, true), 'quiet');
@@ -281,27 +304,8 @@ class Walk extends HTMLElement {
     ];
   }
 
-  private showFoot({ standing, trail }: Replay): void {
-    const foot = this.place('.walk-foot');
-    const buttons: Node[] = [];
-    const last = [...this.answers.keys()].at(-1);
-    const asking = this.testAskedNow(standing);
-    if (asking) buttons.push(button('Can’t test that now', () => this.give(asking, SKIPPED, true)));
-    if (last !== undefined) {
-      buttons.push(button('Back', () => this.give(last, undefined, true), 'quiet'));
-      buttons.push(button('Start again', () => this.startAgain(), 'quiet'));
-      const send = button('Copy the address', () => this.copyAddress(send), 'quiet');
-      buttons.push(
-        send,
-        button('Print', () => window.print(), 'quiet'),
-        button('To the job card', () => foot.after(this.toJobCard(trail, standing)), 'quiet'),
-      );
-    }
-    foot.replaceChildren(...buttons);
-  }
-
   /** Complaint, vehicle and every answer, as words. @returns the line that says where they went */
-  private toJobCard(trail: readonly TrailEntry[], standing: Replay['standing']): Node {
+  private toJobCard({ trail, standing }: Replay): Node {
     this.querySelector('.on-card')?.remove();
     const line = putOnJobCard({
       complaint: { id: this.data.symptom, title: document.querySelector('h1')?.textContent ?? '' },
@@ -337,15 +341,6 @@ class Walk extends HTMLElement {
     history.pushState(null, '', `${location.pathname}${location.search}`);
     forget(`walk.${this.data.symptom}`);
     this.show(true);
-  }
-
-  private async copyAddress(pressed: HTMLButtonElement): Promise<void> {
-    try {
-      await navigator.clipboard.writeText(location.href);
-      pressed.textContent = 'Copied: it holds all answers';
-    } catch {
-      pressed.textContent = 'Copying is blocked here; take it from the address line';
-    }
   }
 
   /** Answers given before are marked, in sight or behind links that carry them on. */
@@ -400,6 +395,15 @@ class Walk extends HTMLElement {
         this.show(true);
       }),
     );
+  }
+}
+
+/** As replaceChildren, but what stays is not taken out and put in again. */
+function keepChildren(place: HTMLElement, wanted: readonly Node[]): void {
+  for (const child of [...place.childNodes]) if (!wanted.includes(child)) child.remove();
+  for (const [at, child] of wanted.entries()) {
+    const there = place.childNodes[at];
+    if (there !== child) place.insertBefore(child, there ?? null);
   }
 }
 
