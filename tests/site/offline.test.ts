@@ -1,4 +1,5 @@
 /** Kept on a device, or copied to a stick: the whole site works with no server. */
+import { createHash } from 'node:crypto';
 import { cp, mkdtemp, readdir, readFile, rm, writeFile } from 'node:fs/promises';
 import type { IncomingMessage, Server } from 'node:http';
 import { tmpdir } from 'node:os';
@@ -278,6 +279,36 @@ describe('a new version', () => {
     expect(await heading(page, 'symptoms/no-cabin-heat.html')).toBe('The fifth version');
     await site.stop();
     expect(await heading(page, 'symptoms/no-cabin-heat.html')).toBe('The fifth version');
+    await close();
+  });
+
+  test('with half of its files lost and no network, the other half still opens, and a lost page is said to be one', async () => {
+    site = await serveSite(folder);
+    const { page, close } = await openPage(browser, site.root, { expected: SERVER_GONE });
+    await install(page, site.root);
+    await site.stop();
+    const names = (await pagesOf(folder)).filter((name) => name.startsWith('tools/'));
+    const files = await Promise.all(names.map(async (name) => readFile(join(folder, name))));
+    const lost = new Set(names.filter((_, at) => at % 2 === 0));
+    const hashes = files
+      .filter((_, at) => lost.has(names[at] ?? ''))
+      .map((content) => createHash('sha256').update(content).digest().subarray(0, 16).toString('base64url'));
+    const removed = await page.evaluate(async (gone) => {
+      let count = 0;
+      for (const name of await caches.keys()) {
+        const cache = await caches.open(name);
+        for (const request of await cache.keys())
+          if (gone.some((hash) => request.url.endsWith(hash)) && (await cache.delete(request))) count += 1;
+      }
+      return count;
+    }, hashes);
+    expect(removed).toBe(lost.size);
+    for (const name of names.slice(0, 8)) {
+      await page.goto(site.root + name);
+      expect(new URL(page.url()).pathname, name).toBe(lost.has(name) ? '/404.html' : `/${name}`);
+    }
+    await page.goto(site.root + [...lost][0]);
+    await page.getByText('this device has lost its copy of the page').waitFor();
     await close();
   });
 });
