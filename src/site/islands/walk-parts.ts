@@ -13,6 +13,7 @@ export class WalkParts {
   constructor(symptom: string, place: HTMLElement) {
     this.symptom = symptom;
     this.place = place;
+    startCalculators(place);
   }
 
   /** @throws Error when they cannot be had */
@@ -59,7 +60,13 @@ export class WalkParts {
     }
     this.place.append(section);
     window.headertank.figures?.fill(section);
+    startCalculators(section);
     section.dispatchEvent(new CustomEvent('headertank:added', { bubbles: true }));
     return section;
   }
+}
+
+/** Few questions have a calculator; its script comes with the first. Until then the example stands and links to its page. */
+function startCalculators(within: HTMLElement): void {
+  if (within.querySelector('.calculator')) void loadScript('calculator').catch(() => undefined);
 }
