@@ -3,6 +3,7 @@ import type { Browser, Page } from 'playwright-core';
 import { afterAll, beforeAll, expect, test } from 'vitest';
 import { shelf } from '../shelf/shelf.ts';
 import { builtSite, launchBrowser, openPage, type ServedSite, SIZES, serveSite } from './browser.ts';
+import { giveAnswer } from './give-answer.ts';
 import { PAGE_KINDS } from './page-kinds.ts';
 import { causeTitle, usualAnswers } from './usual-answers.ts';
 
@@ -115,7 +116,7 @@ test('by ear: a step of the walk says heading, question and answers, in this ord
   expect(places, first.join('\n')).not.toContain(-1);
   expect(places).toEqual([...places].sort((a, b) => a - b));
   // After an answer: what was said, with a way to change it, then the next question.
-  await page.locator('.step[data-now] .answer').first().click();
+  await giveAnswer(page, page.locator('.step[data-now] .answer').first());
   await expect.poll(said).toEqual(expect.arrayContaining(['- list "Answers so far":']));
   const second = await said();
   const at = (start: string) => second.findIndex((line) => line.startsWith(start));

@@ -7,6 +7,7 @@ import type { Browser, Page } from 'playwright-core';
 import { afterAll, beforeAll, describe, expect, test } from 'vitest';
 import { jobCardsSchema } from '../../src/model/job.ts';
 import { builtSite, launchBrowser, openPage, type ServedSite, SIZES, serveSite } from './browser.ts';
+import { giveAnswer } from './give-answer.ts';
 
 let browser: Browser;
 let site: ServedSite;
@@ -54,7 +55,7 @@ test('a walk with readings becomes a job card, a customer sheet and a note that 
   for (let at = 0; at < 2; at++) {
     const answer = page.locator('.step[data-now] .answers .answer').first();
     given.push((await answer.getAttribute('data-key')) ?? '');
-    await answer.click();
+    await giveAnswer(page, answer);
   }
   await page.evaluate(() => {
     location.hash += '&prove.thermostat-stuck-open=proven';

@@ -2,6 +2,7 @@
 import { mkdir } from 'node:fs/promises';
 import type { Page } from 'playwright-core';
 import { builtSite, launchBrowser, openPage, SIZES, serveSite } from './browser.ts';
+import { answerRow, giveAnswer } from './give-answer.ts';
 import { usualAnswers } from './usual-answers.ts';
 
 const FOLDER = '.github/pictures';
@@ -27,10 +28,7 @@ await onVehicle('phone', async (page) => {
   await page.goto(`${site.root}symptoms/reads-low-at-cruise.html`);
   await page.locator('.top-vehicle button').waitFor();
   const [first] = usualAnswers('reads-low-at-cruise', 'thermostat-stuck-open', VEHICLE);
-  await page
-    .locator(`.step[data-now] .answer[data-key="${first?.key}"][data-value="${first?.value}"]`)
-    .first()
-    .click();
+  if (first) await giveAnswer(page, answerRow(page, first));
   await page.locator('.walk-title').scrollIntoViewIfNeeded();
   await page.screenshot({ path: `${FOLDER}/walk-phone.png` });
 });

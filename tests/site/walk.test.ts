@@ -14,6 +14,7 @@ import {
   serveSite,
   type WatchedPage,
 } from './browser.ts';
+import { answerRow, giveAnswer } from './give-answer.ts';
 import { causeTitle, usualAnswers } from './usual-answers.ts';
 
 let browser: Browser;
@@ -32,7 +33,7 @@ const phone = { viewport: SIZES.phone, hasTouch: true, isMobile: true };
 
 /** Answer the question that is asked now by the words on the row. */
 async function answer(page: Page, label: string): Promise<void> {
-  await page.locator('.step[data-now] .answer', { hasText: label }).first().click();
+  await giveAnswer(page, page.locator('.step[data-now] .answer', { hasText: label }).first());
 }
 
 function result(page: Page) {
@@ -81,8 +82,8 @@ test.each(JOBS)(
     await page.waitForURL(`**/symptoms/${symptom}.html*`);
     const answers = usualAnswers(symptom, cause, vehicle);
     expect(answers.length).toBeLessThanOrEqual(most);
-    for (const { key, value } of answers) {
-      await page.locator(`.step[data-now] .answer[data-key="${key}"][data-value="${value}"]`).first().click();
+    for (const given of answers) {
+      await giveAnswer(page, answerRow(page, given));
     }
     const title = causeTitle(cause);
     await expect.poll(() => page.locator('.step[data-now]').textContent()).toContain(title);
@@ -267,12 +268,8 @@ test('from a folder opened by double-click the walk works and remembers', async 
   await page.goto(`${root}index.html`);
   await page.getByRole('link', { name: 'Reads low at steady cruise' }).click();
   await page.locator('ht-walk[data-live]').waitFor();
-  for (const { key, value } of usualAnswers(
-    'reads-low-at-cruise',
-    'thermostat-stuck-open',
-    'aldermoor-tarn-16',
-  )) {
-    await page.locator(`.step[data-now] .answer[data-key="${key}"][data-value="${value}"]`).first().click();
+  for (const given of usualAnswers('reads-low-at-cruise', 'thermostat-stuck-open', 'aldermoor-tarn-16')) {
+    await giveAnswer(page, answerRow(page, given));
   }
   await expect.poll(() => result(page).textContent()).toMatch(/Thermostat stuck open/);
   await watched.close();

@@ -207,13 +207,20 @@ class Walk extends HTMLElement {
   private fetchQuestions(follow: boolean): void {
     const line = element('p', { class: 'note-line' }, 'The questions are being fetched.');
     this.place('.walk-top').append(line);
+    // Says so to who listens too: what is on the page is about to change.
+    this.ariaBusy = 'true';
     this.parts.load().then(
-      () => this.show(follow),
-      () =>
+      () => {
+        this.ariaBusy = null;
+        this.show(follow);
+      },
+      () => {
+        this.ariaBusy = null;
         line.replaceChildren(
           'The questions cannot be fetched: there is no connection, and this device has not kept the site yet. Your answers are kept. ',
           button('Try again', () => this.show(follow)),
-        ),
+        );
+      },
     );
   }
 
