@@ -4,9 +4,12 @@ import type { Locator, Page } from 'playwright-core';
 /** @param row the answer's row; only one of the question that is asked now will do */
 export async function giveAnswer(page: Page, row: Locator): Promise<void> {
   await page.locator('ht-walk[data-live]').waitFor();
+  const key = await row.getAttribute('data-key');
   await row.click();
   // The other questions come with the first answer; until then the answered one stays in sight.
   await page.locator('ht-walk:not([aria-busy])').waitFor();
+  // The address is written after the next question is on the screen.
+  await page.waitForFunction((given) => new URLSearchParams(location.hash.slice(1)).has(given), key ?? '');
 }
 
 /** A row of the question that is asked now. */

@@ -119,6 +119,36 @@ describe('the walk', () => {
     );
   });
 
+  test('an answer given in the moment the page goes is not lost', async () => {
+    await start();
+    await page.evaluate(() => {
+      document.querySelector<HTMLElement>('.step[data-now] .answer')?.click();
+      location.reload();
+    });
+    await page.getByText('with 1 answer').waitFor();
+    await page.getByRole('button', { name: 'Go on from there' }).click();
+    await page.locator('.trail li').waitFor();
+    await page.getByRole('button', { name: 'Start again' }).click();
+  });
+
+  test('what comes next is laid out ahead, out of sight, out of reach and not on paper', async () => {
+    await start();
+    await page.locator('ht-walk').dispatchEvent('touchstart');
+    const ahead = page.locator('.step[data-soon]');
+    await ahead.first().waitFor({ state: 'attached' });
+    expect(await ahead.first().evaluate((section: HTMLElement) => section.offsetHeight)).toBeGreaterThan(100);
+    expect(await page.locator('.step:visible').count()).toBe(1);
+    await ahead
+      .first()
+      .locator('.answer')
+      .first()
+      .evaluate((row: HTMLElement) => row.focus());
+    expect(await page.evaluate(() => document.activeElement?.closest('.step') ?? undefined)).toBeUndefined();
+    await page.emulateMedia({ media: 'print' });
+    expect(await ahead.first().evaluate((section: HTMLElement) => section.offsetHeight)).toBe(0);
+    await page.emulateMedia({ media: null });
+  });
+
   test('keeps answers in the address: sent to another device it stands at the same question', async () => {
     await start();
     await answer(page, 'At the mark');

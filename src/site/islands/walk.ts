@@ -15,6 +15,7 @@ import { WalkWords } from '../walk/walk-words.ts';
 import { afterPaint } from './after-paint.ts';
 import { button, element } from './element.ts';
 import { KnownSoFar } from './known-so-far.ts';
+import { NextQuestions } from './next-questions.ts';
 import { WalkFoot } from './walk-foot.ts';
 import { likelyParts, showShares } from './walk-likely.ts';
 import { WalkParts } from './walk-parts.ts';
@@ -50,7 +51,11 @@ class Walk extends HTMLElement {
   private readonly lines = new Map<string, HTMLElement>();
   private readonly trail = element('ol', { class: 'trail', 'aria-label': 'Answers so far' });
   private readonly afterPaint = afterPaint();
+  /** What is due stays so when a newer picture takes the turn of the one it was for. */
+  private isFocusDue = false;
+  private isKeepingDue = false;
   private parts!: WalkParts;
+  private next!: NextQuestions;
   private keeps = true;
 
   connectedCallback() {
@@ -60,6 +65,7 @@ class Walk extends HTMLElement {
     this.diagnoser = new Diagnoser(this.data, (text) => this.say(text));
     this.words = new WalkWords(this.data.titles, (text) => this.say(text));
     this.parts = new WalkParts(this.data.symptom, this.place('.steps'));
+    this.next = new NextQuestions(this.parts);
     this.missing = new Set(kept('tools-missing', isTexts) ?? []);
     this.known = new KnownSoFar(
       this.data,
@@ -87,7 +93,7 @@ class Walk extends HTMLElement {
     this.dataset.live = '';
     // Whoever comes near an answer is about to give it: the other questions are fetched by then.
     for (const sign of ['pointerover', 'touchstart', 'focusin'])
-      this.addEventListener(sign, () => void this.parts.load().catch(() => {}), {
+      this.addEventListener(sign, () => void this.loadAhead(), {
         once: true,
         passive: true,
       });
@@ -96,6 +102,7 @@ class Walk extends HTMLElement {
       if (event.key === 'Enter' || event.key === ' ') this.press(event);
     });
     window.addEventListener('popstate', () => this.readAddress());
+    window.addEventListener('pagehide', () => this.keepAnswers());
     document.addEventListener('headertank:change', () => this.show());
     this.readAddress();
   }
@@ -122,13 +129,16 @@ class Walk extends HTMLElement {
     this.answers.delete(key);
     if (value !== undefined) this.answers.set(key, value);
     if (key === this.detour) this.detour = undefined;
-    const fragment = writeAnswers(this.answers);
-    history.pushState(null, '', fragment === '' ? `${location.pathname}${location.search}` : `#${fragment}`);
-    this.save();
+    this.isKeepingDue = true;
     this.show(follow);
   }
 
-  private save(): void {
+  /** Both are slow, so they come after the question they are about, or before the page goes. */
+  private keepAnswers(): void {
+    if (!this.isKeepingDue) return;
+    this.isKeepingDue = false;
+    const fragment = writeAnswers(this.answers);
+    history.pushState(null, '', fragment === '' ? `${location.pathname}${location.search}` : `#${fragment}`);
     const name = `walk.${this.data.symptom}`;
     if (this.answers.size === 0) forget(name);
     else
@@ -153,22 +163,16 @@ class Walk extends HTMLElement {
     this.give(key, target.dataset.value, true);
   }
 
-  private goToQuestion(): void {
-    this.place('.walk-title').scrollIntoView({ block: 'start' });
-    this.querySelector<HTMLElement>('.step[data-now] h3')?.focus({ preventScroll: true });
-  }
-
   /**
    * What is asked now comes at once; what the numbers say beside it after that is on the screen.
    * @param follow the reader is taken to the question, with the next words a screen reader says
    */
   private show(follow = false): void {
-    const vehicleLayout = window.headertank.vehicle?.layout ?? {};
-    const lacks = (test: string) => this.diagnoser.lacksTool(test, this.missing);
-    const replayed = replay(this.data.tree, this.answers, vehicleLayout, lacks);
-    const layout = knownLayout(vehicleLayout, this.answers);
+    const replayed = this.replayWith(this.answers);
+    const layout = knownLayout(window.headertank.vehicle?.layout ?? {}, this.answers);
     const diagnose = once(() => this.diagnoser.diagnose(this.answers, layout, this.missing));
-    const wanted = this.sectionNow(replayed, diagnose);
+    const part = this.partNow(replayed, diagnose);
+    const wanted = part === undefined ? undefined : this.parts.section(part);
     // What was asked stays in sight until the next can be shown.
     const before = this.querySelector<HTMLElement>('.step[data-now]') ?? undefined;
     const now = wanted === 'to be loaded' ? before : wanted;
@@ -182,25 +186,67 @@ class Walk extends HTMLElement {
       isAnswered: this.answers.size > 0,
     });
     if (now) this.showChosen(now);
-    if (follow && wanted !== 'to be loaded') this.goToQuestion();
-    this.afterPaint(() => this.showNumbers(replayed, diagnose(), now));
+    if (follow && wanted !== 'to be loaded') {
+      this.place('.walk-title').scrollIntoView({ block: 'start' });
+      this.isFocusDue = true;
+    }
+    this.afterPaint(() => {
+      if (this.isFocusDue) now?.querySelector('h3')?.focus({ preventScroll: true });
+      this.isFocusDue = false;
+      const { keeps } = this;
+      this.keepAnswers();
+      if (this.keeps !== keeps) this.showTop(replayed, diagnose);
+      this.showNumbers(replayed, diagnose(), now);
+      this.makeReady();
+    });
   }
 
-  /** The section that is asked now. */
-  private sectionNow({ standing }: Replay, diagnose: () => Diagnosis): ReturnType<WalkParts['section']> {
-    const { steps } = this.data.tree;
-    const ask = (test: string) => {
-      const own = Object.entries(steps).find(([, node]) => node.kind === 'test' && node.test === test)?.[0];
-      return this.parts.section(own === undefined ? `spare ${test}` : `step ${own}`);
-    };
-    const proof = (cause: string) => this.parts.section(`proof ${cause}`);
-    if (this.detour) return ask(this.detour);
-    if (standing.kind === 'at') return this.parts.section(`step ${standing.step}`);
-    if (standing.kind === 'proven') return proof(standing.cause);
+  /** The name of the section that is asked now. The planner is asked only where the drawn path ends. */
+  private partNow({ standing }: Replay, diagnose: () => Diagnosis): string | undefined {
+    if (this.detour) return this.partOf(this.detour);
+    if (standing.kind === 'at') return `step ${standing.step}`;
+    if (standing.kind === 'proven') return `proof ${standing.cause}`;
     const { action } = diagnose().step.best;
-    if (action.kind === 'test') return ask(action.test);
-    if (action.kind === 'prove') return proof(action.cause);
-    return undefined;
+    if (action.kind === 'test') return this.partOf(action.test);
+    return action.kind === 'prove' ? `proof ${action.cause}` : undefined;
+  }
+
+  /** A test is asked as its step where the tree has it. */
+  private partOf(test: string): string {
+    const own = Object.entries(this.data.tree.steps).find(
+      ([, node]) => node.kind === 'test' && node.test === test,
+    );
+    return own ? `step ${own[0]}` : `spare ${test}`;
+  }
+
+  private async loadAhead(): Promise<void> {
+    try {
+      await this.parts.load();
+      this.makeReady();
+    } catch {
+      // Said when an answer needs them; a sign of one is no reason for a message.
+    }
+  }
+
+  /** What each answer leads to on the drawn path is made ready, with its line of the trail; what the planner would ask is not worked out ahead. */
+  private makeReady(): void {
+    const now = this.querySelector('.step[data-now]');
+    const answers = [...(now?.querySelectorAll<HTMLElement>('.answer') ?? [])];
+    this.next.prepare(
+      answers.flatMap(({ dataset: { key, value } }) => {
+        if (key === undefined || value === undefined) return [];
+        const { trail, standing } = this.replayWith(new Map([...this.answers, [key, value]]));
+        for (const entry of trail) this.trailLine(entry);
+        if (standing.kind === 'at') return [`step ${standing.step}`];
+        return standing.kind === 'proven' ? [`proof ${standing.cause}`] : [];
+      }),
+    );
+  }
+
+  private replayWith(answers: Map<string, string>): Replay {
+    return replay(this.data.tree, answers, window.headertank.vehicle?.layout ?? {}, (test) =>
+      this.diagnoser.lacksTool(test, this.missing),
+    );
   }
 
   /** The answers are kept already, so nothing is lost when the questions cannot be had. */
@@ -345,8 +391,7 @@ class Walk extends HTMLElement {
   private startAgain(): void {
     this.answers.clear();
     this.detour = undefined;
-    history.pushState(null, '', `${location.pathname}${location.search}`);
-    forget(`walk.${this.data.symptom}`);
+    this.isKeepingDue = true;
     this.show(true);
   }
 
