@@ -118,7 +118,7 @@ function policy(
       continue;
     }
     states++;
-    const { action } = item(lookahead.value(state), 0);
+    const { action } = lookahead.best(state);
     if (state === root) first = named(compiled, action);
     cost += sumOf(state.weights) * minutesOf(compiled, action, state.car);
     for (const next of statesAfter(compiled, state, action)) {

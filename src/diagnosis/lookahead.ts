@@ -51,6 +51,16 @@ export class Lookahead {
 
   /** All possible actions, cheapest first; those on the shortlist looked at two steps ahead. */
   value(state: State): Valued[] {
+    return this.refined(state, false).sort(byCost);
+  }
+
+  /** The first of value(), in less time: the others are left as soon as they cannot be it. */
+  best(state: State): Valued {
+    return item(this.refined(state, true).sort(byCost), 0);
+  }
+
+  /** @param onlyBest an action may come back unfinished, with some cost not under that of another */
+  private refined(state: State, onlyBest: boolean): Valued[] {
     const { weights, car, open } = state;
     const sum = sumOf(weights);
     const tests: Valued[] = open.map((test) => ({
@@ -66,16 +76,21 @@ export class Lookahead {
       ...state,
       open: tests.flatMap(({ action }) => (action.kind === 'test' ? action.test : [])),
     };
-    const refined = [
+    const passOn: Valued = { action: { kind: 'pass-on' }, cost: sum * this.compiled.passOn, steps: 2 };
+    let limit = onlyBest ? passOn.cost : Number.POSITIVE_INFINITY;
+    const counted = (valued: Valued): Valued => {
+      if (onlyBest) limit = Math.min(limit, valued.cost);
+      return valued;
+    };
+    return [
       ...tests.map((valued, place) =>
-        place < this.width.tests ? this.testAhead(promising, sum, valued) : valued,
+        counted(place < this.width.tests ? this.testAhead(promising, sum, valued, limit) : valued),
       ),
       ...proofs.map((valued, place) =>
-        place < this.width.proofs ? this.proofAhead(promising, sum, valued) : valued,
+        counted(place < this.width.proofs ? this.proofAhead(promising, sum, valued) : valued),
       ),
-      { action: { kind: 'pass-on' }, cost: sum * this.compiled.passOn, steps: 2 } satisfies Valued,
+      passOn,
     ];
-    return refined.sort(byCost);
   }
 
   /**
@@ -115,15 +130,19 @@ export class Lookahead {
     return best;
   }
 
-  private testAhead(state: State, sum: number, valued: Valued): Valued {
+  /** @param limit left once the value cannot come under it, with something not under it */
+  private testAhead(state: State, sum: number, valued: Valued, limit: number): Valued {
     if (valued.action.kind !== 'test') return valued;
     const { test } = valued.action;
     const { minutes, after, rows } = item(this.compiled.tests, test);
     const open = openAfter(this.compiled, state.open, test);
     const then = whole(after, state.car);
     let cost = sum * real(minutes, state.car);
+    let knownLeft = knownCauseCost(this.leastProof, state.weights);
     for (const row of rows) {
+      if (cost + knownLeft >= limit) return { action: valued.action, cost: cost + knownLeft, steps: 2 };
       const likely = applyOutcome(state.weights, row, this.near);
+      knownLeft -= knownCauseCost(this.leastProof, this.near);
       cost += this.ahead(this.near, likely, then, open);
     }
     return { action: valued.action, cost, steps: 2 };

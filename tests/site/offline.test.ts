@@ -7,7 +7,7 @@ import { dirname, join } from 'node:path';
 import type { Browser, Page } from 'playwright-core';
 import { afterAll, beforeAll, describe, expect, test } from 'vitest';
 import { writeOffline } from '../../src/site/finish/offline.ts';
-import { readOutput } from '../../src/site/finish/output.ts';
+import { readOutput, writePages } from '../../src/site/finish/output.ts';
 import type { FileList } from '../../src/site/worker/file-list.ts';
 import {
   builtSite,
@@ -163,8 +163,9 @@ describe('a new version', () => {
     for (const [name, page] of output.pages) {
       const isSeen = name.startsWith('symptoms/') || name === 'index.html';
       const headed = isSeen ? page.replace(/<h1[^>]*>[^<]*/, `<h1>${mark}`) : page;
-      await writeFile(join(folder, name), `${headed}<!-- ${mark} -->`);
+      output.pages.set(name, `${headed}<!-- ${mark} -->`);
     }
+    writePages(output);
     return writeOffline(output, 'src/site');
   }
 

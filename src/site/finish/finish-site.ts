@@ -1,9 +1,7 @@
 /** From Astro's output to the finished site: one folder that works hosted, installed and from file:// alike. */
 import { join } from 'node:path';
-import type { Shelf } from '../../library/shelf.ts';
 import { writeIslands } from './islands.ts';
 import { writeLostPage } from './lost-page.ts';
-import { writeMovedPages } from './moved-pages.ts';
 import { writeOffline } from './offline.ts';
 import { readOutput, writePages } from './output.ts';
 import { policies } from './policy.ts';
@@ -12,7 +10,6 @@ import { applyEdits, scan } from './scanned.ts';
 import { dropSearchTerms, writeSearch } from './search-scripts.ts';
 import { SiteError } from './site-error.ts';
 import { writeWalkParts } from './walk-parts.ts';
-import { writeWebManifest } from './web-manifest.ts';
 
 export interface FinishedSite {
   pages: number;
@@ -26,14 +23,8 @@ export interface FinishedSite {
  * @param source src/site
  * @throws SiteError with every link to nowhere and everything the policy would switch off
  */
-export async function finishSite(
-  folder: string,
-  source: string,
-  shelf: Pick<Shelf, 'moved'> & { shop: Pick<Shelf['shop'], 'name'> },
-): Promise<FinishedSite> {
+export async function finishSite(folder: string, source: string): Promise<FinishedSite> {
   const output = await readOutput(folder);
-  await writeMovedPages(output, shelf.moved);
-  await writeWebManifest(output, shelf.shop.name);
   const scanned = scan(output);
   await writeIslands(output, scanned, join(source, 'islands'));
   const outcomes = [relativeLinks(output, scanned), policies(scanned)];
@@ -43,7 +34,7 @@ export async function finishSite(
   await writeLostPage(output, source);
   await writeSearch(output, source);
   dropSearchTerms(output);
-  await writePages(output);
+  writePages(output);
   await writeWalkParts(output);
   const { files, version } = await writeOffline(output, source);
   return { pages: output.pages.size, files: files.length, version };

@@ -2,7 +2,6 @@
 import { resolve } from 'node:path';
 import { fileURLToPath } from 'node:url';
 import type { AstroIntegration } from 'astro';
-import { readShelf } from '../../library/read-shelf.ts';
 import { serveIslands } from './dev-islands.ts';
 import { watchShelf } from './dev-shelf.ts';
 import { finishSite } from './finish-site.ts';
@@ -24,8 +23,7 @@ export function finish({ content, source }: Folders): AstroIntegration {
       },
       'astro:build:done': async ({ dir, logger }) => {
         const began = performance.now();
-        const { shelf } = await readShelf(content);
-        const { pages, files, version } = await finishSite(fileURLToPath(dir), resolve(source), shelf);
+        const { pages, files, version } = await finishSite(fileURLToPath(dir), resolve(source));
         const seconds = ((performance.now() - began) / 1000).toFixed(1);
         logger.info(`${pages} pages, ${files} files to keep on a device, version ${version}. ${seconds} s`);
       },

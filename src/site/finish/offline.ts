@@ -1,8 +1,10 @@
 /** The service worker with the list of every file of this version, and the packs a first install fetches. */
 import { createHash } from 'node:crypto';
-import { mkdir, readFile, rm, writeFile } from 'node:fs/promises';
+import { readFileSync } from 'node:fs';
+import { mkdir, rm, writeFile } from 'node:fs/promises';
 import { join } from 'node:path';
-import { gzipSync } from 'node:zlib';
+import { promisify } from 'node:util';
+import { gzip } from 'node:zlib';
 import type { FileList, ListedFile, Pack } from '../worker/file-list.ts';
 import { bundleScript } from './bundle-script.ts';
 import type { Output } from './output.ts';
@@ -18,21 +20,24 @@ export async function writeOffline(output: Output, source: string): Promise<File
   await mkdir(join(output.folder, 'offline'), { recursive: true });
   const paths = [...output.pages.keys(), ...output.others].filter(isHeld).sort();
   const list: FileList = { version: '', files: [], packs: [] };
+  const packs: Promise<Pack>[] = [];
   let open: { files: ListedFile[]; contents: Buffer[]; size: number } = { files: [], contents: [], size: 0 };
-  const close = async () => {
-    if (open.files.length > 0) list.packs.push(await writePack(output.folder, open.files, open.contents));
+  const close = () => {
+    if (open.files.length > 0) packs.push(writePack(output.folder, open.files, open.contents));
     open = { files: [], contents: [], size: 0 };
   };
   for (const path of paths) {
-    const content = await readFile(join(output.folder, path));
+    const page = output.pages.get(path);
+    const content = page === undefined ? readFileSync(join(output.folder, path)) : Buffer.from(page);
     const file = { path, hash: hashOf(content), size: content.length };
     list.files.push(file);
     open.files.push(file);
     open.contents.push(content);
     open.size += file.size;
-    if (open.size >= PACK_SIZE) await close();
+    if (open.size >= PACK_SIZE) close();
   }
-  await close();
+  close();
+  list.packs = await Promise.all(packs);
   list.version = hashOf(JSON.stringify(list.files));
   await writeFile(join(output.folder, 'worker.js'), await bundleWorker(source, list));
   return list;
@@ -43,9 +48,10 @@ function isHeld(path: string): boolean {
   return !NOT_HELD.test(path) && !path.startsWith('offline/');
 }
 
+/** Packed beside the work that goes on here. */
 async function writePack(folder: string, files: ListedFile[], contents: Buffer[]): Promise<Pack> {
   const path = `offline/${hashOf(files.map(({ hash }) => hash).join())}.pack`;
-  await writeFile(join(folder, path), gzipSync(Buffer.concat(contents), { level: 9 }));
+  await writeFile(join(folder, path), await promisify(gzip)(Buffer.concat(contents), { level: 9 }));
   return { path, files: files.length };
 }
 

@@ -1,5 +1,6 @@
 /** The built folder in memory: its pages as text, the names of everything else. */
-import { readdir, readFile, writeFile } from 'node:fs/promises';
+import { readFileSync, writeFileSync } from 'node:fs';
+import { readdir } from 'node:fs/promises';
 import { join, relative, sep } from 'node:path';
 
 export interface Output {
@@ -18,12 +19,13 @@ export async function readOutput(folder: string): Promise<Output> {
     .map((entry) => relative(folder, join(entry.parentPath, entry.name)).split(sep).join('/'))
     .sort();
   for (const name of names) {
-    if (name.endsWith('.html')) output.pages.set(name, await readFile(join(folder, name), 'utf8'));
+    if (name.endsWith('.html')) output.pages.set(name, readFileSync(join(folder, name), 'utf8'));
     else output.others.add(name);
   }
   return output;
 }
 
-export async function writePages(output: Output): Promise<void> {
-  for (const [name, page] of output.pages) await writeFile(join(output.folder, name), page);
+/** Thousands of small files are read and written soonest without waiting for each. */
+export function writePages(output: Output): void {
+  for (const [name, page] of output.pages) writeFileSync(join(output.folder, name), page);
 }

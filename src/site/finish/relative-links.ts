@@ -24,22 +24,26 @@ const LOADS = new Set([
   'object',
 ]);
 
-interface Anchors {
-  of(page: string): Set<string>;
+interface Site {
+  output: Output;
+  /** Ids by page. */
+  anchors: Map<string, Set<string>>;
+  /** What a path leads to from a folder: a page has the same ones as its neighbours. */
+  found: Map<string, { target: string; relative: string } | undefined>;
 }
 
 /** What has to change in the pages, and every address that leads nowhere. */
 export function relativeLinks(output: Output, scanned: Scanned): Outcome {
   const outcome: Outcome = { edits: new Map(), faults: [] };
-  const ids = new Map([...scanned].map(([name, { tags }]) => [name, collectIds(tags)]));
-  const anchors: Anchors = { of: (page) => ids.get(page) ?? new Set() };
+  const anchors = new Map([...scanned].map(([name, { tags }]) => [name, collectIds(tags)]));
+  const site: Site = { output, anchors, found: new Map() };
   for (const [name, { tags }] of scanned) {
     const edits: Edit[] = [];
     for (const tag of tags) {
       for (const attribute of tag.attributes) {
         if (!ADDRESSES.has(attribute.name) || attribute.end === 0) continue;
         const { value, start, end } = attribute;
-        const answer = rewrite(attribute, tag, name, output, anchors);
+        const answer = rewrite(attribute, tag, name, site);
         if ('message' in answer) outcome.faults.push({ page: name, found: value, message: answer.message });
         else if (answer.address !== value) edits.push({ start, end, text: quote(answer.address) });
       }
@@ -53,8 +57,7 @@ function rewrite(
   { value }: Attribute,
   tag: Tag,
   page: string,
-  output: Output,
-  anchors: Anchors,
+  site: Site,
 ): { address: string } | { message: string } {
   if (ELSEWHERE.test(value)) {
     const loads = LOADS.has(tag.name) && !value.startsWith('data:');
@@ -63,14 +66,25 @@ function rewrite(
       : { address: value };
   }
   const [, path = '', query = '', fragment = ''] = /^([^?#]*)(\?[^#]*)?(#.*)?$/.exec(value) ?? [];
-  const target = path === '' ? page : findFile(path, page, output);
-  if (target === undefined) return { message: `No such page. ${nearest(path, page, output)}` };
+  const found = path === '' ? { target: page, relative: '' } : lookUp(path, page, site);
+  if (!found) return { message: `No such page. ${nearest(path, page, site.output)}` };
+  const { target, relative } = found;
   const id = decoded(fragment.slice(1));
-  if (id !== '' && id !== 'top' && output.pages.has(target) && !anchors.of(target).has(id)) {
-    return { message: `${target} has no part with the id "${id}". ${nearestOf(id, anchors.of(target))}` };
+  const ids = site.anchors.get(target);
+  if (id !== '' && id !== 'top' && ids && !ids.has(id)) {
+    return { message: `${target} has no part with the id "${id}". ${nearestOf(id, ids)}` };
   }
-  const relative = path === '' ? '' : posix.relative(posix.dirname(page), target);
   return { address: `${relative}${query}${fragment}` };
+}
+
+function lookUp(path: string, page: string, { output, found }: Site) {
+  const folder = posix.dirname(page);
+  const key = `${folder}\n${path}`;
+  if (!found.has(key)) {
+    const target = findFile(path, page, output);
+    found.set(key, target === undefined ? undefined : { target, relative: posix.relative(folder, target) });
+  }
+  return found.get(key);
 }
 
 /** The file an address stands for: itself, the index of a folder, or a page named without its ending. */
