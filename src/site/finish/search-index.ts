@@ -5,7 +5,7 @@ import { keepDecimals } from '../search/decimals.ts';
 /** Name under pagefind/ -> bytes, packed by pagefind itself. */
 export type IndexFiles = Map<string, Uint8Array>;
 
-const WANTED = /^pagefind-entry\.json$|\.pf_(meta|index|fragment|filter)$|^wasm\.en\.pagefind$/;
+const WANTED = /^pagefind-entry\.json$|\.pf_(meta|index|fragment)$|^wasm\.en\.pagefind$/;
 
 /** What has a page of its own and stands on others as well: the tests of a walk, the cautions at a step. */
 const ELSEWHERE = ['ht-walk', '.caution', '.kind'];

@@ -1,20 +1,21 @@
 /**
  * The search as files of the site.
  *
- * scripts/search-start.js   pagefind's client with all that every search needs, the names of the shelf too: one request
+ * scripts/search-start.js   pagefind's client with all that every search needs, names and kinds of the shelf too: one request
  * pagefind/…                the rest of the index, asked for word by word
  * scripts/search-files.js   that rest once more as text, loaded only from file://, where nothing can be asked for
  */
 import { mkdir, writeFile } from 'node:fs/promises';
 import { dirname, join } from 'node:path';
-import { bundleScript } from './bundle-script.ts';
+import { type BundleOptions, bundleScript } from './bundle-script.ts';
 import { writeScript } from './islands.ts';
 import type { Output } from './output.ts';
 import { type IndexFiles, indexPages } from './search-index.ts';
+import { kindsOfPages } from './search-kinds.ts';
 import { collectWords } from './vocabulary.ts';
 
 /** Fetched by every search, so it travels with the client. */
-const CORE = /^pagefind-entry\.json$|\.pf_(meta|filter)$|\.pagefind$/;
+const CORE = /^pagefind-entry\.json$|\.pf_meta$|\.pagefind$/;
 
 /** @param source src/site, where the client's own side is */
 export async function writeSearch(output: Output, source: string): Promise<void> {
@@ -30,7 +31,12 @@ export async function writeSearch(output: Output, source: string): Promise<void>
   await writeScript(
     output,
     'scripts/search-start.js',
-    await bundleStart(source, client, core, collectWords(output)),
+    await bundleStart(source, {
+      'pagefind-client': { text: client, loader: 'js' },
+      'pagefind-core': { text: asText(core), loader: 'json' },
+      'shelf-names': { text: JSON.stringify(collectWords(output)), loader: 'json' },
+      'shelf-kinds': { text: JSON.stringify(kindsOfPages(rest)), loader: 'json' },
+    }),
   );
   await writeScript(output, 'scripts/search-files.js', `headertankIndexFiles=${asText(rest)}`);
 }
@@ -44,19 +50,10 @@ export function dropSearchTerms(output: Output): void {
     );
 }
 
-async function bundleStart(
-  source: string,
-  client: string,
-  core: IndexFiles,
-  names: string[],
-): Promise<string> {
+async function bundleStart(source: string, modules: NonNullable<BundleOptions['modules']>): Promise<string> {
   return bundleScript(join(source, 'search/start.ts'), {
     minify: true,
-    modules: {
-      'pagefind-client': { text: client, loader: 'js' },
-      'shelf-names': { text: JSON.stringify(names), loader: 'json' },
-      'pagefind-core': { text: asText(core), loader: 'json' },
-    },
+    modules,
     // The client asks for its files here instead of over the network, and never looks for its own address.
     define: { fetch: 'readIndexFile', 'import.meta.url': '""' },
     inject: [join(source, 'search/read-index-file.ts')],

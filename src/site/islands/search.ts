@@ -1,10 +1,9 @@
 /** <ht-search>: results as one types, on the front page and on the search page. Without it the form leads to search.html. */
-import { loadScript } from '../browser/load-script.ts';
-import type { Found } from '../search/find.ts';
+import type { Answer } from '../search/engine.ts';
 import { kindOptions } from '../search/kind-choice.ts';
+import { openSearch } from '../search/open-search.ts';
 import { resultItem } from '../search/results-list.ts';
 import { sayFound } from '../search/say-found.ts';
-import type { Result } from '../search/start.ts';
 import { button, element } from './element.ts';
 
 const PAUSE = 120;
@@ -29,7 +28,7 @@ class Search extends HTMLElement {
   #whole = false;
   #kind = '';
   #limit = FEW;
-  #found: Found | undefined;
+  #answered = false;
   /** Only the answer to the last question asked may be shown. */
   #asked = 0;
   #timer = 0;
@@ -45,6 +44,8 @@ class Search extends HTMLElement {
     this.#input.addEventListener('input', () => {
       clearTimeout(this.#timer);
       this.#timer = window.setTimeout(() => this.#search(), PAUSE);
+      // On its way while the first words are typed; whether it comes is said with the answer.
+      openSearch().catch(() => {});
     });
     if (this.#whole) form.addEventListener('submit', (event) => this.#submit(event));
     this.addEventListener('keydown', (event) => this.#move(event));
@@ -66,25 +67,31 @@ class Search extends HTMLElement {
 
   async #search() {
     const query = this.#input?.value.trim() ?? '';
-    const turn = ++this.#asked;
     this.#limit = FEW;
     this.#keepInAddress(query);
     if (query === '') {
-      this.#found = undefined;
+      this.#asked += 1;
+      this.removeAttribute('aria-busy');
       this.#state.textContent = '';
       this.#kindLine.hidden = true;
       this.#list.replaceChildren();
       this.#more.hidden = true;
       return;
     }
-    if (!globalThis.headertankSearch) this.#state.textContent = 'Fetching the search…';
+    await this.#show();
+  }
+
+  async #show() {
+    const turn = ++this.#asked;
+    const query = this.#input?.value.trim() ?? '';
+    if (!this.#answered) this.#state.textContent = 'Fetching the search…';
     this.setAttribute('aria-busy', 'true');
     try {
-      if (!globalThis.headertankSearch) await loadScript('search-start');
-      const found = await globalThis.headertankSearch?.find(query);
-      if (!found || turn !== this.#asked) return;
-      this.#found = found;
-      await this.#show(turn);
+      const engine = await openSearch();
+      const answer = await engine.ask({ query, kind: this.#kind, limit: this.#limit });
+      if (turn !== this.#asked) return;
+      this.#answered = true;
+      this.#put(answer);
     } catch {
       if (turn !== this.#asked) return;
       this.#list.replaceChildren();
@@ -96,25 +103,18 @@ class Search extends HTMLElement {
     }
   }
 
-  async #show(turn = ++this.#asked) {
-    const engine = globalThis.headertankSearch;
-    const found = this.#found;
-    if (!found || !engine) return;
-    const inKind = found.hits.filter(({ kind }) => this.#kind === '' || kind === this.#kind);
-    const hits = inKind.length > 0 ? inKind : found.hits;
-    if (inKind.length === 0) this.#kind = '';
-    const shown = hits.slice(0, this.#limit);
-    const results: Result[] = await Promise.all(shown.map((hit) => engine.show(hit, found.words)));
-    if (turn !== this.#asked) return;
-    this.#state.textContent = sayFound({ ...found, hits }, shown.length);
+  #put(answer: Answer) {
+    const { results, count, kinds } = answer;
+    this.#kind = answer.kind;
+    this.#state.textContent = sayFound(answer, results.length);
     // Who has walked into the list already stays at that place when a late answer comes.
     const links: (Element | null)[] = this.#links();
     const at = links.indexOf(document.activeElement);
     this.#list.replaceChildren(...results.map(resultItem));
     if (at >= 0) (this.#links()[at] ?? this.#input)?.focus();
-    this.#more.hidden = shown.length === hits.length;
-    this.#kindLine.hidden = !this.#whole || found.hits.length === 0;
-    this.#kinds.replaceChildren(...kindOptions(found.hits, this.#kind));
+    this.#more.hidden = results.length === count;
+    this.#kindLine.hidden = !this.#whole || kinds.get('') === 0;
+    this.#kinds.replaceChildren(...kindOptions(kinds, this.#kind));
   }
 
   async #choose(kind: string) {

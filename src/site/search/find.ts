@@ -35,8 +35,8 @@ export interface Hit {
   id: string;
   kind: string;
   score: number;
-  fields: readonly string[];
-  locations: readonly number[];
+  /** One for each word the page has. */
+  words: readonly WordHit[];
 }
 
 export interface Found {
@@ -55,12 +55,10 @@ const CUSTOMER_BONUS = 0.5;
 const ENOUGH = 0.4;
 
 interface Gathered {
-  words: number;
+  words: WordHit[];
   score: number;
   told: number;
   said: number;
-  fields: Set<string>;
-  locations: Set<number>;
 }
 
 export async function find(query: string, index: Index): Promise<Found> {
@@ -71,15 +69,14 @@ export async function find(query: string, index: Index): Promise<Found> {
   answers.forEach(({ hits }, at) => {
     for (const hit of hits) gather(pages, hit, weights[at] ?? 0);
   });
-  const most = Math.max(...[...pages.values()].map(({ words }) => words));
-  const telling = [...pages].filter(([, { words }]) => words >= ENOUGH * most);
-  const hits = telling.map(([id, page]) => ({
-    id,
-    kind: index.kindOf(id),
-    score: rank(page, whole, index.kindOf(id)),
-    fields: [...page.fields].sort(),
-    locations: [...page.locations].sort((a, b) => a - b),
-  }));
+  let most = 0;
+  for (const { words } of pages.values()) most = Math.max(most, words.length);
+  const hits: Hit[] = [];
+  for (const [id, page] of pages) {
+    if (page.words.length < ENOUGH * most) continue;
+    const kind = index.kindOf(id);
+    hits.push({ id, kind, score: rank(page, whole, kind), words: page.words });
+  }
   hits.sort((a, b) => b.score - a.score || (a.id < b.id ? -1 : 1));
   return {
     hits,
@@ -95,21 +92,15 @@ function rank(page: Gathered, whole: number, kind: string): number {
 }
 
 function gather(pages: Map<string, Gathered>, hit: WordHit, weight: number): void {
-  const page = pages.get(hit.id) ?? {
-    words: 0,
-    score: 0,
-    told: 0,
-    said: 0,
-    fields: new Set(),
-    locations: new Set(),
-  };
-  page.words += 1;
+  let page = pages.get(hit.id);
+  if (!page) {
+    page = { words: [], score: 0, told: 0, said: 0 };
+    pages.set(hit.id, page);
+  }
+  page.words.push(hit);
   page.score += hit.score;
   page.told += weight;
   if (hit.fields.includes('said')) page.said += weight;
-  for (const field of hit.fields) page.fields.add(field);
-  for (const location of hit.locations) page.locations.add(location);
-  pages.set(hit.id, page);
 }
 
 interface Answer {
@@ -124,17 +115,26 @@ interface Answers {
 }
 
 async function lookUpAll(words: readonly string[], index: Index): Promise<Answers> {
-  const all: Answers = { answers: [], mended: [], unknown: [] };
-  for (const word of words) {
-    // Most words that are asked for stand in a name: then one look into the index is enough.
-    const isName = index.names.some((name) => name.startsWith(word));
-    const exact = isName ? [] : await index.exactly(word);
-    if (isName || exact.some((hit) => !isSlip(hit)))
-      all.answers.push({ word, hits: await index.beginning(word) });
-    else if (word.includes('-')) await lookUpParts(word, index, all);
-    else await lookUpMended(word, exact, index, all);
+  // All at once: the parts of the index they need are on their way together.
+  const each = await Promise.all(words.map((word) => lookUp(word, index)));
+  return {
+    answers: each.flatMap(({ answers }) => answers),
+    mended: each.flatMap(({ mended }) => mended),
+    unknown: each.flatMap(({ unknown }) => unknown),
+  };
+}
+
+async function lookUp(word: string, index: Index): Promise<Answers> {
+  // Most words that are asked for stand in a name: then one look into the index is enough.
+  const isName = index.names.some((name) => name.startsWith(word));
+  const exact = isName ? [] : await index.exactly(word);
+  if (isName || exact.some((hit) => !isSlip(hit)))
+    return { answers: [{ word, hits: await index.beginning(word) }], mended: [], unknown: [] };
+  if (word.includes('-')) {
+    const parts = word.split('-').filter((text) => text !== '');
+    return lookUpAll(parts, index);
   }
-  return all;
+  return lookUpMended(word, exact, index);
 }
 
 /** The word stands on this page only in its list of usual misspellings. */
@@ -142,31 +142,15 @@ function isSlip({ fields, locations }: WordHit): boolean {
   return locations.length === 0 && fields.every((field) => field === 'slips');
 }
 
-async function lookUpParts(word: string, index: Index, all: Answers): Promise<void> {
-  const parts = await lookUpAll(
-    word.split('-').filter((text) => text !== ''),
-    index,
-  );
-  all.answers.push(...parts.answers);
-  all.mended.push(...parts.mended);
-  all.unknown.push(...parts.unknown);
-}
-
 /** @param slips pages that list the word as a usual misspelling */
-async function lookUpMended(
-  word: string,
-  slips: readonly WordHit[],
-  index: Index,
-  all: Answers,
-): Promise<void> {
+async function lookUpMended(word: string, slips: readonly WordHit[], index: Index): Promise<Answers> {
   const mended = nearestWord(word, index.names);
   const known = mended === undefined ? [] : await index.beginning(mended);
   if (mended !== undefined && known.length > 0) {
-    all.mended.push({ from: word, to: mended });
-    all.answers.push({
-      word: mended,
-      hits: [...known, ...slips.filter(({ id }) => !known.some((hit) => hit.id === id))],
-    });
-  } else if (slips.length > 0) all.answers.push({ word, hits: slips });
-  else all.unknown.push(word);
+    const ids = new Set(known.map(({ id }) => id));
+    const hits = [...known, ...slips.filter(({ id }) => !ids.has(id))];
+    return { answers: [{ word: mended, hits }], mended: [{ from: word, to: mended }], unknown: [] };
+  }
+  if (slips.length > 0) return { answers: [{ word, hits: slips }], mended: [], unknown: [] };
+  return { answers: [], mended: [], unknown: [word] };
 }

@@ -15,17 +15,21 @@ declare module 'pagefind-client' {
     meta: Record<string, string>;
   }
   export function options(options: object): Promise<void>;
-  export function search(
-    term: string | null,
-    options?: { filters: Record<string, string> },
-  ): Promise<{ results: PagefindResult[] }>;
-  export function filters(): Promise<Record<string, Record<string, number>>>;
+  /** @param term nothing for all pages */
+  export function search(term: string | null): Promise<{ results: PagefindResult[] }>;
 }
 
 declare module 'shelf-names' {
   /** Words of titles and other names, most used first. */
   const names: string[];
   export default names;
+}
+
+declare module 'shelf-kinds' {
+  import type { KindsOfPages } from '../finish/search-kinds.ts';
+
+  const kinds: KindsOfPages;
+  export default kinds;
 }
 
 declare module 'pagefind-core' {

@@ -1,7 +1,7 @@
 /** Stands in for `fetch` inside pagefind's client: its files come with the script, from the site, or from the stick's copy. */
 import core from 'pagefind-core';
 import { loadScript } from '../browser/load-script.ts';
-import '../page-globals.ts';
+import { ROOT } from './root.ts';
 
 declare global {
   var headertankIndexFiles: Record<string, string> | undefined;
@@ -15,8 +15,7 @@ export async function readIndexFile(address: string): Promise<Response> {
   const name = address.slice(INDEX_FOLDER.length).replace(/\?.*$/, '');
   const travelling = core[name];
   if (travelling !== undefined) return answer(travelling);
-  if (location.protocol !== 'file:')
-    return globalThis.fetch(new URL(`pagefind/${name}`, window.headertank.root));
+  if (location.protocol !== 'file:') return globalThis.fetch(new URL(`pagefind/${name}`, ROOT));
   if (!globalThis.headertankIndexFiles) await loadScript('search-files');
   const copy = globalThis.headertankIndexFiles?.[name];
   return copy === undefined ? new Response(null, { status: 404 }) : answer(copy);

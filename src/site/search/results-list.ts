@@ -1,6 +1,6 @@
 /** Results as a list of links: kind in words, title, the name that was meant, the part of the text that answers. */
 import { element } from '../islands/element.ts';
-import type { Result } from './start.ts';
+import type { Result } from './engine.ts';
 
 export function resultItem({ kind, title, href, name, excerpt }: Result): HTMLLIElement {
   const item = element(

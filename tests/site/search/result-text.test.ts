@@ -39,16 +39,15 @@ describe('the other name that was meant', () => {
 });
 
 describe('what was found, in words', () => {
-  const hit = { id: 'a', kind: 'cause', score: 1, fields: [], locations: [] };
   test.each([
-    [{ hits: [hit], words: [], mended: [], unknown: [] }, '1 result.'],
-    [{ hits: [hit, hit, hit], words: [], mended: [], unknown: [] }, '2 of 3 results, the best first.'],
+    [{ count: 1, mended: [], unknown: [] }, '1 result.'],
+    [{ count: 3, mended: [], unknown: [] }, '2 of 3 results, the best first.'],
     [
-      { hits: [hit], words: [], mended: [{ from: 'stat', to: 'seat' }], unknown: ['zz'] },
+      { count: 1, mended: [{ from: 'stat', to: 'seat' }], unknown: ['zz'] },
       '1 result. Took “stat” for “seat”. No page has “zz”; looked for the rest.',
     ],
     [
-      { hits: [], words: [], mended: [], unknown: ['zz'] },
+      { count: 0, mended: [], unknown: ['zz'] },
       'Nothing found. Try a part, a code, or one word of what the customer said.',
     ],
   ])('%#', (found, sentence) => {
