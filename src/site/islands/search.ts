@@ -6,6 +6,7 @@ import { resultItem } from '../search/results-list.ts';
 import { sayFound } from '../search/say-found.ts';
 import { button, element } from './element.ts';
 
+/** While letters come one by one, in milliseconds; pasted, spoken or suggested words come whole and are looked for at once. */
 const PAUSE = 120;
 /** Results shown at once: each fetches a piece of the index, and six are a phone's first screen and a half. */
 const FEW = 6;
@@ -41,9 +42,13 @@ class Search extends HTMLElement {
     this.#more.hidden = true;
     this.append(this.#state, this.#kindLine, this.#list, this.#more);
     this.#kinds.addEventListener('change', () => this.#choose(this.#kinds.value));
+    let length = 0;
     this.#input.addEventListener('input', () => {
+      const now = this.#input?.value.length ?? 0;
+      const isTyping = Math.abs(now - length) <= 1;
+      length = now;
       clearTimeout(this.#timer);
-      this.#timer = window.setTimeout(() => this.#search(), PAUSE);
+      this.#timer = window.setTimeout(() => this.#search(), isTyping ? PAUSE : 0);
       // On its way while the first words are typed; whether it comes is said with the answer.
       openSearch().catch(() => {});
     });
@@ -68,8 +73,8 @@ class Search extends HTMLElement {
   async #search() {
     const query = this.#input?.value.trim() ?? '';
     this.#limit = FEW;
-    this.#keepInAddress(query);
     if (query === '') {
+      this.#keepInAddress(query);
       this.#asked += 1;
       this.removeAttribute('aria-busy');
       this.#state.textContent = '';
@@ -99,7 +104,10 @@ class Search extends HTMLElement {
       this.#state.textContent =
         'The search cannot be fetched: no connection, and this device does not hold the shelf yet. The lists below still lead everywhere.';
     } finally {
-      if (turn === this.#asked) this.removeAttribute('aria-busy');
+      if (turn === this.#asked) {
+        this.#keepInAddress(query);
+        this.removeAttribute('aria-busy');
+      }
     }
   }
 
@@ -120,7 +128,6 @@ class Search extends HTMLElement {
   async #choose(kind: string) {
     this.#kind = kind;
     this.#limit = FEW;
-    this.#keepInAddress(this.#input?.value.trim() ?? '');
     await this.#show();
   }
 
