@@ -74,7 +74,7 @@ const text = [
   '',
   `One server with gzip for all. The page is a plain record, a tool. Times in the browser are with the processor ${SLOW.processor} times ` +
     `slower, ${SLOW.latency} ms a round trip and ${SLOW.kilobitsPerSecond} kbit/s; a search is over when the record asked for by its title ` +
-    'is shown. Memory is that of all processes of a build together. Each site is as it comes, but for a menu of the kinds instead of all ' +
+    'is shown; a worker is not slowed, and both ours and pagefind search in one. Memory is that of all processes of a build together. Each site is as it comes, but for a menu of the kinds instead of all ' +
     'records; ours is built with its check, with sheets, calculators and the packs that keep it without a network, which are fetched after ' +
     'the page and counted by themselves.',
 ].join('\n');

@@ -128,7 +128,15 @@ async function look(
   await page.waitForSelector(field, { state: 'visible' });
   const began = performance.now();
   await page.fill(field, target.title);
-  await page.locator(result, { hasText: target.title }).first().waitFor({ state: 'visible' });
+  // Looked for with every frame: a locator waits up to half a second between two looks.
+  await page.waitForFunction(
+    ([selector, title]) =>
+      [...document.querySelectorAll(selector)].some(
+        (each) => each.textContent?.replace(/\s+/g, ' ').includes(title) && each.checkVisibility(),
+      ),
+    [result, target.title] as const,
+    { polling: 'raf' },
+  );
   return performance.now() - began;
 }
 
