@@ -10,7 +10,7 @@ import { createStaticServer } from '../../src/cli/static-server.ts';
 import { findChromium } from './chromium.ts';
 
 /** Nothing on the wire but the site, no sandbox where a container has none. */
-const FLAGS = [
+export const FLAGS = [
   '--no-sandbox',
   '--disable-gpu',
   '--disable-quic',
@@ -18,6 +18,7 @@ const FLAGS = [
   '--disable-background-networking',
   '--disable-component-update',
   '--disable-sync',
+  '--no-proxy-server',
 ];
 
 export const SIZES = {
@@ -29,7 +30,7 @@ export const SIZES = {
 export function launchBrowser(): Promise<Browser> {
   const executablePath = findChromium();
   if (!executablePath) throw new Error('No Chromium. Fetch one with: node tests/site/chromium.ts');
-  return chromium.launch({ executablePath, args: [...FLAGS, '--no-proxy-server'] });
+  return chromium.launch({ executablePath, args: FLAGS });
 }
 
 /** The built site, from HEADERTANK_SITE or dist/. */

@@ -6,28 +6,31 @@
  *     node tests/bench/beside/run.ts --sites starlight  only these, beside ours
  *     node tests/bench/beside/run.ts --write-readme     puts the tables into README.md
  *
- * The other generators are no part of the project: their packages are fetched for the run, into a folder outside it that is
- * kept for the next run (HEADERTANK_BENCH, or a folder of the system's for such things). Prints figures and never fails.
+ * The other generators and Lighthouse are no part of the project: their packages are fetched for the run, into a folder outside
+ * it that is kept for the next run (HEADERTANK_BENCH, or a folder of the system's for such things). Prints figures and never
+ * fails.
  */
-import { cp, mkdir, readdir, readFile, rm } from 'node:fs/promises';
+import { readdir, rm } from 'node:fs/promises';
 import { cpus, loadavg, tmpdir, totalmem } from 'node:os';
 import { join } from 'node:path';
 import { parseArgs } from 'node:util';
 import { launchBrowser } from '../../site/browser.ts';
 import { serveCounting } from './gzip-server.ts';
 import { type CheckTimes, checkTable, measureCheck } from './measure-check.ts';
+import { LIGHTHOUSE, measureLighthouse } from './measure-lighthouse.ts';
+import { empty, fetchPackages, versionsOf } from './packages.ts';
 import { writeReadme } from './readme.ts';
+import type { Measured } from './rows.ts';
 import { type Outcome, runMeasured } from './run-measured.ts';
-import { pathOf } from './shelf/document.ts';
-import { AREA, type MadeRecord, makeShelf } from './shelf/shelf.ts';
-import { clear, SITES, type Site } from './sites.ts';
-import { figuresTable, type Measured, ratiosTable } from './tables.ts';
-import { SLOW, type Target, visit } from './visit.ts';
+import { type MadeRecord, makeShelf } from './shelf/shelf.ts';
+import { SITES, type Site } from './sites.ts';
+import { figuresTable, lighthouseTable, ratiosTable } from './tables.ts';
+import { targetsIn } from './targets.ts';
+import { SLOW, visit } from './visit.ts';
 
 const SEED = 20_261_125;
 /** For one build, or one check. */
 const MINUTES = 15;
-const SEARCHES = 8;
 
 const { values } = parseArgs({
   options: {
@@ -49,18 +52,22 @@ const all: Measured[] = [];
 const checks: CheckTimes[] = [];
 
 for (const size of values.sizes.split(',').map(Number)) {
+  const began = performance.now();
   const records = makeShelf(size, SEED);
   for (const site of sites) {
     process.stderr.write(`${size} records, ${site.name} …\n`);
     all.push(await measure(site, records));
   }
+  process.stderr.write(`${size} records took ${((performance.now() - began) / 60_000).toFixed(1)} min\n`);
 }
 
-const versions = await Promise.all(sites.map(versionsOf));
+const versions = await Promise.all(
+  [...sites.flatMap(({ packages }) => packages ?? []), LIGHTHOUSE].map(versionsOf),
+);
 const text = [
   `Measured ${new Date().toISOString().slice(0, 10)} on ${cpus()[0]?.model ?? 'an unknown processor'} × ${cpus().length}, ` +
     `${(totalmem() / 2 ** 30).toFixed(0)} GB, ${process.platform}, node ${process.version}, Chromium ${browser.version()}, ` +
-    `load ${busy.toFixed(1)} from other work at the start; ${versions.filter((each) => each !== '').join(', ')}.`,
+    `load ${busy.toFixed(1)} from other work at the start; ${versions.join(', ')}.`,
   '',
   figuresTable(all),
   '',
@@ -68,15 +75,27 @@ const text = [
   '',
   ratiosTable(all, ours.name),
   '',
+  'What Lighthouse says of the same pages on a phone; scores are of 100, more is better:',
+  '',
+  lighthouseTable(all),
+  '',
   '`npm run check` on the same shelf:',
   '',
   checkTable(checks),
   '',
-  `One server with gzip for all. The page is a plain record, a tool. Times in the browser are with the processor ${SLOW.processor} times ` +
-    `slower, ${SLOW.latency} ms a round trip and ${SLOW.kilobitsPerSecond} kbit/s; a search is over when the record asked for by its title ` +
-    'is shown; a worker is not slowed, and both ours and pagefind search in one. Memory is that of all processes of a build together. Each site is as it comes, but for a menu of the kinds instead of all ' +
-    'records; ours is built with its check, with sheets, calculators and the packs that keep it without a network, which are fetched after ' +
-    'the page and counted by themselves.',
+  [
+    'One server with gzip for all. The page is a plain record, a tool; the complaint is ours with its walk, in the others the same',
+    'record as a document that leads on to its tree.',
+    `Times in the browser are with the processor ${SLOW.processor} times slower, ${SLOW.latency} ms a round trip and`,
+    `${SLOW.kilobitsPerSecond} kbit/s; a search is over when the record asked for by its title is shown; a worker is not slowed,`,
+    'and both ours and pagefind search in one.',
+    'Lighthouse is as it comes, in its mobile setting: its times are reckoned for such a phone from a load that is not slowed, the',
+    'median of three runs; accessibility, best practices and SEO are looked at once.',
+    'Memory is that of all processes of a build together.',
+    'Each site is as it comes, but for a menu of the kinds instead of all records, an icon, and a description of each page; ours is',
+    'built with its check, with sheets, calculators and the packs that keep it without a network, which are fetched after the page',
+    'and counted by themselves.',
+  ].join(' '),
 ].join('\n');
 await browser.close();
 process.stdout.write(`${text}\n`);
@@ -90,9 +109,10 @@ async function measure(site: Site, records: readonly MadeRecord[]): Promise<Meas
     pages: 0,
     build: undefined,
     visited: undefined,
+    lighthouse: undefined,
   };
   try {
-    await prepare(site, place);
+    await (site.packages === undefined ? empty(place) : fetchPackages(site.packages, place, MINUTES));
     await site.layOut(place, records);
     if (site === ours) {
       checks.push(await measureCheck(place, records.length, MINUTES));
@@ -104,9 +124,17 @@ async function measure(site: Site, records: readonly MadeRecord[]): Promise<Meas
     measured.pages = (await readdir(output, { recursive: true })).filter((name) =>
       name.endsWith('.html'),
     ).length;
+    const targets = targetsIn(records);
     const server = await serveCounting(output);
     try {
-      measured.visited = await visit(browser, server, site, targetsIn(records));
+      const { root } = server;
+      const { record, complaint } = targets;
+      measured.visited = await visit(browser, server, site, targets);
+      measured.lighthouse = await measureLighthouse(
+        join(folder, 'lighthouse'),
+        { record: root + site.address(record.path), complaint: root + site.address(complaint.path) },
+        MINUTES,
+      );
     } finally {
       await server.stop();
     }
@@ -117,30 +145,6 @@ async function measure(site: Site, records: readonly MadeRecord[]): Promise<Meas
       trouble: error instanceof Error ? (error.message.split('\n')[0] ?? '') : String(error),
     };
   }
-}
-
-/** An empty folder, with the packages of the generator if it has its own. */
-async function prepare({ packages }: Site, place: string): Promise<void> {
-  if (packages === undefined) {
-    await rm(place, { recursive: true, force: true });
-    await mkdir(place, { recursive: true });
-    return;
-  }
-  await mkdir(place, { recursive: true });
-  const manifest = join(place, 'package.json');
-  const before = await readFile(manifest, 'utf8').catch(() => '');
-  const now = await readFile(join(packages, 'package.json'), 'utf8');
-  if (before !== now) {
-    await rm(place, { recursive: true, force: true });
-    await mkdir(place, { recursive: true });
-    await cp(join(packages, 'package.json'), manifest);
-    const installed = await runMeasured(['npm', 'install', '--no-audit', '--no-fund'], place, MINUTES);
-    if (!installed.ok) {
-      await rm(manifest);
-      throw new Error(`its packages cannot be fetched: ${installed.why}`);
-    }
-  }
-  await clear(place);
 }
 
 /** Commands of one build, their figures together; nothing for a site that is not built. */
@@ -165,31 +169,4 @@ async function build(site: Site, place: string): Promise<Outcome | undefined> {
 
 function plus(a: number | undefined, b: number | undefined): number | undefined {
   return a === undefined || b === undefined ? undefined : a + b;
-}
-
-/** Tools of the first areas, by their titles: plain records, on every shelf. */
-function targetsIn(records: readonly MadeRecord[]): [Target, ...Target[]] {
-  const tools = records.filter(({ kind }) => kind === 'tool');
-  const inArea = tools.length / (records.length / AREA);
-  const found = Array.from({ length: SEARCHES + 1 }, (_, at) => {
-    const area = Math.floor((at * (records.length / AREA)) / (SEARCHES + 1));
-    return tools[area * inArea + (at % inArea)];
-  });
-  const [first, ...others] = found.flatMap((tool) =>
-    tool ? [{ path: pathOf(tool), title: tool.title }] : [],
-  );
-  if (!first) throw new Error('The shelf has no tools to look for.');
-  return [first, ...others];
-}
-
-async function versionsOf({ packages }: Site): Promise<string> {
-  if (packages === undefined) return '';
-  const manifest: unknown = JSON.parse(await readFile(join(packages, 'package.json'), 'utf8'));
-  const named =
-    typeof manifest === 'object' && manifest !== null && 'dependencies' in manifest
-      ? manifest.dependencies
-      : {};
-  return Object.entries(named ?? {})
-    .map(([name, version]) => `${name} ${version}`)
-    .join(', ');
 }

@@ -1,5 +1,5 @@
 /** The sites that are held beside each other: how each is laid out from the same shelf, built, and searched. */
-import { cp, mkdir, readdir, readFile, rm, symlink, writeFile } from 'node:fs/promises';
+import { cp, mkdir, readdir, readFile, symlink, writeFile } from 'node:fs/promises';
 import { join, resolve } from 'node:path';
 import type { Page } from 'playwright-core';
 import { type Document, documentsOf, FOLDERS, listsOf } from './shelf/document.ts';
@@ -58,6 +58,7 @@ const starlight: Site = {
     await cp(join(HERE, 'starlight/astro.config.mjs'), join(folder, 'astro.config.mjs'));
     await writeFolders(folder);
     await mkdir(join(folder, 'src'));
+    await cp(join(PROJECT, 'public/icon.svg'), join(folder, 'public/favicon.svg'));
     await cp(join(HERE, 'starlight/content.config.mjs'), join(folder, 'src/content.config.mjs'));
     await writeMarkdown(join(folder, 'src/content/docs'), records, (path) => `/${slashed(path)}`);
   },
@@ -147,6 +148,7 @@ async function writeMarkdown(
   const front: Document = {
     path: 'index',
     title: 'Bench Workshop',
+    description: 'Everything on the shelf.',
     sections: [
       {
         heading: 'Shelves',
@@ -166,13 +168,4 @@ async function writeMarkdown(
 async function writeFolders(folder: string): Promise<void> {
   await mkdir(folder, { recursive: true });
   await writeFile(join(folder, 'folders.mjs'), `export const folders = ${JSON.stringify(FOLDERS)};\n`);
-}
-
-/** Everything in a folder but the packages that were fetched into it. */
-export async function clear(folder: string): Promise<void> {
-  const kept = new Set(['node_modules', 'package.json', 'package-lock.json']);
-  for (const name of await readdir(folder))
-    if (!kept.has(name)) await rm(join(folder, name), { recursive: true });
-  for (const name of ['.astro', '.vite', '.cache'])
-    await rm(join(folder, 'node_modules', name), { recursive: true, force: true });
 }

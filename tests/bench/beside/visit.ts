@@ -1,7 +1,9 @@
 /** What a reader gets: bytes and requests, the largest paint, a search, and a second visit; in a real browser. */
 import type { Browser, BrowserContext, Page } from 'playwright-core';
 import type { Asked, CountingServer } from './gzip-server.ts';
+import { median } from './median.ts';
 import type { Site } from './sites.ts';
+import type { Target, Targets } from './targets.ts';
 
 /** A middling phone on a weak mobile line, as Lighthouse's mobile setting has it (slow 4G, processor four times slower). */
 export const SLOW = { latency: 150, kilobitsPerSecond: 1638, processor: 4 };
@@ -11,10 +13,16 @@ export interface Weight {
   requests: number;
 }
 
-export interface Visited {
-  firstPage: Weight;
+/** A page opened with nothing kept from before. */
+export interface Opened {
+  weight: Weight;
   /** Milliseconds to the largest contentful paint on the slow line and processor, the median of five. */
   largestPaint: number;
+}
+
+export interface Visited {
+  record: Opened;
+  complaint: Opened;
   firstSearch: (Weight & { milliseconds: number }) | undefined;
   /** Milliseconds from the words to the result with the search open, slowed as above, the median. */
   furtherSearch: number | undefined;
@@ -23,25 +31,28 @@ export interface Visited {
   kept: Weight;
 }
 
-export interface Target {
-  path: string;
-  title: string;
-}
-
 const RUNS = 5;
 const QUIET = 700;
 const WAIT = 120_000;
 
-/** @param targets records to search for; the first is also the page that is opened */
 export async function visit(
   browser: Browser,
   server: CountingServer,
   site: Site,
-  targets: readonly [Target, ...Target[]],
+  targets: Targets,
 ): Promise<Visited> {
-  const address = server.root + site.address(targets[0].path);
+  const address = server.root + site.address(targets.record.path);
+  return {
+    record: await openAnew(browser, server, address),
+    complaint: await openAnew(browser, server, server.root + site.address(targets.complaint.path)),
+    ...(await search(browser, server, site, targets)),
+    ...(await returning(browser, server, address)),
+  };
+}
+
+async function openAnew(browser: Browser, server: CountingServer, address: string): Promise<Opened> {
   const paints: number[] = [];
-  let firstPage: Weight = { bytes: 0, requests: 0 };
+  let weight: Weight = { bytes: 0, requests: 0 };
   for (let run = 0; run < RUNS; run++) {
     const { page, context } = await open(browser, 'block');
     await slowDown(page);
@@ -49,16 +60,10 @@ export async function visit(
     await page.goto(address, { waitUntil: 'load', timeout: WAIT });
     await quiet(server);
     paints.push(await page.evaluate(() => globalThis.largestPaint ?? Number.NaN));
-    firstPage = weightOf(server.asked.slice(from));
+    weight = weightOf(server.asked.slice(from));
     await context.close();
   }
-  const searched = await search(browser, server, site, targets);
-  return {
-    firstPage,
-    largestPaint: median(paints),
-    ...searched,
-    ...(await returning(browser, server, address)),
-  };
+  return { weight, largestPaint: median(paints) };
 }
 
 declare global {
@@ -96,22 +101,22 @@ async function search(
   browser: Browser,
   server: CountingServer,
   site: Site,
-  targets: readonly [Target, ...Target[]],
+  targets: Targets,
 ): Promise<Pick<Visited, 'firstSearch' | 'furtherSearch'>> {
   if (!site.search) return { firstSearch: undefined, furtherSearch: undefined };
   const { page, context } = await open(browser, 'block');
-  await page.goto(server.root + site.address(targets[0].path), { waitUntil: 'load' });
+  await page.goto(server.root + site.address(targets.record.path), { waitUntil: 'load' });
   await quiet(server);
   await slowDown(page);
   const from = server.asked.length;
   const began = performance.now();
   await site.search.open(page, server.root);
-  await look(page, site.search, targets[0]);
+  await look(page, site.search, targets.record);
   const milliseconds = performance.now() - began;
   await quiet(server);
   const firstSearch = { ...weightOf(server.asked.slice(from)), milliseconds };
   const further: number[] = [];
-  for (const target of targets.slice(1)) {
+  for (const target of targets.searched) {
     further.push(await look(page, site.search, target));
     await quiet(server);
   }
@@ -182,9 +187,4 @@ async function quiet(server: CountingServer, milliseconds = QUIET): Promise<void
 function weightOf(asked: readonly Asked[], byWorker = false): Weight {
   const counted = asked.filter((each) => each.byWorker === byWorker);
   return { bytes: counted.reduce((sum, { bytes }) => sum + bytes, 0), requests: counted.length };
-}
-
-function median(values: readonly number[]): number {
-  const sorted = [...values].sort((a, b) => a - b);
-  return sorted[Math.floor(sorted.length / 2)] ?? Number.NaN;
 }

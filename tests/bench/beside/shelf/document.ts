@@ -16,6 +16,8 @@ export interface Document {
   /** Where it stands: causes/crack-left-heater-pipe. */
   path: string;
   title: string;
+  /** For the page's head. */
+  description: string;
   sections: Section[];
 }
 
@@ -27,6 +29,7 @@ export function documentsOf(records: readonly MadeRecord[]): Document[] {
   return records.map((record) => ({
     path: pathOf(record),
     title: record.title,
+    description: descriptionOf(record),
     sections: Object.entries(record.data).flatMap(([name, value]) =>
       IN_HEAD.has(name) ? [] : [sectionOf(name, value, links)],
     ),
@@ -38,6 +41,7 @@ export function listsOf(records: readonly MadeRecord[]): Document[] {
   return FOLDERS.map(({ folder, many }) => ({
     path: `${folder}/index`,
     title: many,
+    description: `${many} of the workshop.`,
     sections: [
       {
         heading: 'All',
@@ -56,6 +60,12 @@ export const FOLDERS = Object.values(KINDS).map(({ folder, many }) => ({ folder,
 /** Path of a record's page from the root, without an ending. */
 export function pathOf({ kind, id }: Pick<MadeRecord, 'kind' | 'id'>): string {
   return `${KINDS[kind].folder}/${id}`;
+}
+
+/** The first whole sentences of a record. */
+function descriptionOf({ title, data }: MadeRecord): string {
+  const texts = Object.values(data).filter((value) => typeof value === 'string');
+  return texts.find((text) => text.endsWith('.')) ?? title;
 }
 
 type Links = ReadonlyMap<string, { text: string; path: string }>;

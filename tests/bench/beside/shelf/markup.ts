@@ -6,7 +6,7 @@ import { type Document, FOLDERS, type Piece } from './document.ts';
  * @param headed the title as a heading too, for who does not make one of the front matter
  */
 export function markdownOf(
-  { title, sections }: Document,
+  { title, description, sections }: Document,
   hrefOf: (path: string) => string,
   headed: boolean,
 ): string {
@@ -19,11 +19,15 @@ export function markdownOf(
     isList ? items.map((item) => `- ${say(item)}`).join('\n') : items.map(say).join('\n\n'),
   ]);
   const head = headed ? [`# ${title}`] : [];
-  return `---\ntitle: ${JSON.stringify(title)}\n---\n\n${[...head, ...body].join('\n\n')}\n`;
+  const front = `title: ${JSON.stringify(title)}\ndescription: ${JSON.stringify(description)}`;
+  return `---\n${front}\n---\n\n${[...head, ...body].join('\n\n')}\n`;
 }
 
 /** Title and sections as a page that somebody typed: no framework, no script, one style sheet. */
-export function plainPageOf({ title, sections }: Document, hrefOf: (path: string) => string): string {
+export function plainPageOf(
+  { title, description, sections }: Document,
+  hrefOf: (path: string) => string,
+): string {
   const say = (pieces: readonly Piece[]) =>
     pieces
       .map((piece) =>
@@ -45,6 +49,8 @@ export function plainPageOf({ title, sections }: Document, hrefOf: (path: string
 <meta charset="utf-8">
 <meta name="viewport" content="width=device-width, initial-scale=1">
 <title>${escaped(title)}</title>
+<meta name="description" content="${escaped(description)}">
+<link rel="icon" href="data:,">
 <link rel="stylesheet" href="/plain.css">
 </head>
 <body>
