@@ -12,7 +12,7 @@ export interface Measured {
   build: Outcome | undefined;
   /** Undefined when there was nothing to visit. */
   visited: Visited | undefined;
-  /** Undefined when Lighthouse could not be fetched or did not get through. */
+  /** Undefined on all shelves but the largest, and when Lighthouse could not be fetched or did not get through. */
   lighthouse: LighthouseFigures | undefined;
   /** Why there is none of something, in words. */
   trouble?: string;
