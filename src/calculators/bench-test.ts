@@ -90,13 +90,13 @@ export const benchTestCalculator: Calculator = {
   },
   method: {
     formula:
-      'air pressure from altitude; boiling point of water under it; start = stamp ± 2 °C; fully open = stamp + 10 to 20 °C',
+      'air pressure from altitude; boiling point of water under it; start = stamp ± 2 K; fully open = stamp + 10 to 20 K',
     sources: [
       'ISO 2533:1975 standard atmosphere',
       'IAPWS-IF97 region 4, boiling of water',
-      'opening within 2 °C and full opening 15 to 20 °C above the stamp: a thermostat maker’s page; 10 to 15 °C: common practice, no source',
+      'opening within 2 K and full opening 15 to 20 K above the stamp: a thermostat maker’s page; 10 to 15 K: common practice, no source',
     ],
     valid: 'plain water, wax thermostats of 60 to 115 °C, −400 to 5,500 m',
-    error: 'boiling within 0.1 °C of the published tables for standard air; weather adds 0.6 °C',
+    error: 'boiling within 0.1 K of the published tables for standard air; weather adds 0.6 K',
   },
 };

@@ -7,11 +7,12 @@ import {
   ANY_STRENGTH,
   altitudeOf,
   CAP,
+  doubtfulCap,
   GLYCOL,
   mixtureOf,
   openingCaution,
 } from './coolant-inputs.ts';
-import type { Answer, Calculator, Picture } from './declaration.ts';
+import type { Answer, Calculator, Picture, Refusal } from './declaration.ts';
 
 /** Nearer than this to boiling the hottest spot in the head boils already, K. Common practice, no source. */
 const CLOSE = 10;
@@ -34,13 +35,16 @@ export const boilMarginCalculator: Calculator = {
       unit: '°C',
       default: '105 °C',
       limits: ['-40 °C', '215 °C'],
+      reading: true,
     },
     CAP,
     ANY_STRENGTH,
     GLYCOL,
     ALTITUDE,
   ],
-  answer(values, show): Answer {
+  answer(values, show): Answer | Refusal {
+    const doubt = doubtfulCap(values, show);
+    if (doubt) return doubt;
     const mixture = mixtureOf(values);
     const now = kelvin(values.number('now'));
     const found = boilMargin(now, mixture, gaugePascal(values.number('cap')), altitudeOf(values));
@@ -122,7 +126,7 @@ export const boilMarginCalculator: Calculator = {
     ],
     valid: '0 to 100 % glycol, caps to 3 bar, −400 to 5,500 m',
     error:
-      'ethylene glycol within 0.35 °C of the measured points; coolant as bought within 1 °C (2 °C above 60 %); propylene within 2 °C (4 °C above 60 %), no measured point at hand',
+      'ethylene glycol within 0.35 K of the measured points; coolant as bought within 1 K (2 K above 60 %); propylene within 2 K (4 K above 60 %), no measured point at hand',
   },
 };
 

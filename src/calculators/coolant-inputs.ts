@@ -2,7 +2,7 @@
 import type { Glycol, Mixture } from '../physics/glycol.ts';
 import { toMassFraction } from '../physics/strength.ts';
 import { fromCelsius, type Metre, metre, volumeFraction } from '../physics/units.ts';
-import type { ChoiceInput, QuantityInput, Shower, Values } from './declaration.ts';
+import type { ChoiceInput, QuantityInput, Refusal, Shower, Values } from './declaration.ts';
 
 export const GLYCOL: ChoiceInput = {
   kind: 'choice',
@@ -54,6 +54,21 @@ export const ALTITUDE: QuantityInput = {
   default: '0 m',
   limits: ['-400 m', '5500 m'],
 };
+
+/** No cap is made for less, Pa: what is typed so is a slip in the unit. Common practice, no source. */
+const WEAKEST_CAP = 0.2e5;
+
+/** Asks back about a cap that none is: 1.4 typed where the unit beside it says psi. */
+export function doubtfulCap(values: Values, show: Shower): Refusal | undefined {
+  const cap = values.number('cap');
+  if (cap === 0 || cap >= WEAKEST_CAP) return undefined;
+  return {
+    refused: {
+      name: 'cap',
+      message: `${show.quantity(cap, 'bar', 2)} is less than any cap holds. Look at the unit beside it; for an open system, or a cap that does not hold, write 0.`,
+    },
+  };
+}
 
 export function glycolOf(values: Values): Glycol {
   return values.choice('glycol') === 'propylene' ? 'propylene' : 'ethylene';

@@ -1,5 +1,11 @@
 /** Litres to drain and to fill for the strength wanted, and how often to flush. */
-import { type Correction, correctMixture, type Fill, fillAfterDrain } from '../physics/correct-mixture.ts';
+import {
+  type Correction,
+  type CorrectionQuestion,
+  correctMixture,
+  type Fill,
+  fillAfterDrain,
+} from '../physics/correct-mixture.ts';
 import { flushesToBelow, oldCoolantLeft } from '../physics/flushing.ts';
 import { cubicMetre, volumeFraction } from '../physics/units.ts';
 import type { Answer, Calculator, Refusal, Shower, Values } from './declaration.ts';
@@ -51,13 +57,12 @@ export const correctMixtureCalculator: Calculator = {
       kind: 'quantity',
       name: 'drained',
       label: 'Comes out at one draining',
-      hint: 'Measured. The block, the heater and the low hoses keep the rest.',
+      hint: 'Measured, or about two thirds of the whole. The block, the heater and the low hoses keep the rest.',
       dimension: 'volume',
       unit: 'l',
       default: '4.0 l',
       limits: ['0.1 l', '60 l'],
       figure: { path: 'coolant.drain', end: 'middle' },
-      when: { system: ['drained', 'flush'] },
     },
     {
       kind: 'quantity',
@@ -68,6 +73,7 @@ export const correctMixtureCalculator: Calculator = {
       unit: '%',
       default: '30 %',
       limits: ['0 %', '100 %'],
+      reading: true,
       when: { system: STRENGTHENING },
     },
     {
@@ -117,16 +123,15 @@ export const correctMixtureCalculator: Calculator = {
   ],
   answer(values, show): Answer | Refusal {
     const capacity = values.number('capacity');
-    const drained = values.optional('drained');
-    if (drained !== undefined && drained > capacity)
+    if (values.choice('system') === 'full') return correct(values, show);
+    if (values.number('drained') > capacity)
       return {
         refused: {
           name: 'drained',
           message: `More came out than the ${show.quantity(capacity, 'l', 1)} the system holds. Measure again, or check the capacity for this engine.`,
         },
       };
-    if (values.choice('system') === 'flush') return flush(values, show);
-    return values.choice('system') === 'drained' ? fill(values, show) : correct(values, show);
+    return values.choice('system') === 'flush' ? flush(values, show) : fill(values, show);
   },
   method: {
     formula:
@@ -178,6 +183,11 @@ function correct(values: Values, show: Shower): Answer | Refusal {
   }
   const litres = show.quantity(correction.drain, 'l', 1);
   const added = nameOf(values, show, adding);
+  const comes = values.number('drained');
+  if (correction.drain > comes + A_DROP) {
+    const question = { capacity, is, wanted, adding };
+    return { ...inMoreRounds(question, comes, added, litres, show), notes: [POUR_NOTE, WASTE_NOTE] };
+  }
   return {
     sentence: `Drain ${litres} cold, measured, and fill ${litres} of ${added}.`,
     tone: 'look',
@@ -186,14 +196,42 @@ function correct(values: Values, show: Shower): Answer | Refusal {
       { label: `Fill ${added}`, value: litres },
       { label: 'Then', value: show.quantity(wanted, '%', 0), note: 'by volume' },
     ],
-    notes: [
-      ...(correction.drain > 0.6 * capacity
-        ? [
-            'That is more than most drains give. Drain what comes, choose “drained in part”, and enter what came out.',
-          ]
-        : []),
-      POUR_NOTE,
-      WASTE_NOTE,
+    notes: [POUR_NOTE, WASTE_NOTE],
+  };
+}
+
+/** More has to come out than one draining gives: concentrate instead of ready mix, or a second round. */
+function inMoreRounds(
+  question: CorrectionQuestion,
+  comes: number,
+  added: string,
+  needed: string,
+  show: Shower,
+): Omit<Answer, 'notes'> {
+  const { capacity, is, wanted, adding } = question;
+  const drained = show.quantity(comes, 'l', 1);
+  const first = `Not in one draining: ${needed} would have to come out for ${added}, and ${drained} comes.`;
+  const strong = correctMixture({ ...question, adding: volumeFraction(1) });
+  if (adding < 1 && wanted > is && strong.verdict === 'drain and add' && strong.drain <= comes) {
+    const litres = show.quantity(strong.drain, 'l', 1);
+    return {
+      sentence: `${first} Take concentrate: drain ${litres} cold, measured, and fill ${litres} of it.`,
+      tone: 'look',
+      figures: [
+        { label: 'Drain', value: litres },
+        { label: 'Fill concentrate', value: litres },
+        { label: 'Then', value: show.quantity(wanted, '%', 0), note: 'by volume' },
+      ],
+    };
+  }
+  const then = show.quantity(is + (adding - is) * (comes / capacity), '%', 0);
+  return {
+    sentence: `${first} Drain that, fill as much ${added}, run it warm and measure again: it comes to about ${then}, and the rest takes another round.`,
+    tone: 'look',
+    figures: [
+      { label: 'Drain, first round', value: drained },
+      { label: `Fill ${added}`, value: drained },
+      { label: 'Then about', value: then, note: `by volume, of ${show.quantity(wanted, '%', 0)} wanted` },
     ],
   };
 }

@@ -32,6 +32,8 @@ export interface QuantityInput extends InputBase {
   figure?: { path: FigurePath; end?: 'low' | 'middle' | 'high' };
   /** May be left empty. */
   optional?: boolean;
+  /** Found on this car, so no default can stand for it: until it is typed, or the vehicle gives it, the answer is an example. */
+  reading?: true;
 }
 
 /** One of a few. */
@@ -74,7 +76,7 @@ export interface Shower {
   quantity(si: number, unit: string, decimals: number): string;
   /** Both ends in one unit: "−39 to −36 °C". */
   range(low: number, high: number, unit: string, decimals: number): string;
-  /** A difference of two temperatures in the reader's degrees: "12 °C", "22 °F". */
+  /** A difference of two temperatures: "12 K", or "22 °F" in the degrees of a reader who has those. */
   difference(kelvin: number, decimals?: number): string;
 }
 
@@ -144,6 +146,8 @@ export interface VehicleFacts {
 
 /** Fields that belong together, filled at one press. */
 export interface FieldSet {
+  /** What it is called where a step names it: a joint. */
+  id: string;
   label: string;
   fields: Readonly<Record<string, string>>;
 }

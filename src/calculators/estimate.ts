@@ -14,6 +14,7 @@ function minutes(name: string, label: string, value: string, hint: string): Quan
     unit: 'min',
     default: value,
     limits: ['0 min', '100 h'],
+    reading: true,
   };
 }
 

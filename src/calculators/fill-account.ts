@@ -1,7 +1,7 @@
 /** Litres still missing after a refill, and where they are. */
 import { accountForFill } from '../physics/fill-account.ts';
 import { cubicMetre } from '../physics/units.ts';
-import type { Answer, Calculator } from './declaration.ts';
+import type { Answer, Calculator, Refusal } from './declaration.ts';
 
 export const fillAccount: Calculator = {
   id: 'fill-account',
@@ -28,6 +28,8 @@ export const fillAccount: Calculator = {
       unit: 'l',
       default: '4.0 l',
       limits: ['0 l', '60 l'],
+      figure: { path: 'coolant.drain', end: 'middle' },
+      reading: true,
     },
     {
       kind: 'quantity',
@@ -37,6 +39,7 @@ export const fillAccount: Calculator = {
       unit: 'l',
       default: '2.3 l',
       limits: ['0 l', '60 l'],
+      reading: true,
     },
     {
       kind: 'choice',
@@ -49,7 +52,17 @@ export const fillAccount: Calculator = {
       ],
     },
   ],
-  answer(values, show): Answer {
+  answer(values, show): Answer | Refusal {
+    if (values.number('refilled') === 0)
+      return {
+        refused: {
+          name: 'refilled',
+          message:
+            values.number('drained') === 0
+              ? 'Nothing came out and nothing went in: there is nothing to compare. Write what the jug says.'
+              : 'Nothing has gone back in yet. Fill it, then write what went in.',
+        },
+      };
     const account = accountForFill({
       capacity: cubicMetre(values.number('capacity')),
       drained: cubicMetre(values.number('drained')),
@@ -68,7 +81,10 @@ export const fillAccount: Calculator = {
         tone: 'look' as const,
       },
       full: {
-        sentence: 'What came out is back in. Bleed it, run it up and look at the level again cold.',
+        sentence:
+          values.number('drained') === 0
+            ? 'Topped up by no more than a level may be out. Look at it again cold, after a drive.'
+            : 'What came out is back in. Bleed it, run it up and look at the level again cold.',
         tone: 'fine' as const,
       },
       'took more than drained': {

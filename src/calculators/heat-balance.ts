@@ -14,6 +14,8 @@ const USUAL_DIFFERENCE: Readonly<Record<Place, readonly [number, number]>> = {
 };
 /** Below this two thermometers decide, not the coolant, K. */
 const CANNOT_TELL = 1;
+/** Colder than this going in, the engine has not come to where either is judged, K: 70 °C. Common practice, no source. */
+const WARM = 343.15;
 const LITRE_A_MINUTE = 1e-3 / 60;
 
 export const heatBalance: Calculator = {
@@ -42,6 +44,7 @@ export const heatBalance: Calculator = {
       unit: '°C',
       default: '85 °C',
       limits: ['0 °C', '125 °C'],
+      reading: true,
     },
     {
       kind: 'quantity',
@@ -51,6 +54,7 @@ export const heatBalance: Calculator = {
       unit: '°C',
       default: '75 °C',
       limits: ['0 °C', '125 °C'],
+      reading: true,
     },
     {
       kind: 'choice',
@@ -97,6 +101,13 @@ export const heatBalance: Calculator = {
           name: 'cold',
           message:
             'It comes out hotter than it goes in. The hoses are the other way round, or one reading is off a shiny clamp.',
+        },
+      };
+    if (hot < WARM)
+      return {
+        refused: {
+          name: 'hot',
+          message: `Warm it up first: at ${show.quantity(hot, '°C', 0)} going in nothing can be judged, it takes ${show.quantity(WARM, '°C', 0)}. If this hose stays so cool on a warm engine, no flow gets to it.`,
         },
       };
     if (cold < freezes)

@@ -5,6 +5,8 @@ import { cubicMetre, kelvin, squareMetre, ZERO_CELSIUS } from '../physics/units.
 import { CORRELATED_STRENGTH, GLYCOL, mixtureOf, openingCaution } from './coolant-inputs.ts';
 import type { Answer, Calculator, Refusal } from './declaration.ts';
 
+/** So near to it the mark is right: it is drawn for a cold engine, not for one temperature, m. Common practice, no source. */
+const AT_THE_MARK = 0.01;
 /** Nearer than this a mark cannot be read, m. Common practice, no source. */
 const READS_TO = 0.003;
 
@@ -23,6 +25,7 @@ export const level: Calculator = {
       unit: '°C',
       default: '60 °C',
       limits: ['-40 °C', '100 °C'],
+      reading: true,
     },
     {
       kind: 'quantity',
@@ -89,11 +92,11 @@ export const level: Calculator = {
     const rise = show.quantity(Math.abs(height), 'mm', 0);
     const litres = show.quantity(Math.abs(gained), 'l', 2);
     const where =
-      Math.abs(height) < READS_TO
-        ? 'The level belongs at the cold mark now.'
+      Math.abs(height) < AT_THE_MARK
+        ? `At the cold mark is right now${Math.abs(height) < READS_TO ? '' : `; ${rise} ${height > 0 ? 'above' : 'below'} it is no fault`}.`
         : height > 0
           ? `The level belongs about ${rise} above the cold mark now. Filled only to the mark it would be ${litres} short when cold.`
-          : `The level belongs about ${rise} below the cold mark now. Do not fill it up to the mark: ${litres} too much when it is at ${show.quantity(coldAt, '°C', 0)}.`;
+          : `So cold, the level may stand about ${rise} below the cold mark, and that is no loss. Look again in the warm before topping up: at the mark now is ${litres} over it at ${show.quantity(coldAt, '°C', 0)}.`;
     const full =
       room < 0
         ? ` The bottle has no room for the rest: hot, ${show.quantity(-room, 'l', 2)} goes out by the cap. Check capacity and mark before calling it a leak.`
@@ -129,6 +132,6 @@ export const level: Calculator = {
     ],
     valid: '0 to 57 % by volume, from its freezing point to 100 °C, the bottle straight-sided',
     error:
-      'handbooks differ by up to 0.5 % of the volume over 70 °C, a tenth of the growth; the area of the bottle decides the rest',
+      'handbooks differ by up to 0.5 % of the volume over 70 K, a tenth of the growth; the area of the bottle decides the rest',
   },
 };

@@ -19,7 +19,7 @@ import {
   toCelsius,
   volumeFraction,
 } from '../physics/units.ts';
-import { ALTITUDE, altitudeOf, CAP, GLYCOL, glycolOf } from './coolant-inputs.ts';
+import { ALTITUDE, altitudeOf, CAP, doubtfulCap, GLYCOL, glycolOf } from './coolant-inputs.ts';
 import type { Answer, Calculator, Picture, Refusal, Shower, Values } from './declaration.ts';
 
 /** Band of strengths a workshop fills, by volume. Common practice, no source. */
@@ -82,6 +82,7 @@ export const mixture: Calculator = {
       unit: '°C',
       default: '-30 °C',
       limits: ['-70 °C', '0 °C'],
+      reading: true,
       when: { known: ['freezing'] },
     },
     {
@@ -101,6 +102,8 @@ export const mixture: Calculator = {
     ALTITUDE,
   ],
   answer(values, show): Answer | Refusal {
+    const doubt = doubtfulCap(values, show);
+    if (doubt) return doubt;
     return values.choice('known') === 'strength' ? fromStrength(values, show) : fromFreezing(values, show);
   },
   method: {
@@ -116,7 +119,7 @@ export const mixture: Calculator = {
     valid:
       'neat glycol and water, 0 to 100 %; a strength from a freezing point only down to that of 60 % by mass; volumes before mixing at 20 °C',
     error:
-      'handbooks differ by up to 3 °C in the freezing point up to 60 % by mass, and by more above; boiling within 1 °C (ethylene) or 2 °C (propylene) for coolant as bought. Concentrate as bought holds 3 to 7 % water and inhibitors, which moves the freezing point by 1 to 2 °C.',
+      'handbooks differ by up to 3 K in the freezing point up to 60 % by mass, and by more above; boiling within 1 K (ethylene) or 2 K (propylene) for coolant as bought. Concentrate as bought holds 3 to 7 % water and inhibitors, which moves the freezing point by 1 to 2 K.',
   },
 };
 

@@ -17,9 +17,12 @@ function reading(name: string, label: string, unit: string, value: string): Quan
     unit,
     default: value,
     limits: pressure ? ['-0.9 bar', '3 bar'] : ['0 °C', '100 °C'],
+    reading: true,
   };
 }
 
+/** Less than this off the air outside is no test, Pa. Common practice, no source. */
+const TOO_LITTLE = 0.2e5;
 /** What the arithmetic wants the air to press with at least, Pa. */
 const NO_AIR_LEFT = 1e3;
 /** Capacity is measured at this temperature. */
@@ -27,9 +30,9 @@ const ROOM = fromCelsius(20);
 
 export const pressureDecay: Calculator = {
   id: 'pressure-decay',
-  title: 'Pressure test',
+  title: 'Pressure decay',
   settles: 'whether a falling tester means a leak, once cooling is taken out of it',
-  also: ['pressure decay', 'leak rate', 'pressure drop', 'tester falls', 'cold pressure test', 'ml a minute'],
+  also: ['pressure test', 'leak rate', 'pressure drop', 'tester falls', 'cold pressure test', 'ml a minute'],
   inputs: [
     reading('start', 'Tester at the start', 'bar', '1.0 bar'),
     reading('end', 'Tester at the end', 'bar', '0.85 bar'),
@@ -43,6 +46,7 @@ export const pressureDecay: Calculator = {
       unit: 'min',
       default: '15 min',
       limits: ['1 min', '24 h'],
+      reading: true,
     },
     {
       kind: 'quantity',
@@ -83,6 +87,13 @@ export const pressureDecay: Calculator = {
       gauge: gaugePascal(values.number('start')),
       temperature: kelvin(values.number('start-temperature')),
     };
+    if (Math.abs(start.gauge) < TOO_LITTLE)
+      return {
+        refused: {
+          name: 'start',
+          message: `${show.quantity(start.gauge, 'bar', 2)} is no test: so little tries no seal. Pump up to what the cap is stamped for and begin again.`,
+        },
+      };
     const end = {
       gauge: gaugePascal(values.number('end')),
       temperature: kelvin(values.number('end-temperature')),
@@ -126,11 +137,19 @@ export const pressureDecay: Calculator = {
       tight: `Holds: what the tester lost is what cooling and reading explain. Leave it on for longer if the level still falls on the road.`,
       leaks: `It leaks: a tight system would still show ${tight}. About ${rate} if it is coolant. Look along hoses, radiator seams, pump weep hole and heater, and dry-feel the floor.`,
       'cannot tell': `Cannot tell: it changed temperature so far that a leak hides in it (± ${unsure}). Let it come to one temperature, pump up again and repeat.`,
-      rose: `It rose above what a tight system would show (${tight}). It was still warming, or gas gets in: repeat at one temperature, then look at the head gasket.`,
+      rose:
+        start.gauge < 0
+          ? `It lets air in: a tight system would still show ${tight}. Look for the place under a little pressure instead, where it weeps or hisses.`
+          : `It rose above what a tight system would show (${tight}). It was still warming, or gas gets in: repeat at one temperature, then look at the head gasket.`,
     };
     return {
       sentence: sentence[test.verdict],
-      tone: test.verdict === 'tight' ? 'fine' : test.verdict === 'leaks' ? 'stop' : 'look',
+      tone:
+        test.verdict === 'tight'
+          ? 'fine'
+          : test.verdict === 'leaks' || (test.verdict === 'rose' && start.gauge < 0)
+            ? 'stop'
+            : 'look',
       figures: [
         { label: 'A tight system would show', value: tight, note: `± ${unsure}` },
         {

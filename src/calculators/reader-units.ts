@@ -1,5 +1,5 @@
 /** Which unit a reader sees and types for a quantity a calculator declares in metric. */
-import type { Habit } from '../model/habit.ts';
+import { type Habit, habitualUnit } from '../model/habit.ts';
 import { showNumber } from '../model/show-quantity.ts';
 import { type Dimension, findUnit, fromSI, type Unit } from '../model/units.ts';
 import type { QuantityInput, Shower } from './declaration.ts';
@@ -15,12 +15,13 @@ const OWN_WAY: Readonly<Record<string, { habit: string; shown: string }>> = {
 
 /**
  * The unit in which this reader wants a quantity declared in a metric unit.
+ * @param largest its larger end, SI; left out where it is not known yet
  * @throws Error when no unit has that name
  */
-export function readersUnit(metric: string, habit: Habit): Unit {
+export function readersUnit(metric: string, habit: Habit, largest = Number.POSITIVE_INFINITY): Unit {
   const declared = findUnit(metric);
   if (!declared) throw new Error(`No unit is called ${metric}`);
-  const wanted = habit[declared.dimension] ?? metric;
+  const wanted = habitualUnit(habit, declared.dimension, largest) ?? metric;
   const own = OWN_WAY[declared.symbol];
   const unit = findUnit(own?.habit === wanted ? own.shown : wanted);
   return unit?.dimension === declared.dimension ? unit : declared;
@@ -54,7 +55,7 @@ export function decimalsIn(unit: Unit, written: Unit, decimals: number): number 
 /** Quantities in the units this reader wants to see. */
 export function showerFor(habit: Habit): Shower {
   const range = (low: number, high: number, metric: string, decimals: number) => {
-    const unit = readersUnit(metric, habit);
+    const unit = readersUnit(metric, habit, Math.max(Math.abs(low), Math.abs(high)));
     const places = decimalsIn(unit, findUnit(metric) ?? unit, decimals);
     const [a, b] = [low, high].map((si) => showNumber(fromSI(si, unit), places));
     return withUnit(a === b ? `${a}` : `${a} to ${b}`, unit.symbol);
@@ -64,7 +65,8 @@ export function showerFor(habit: Habit): Shower {
     quantity: (si, metric, decimals) => range(si, si, metric, decimals),
     difference(kelvin, decimals = 0) {
       const { symbol, factor } = readersUnit('°C', habit);
-      return withUnit(showNumber(kelvin / factor, decimals), symbol);
+      // Told apart from a temperature: "31 K to boiling" cannot be taken for 31 °C.
+      return withUnit(showNumber(kelvin / factor, decimals), symbol === '°C' ? 'K' : symbol);
     },
   };
 }

@@ -134,6 +134,7 @@ export const sensor: Calculator = {
       unit: 'Ω',
       default: '280 Ω',
       limits: ['0 Ω', '10000 kΩ'],
+      reading: true,
       optional: true,
     },
     {
@@ -144,6 +145,7 @@ export const sensor: Calculator = {
       unit: '°C',
       default: '84 °C',
       limits: ['-50 °C', '215 °C'],
+      reading: true,
       optional: true,
     },
     {
@@ -155,6 +157,7 @@ export const sensor: Calculator = {
       unit: '°C',
       default: '82 °C',
       limits: ['-40 °C', '200 °C'],
+      reading: true,
       optional: true,
     },
     {
@@ -186,9 +189,9 @@ export const sensor: Calculator = {
       'common 2.5 kΩ curve: a component maker’s sheet, from memory',
       'infrared: balance of radiation, emissivities from handbooks, from memory',
     ],
-    valid: 'sensors whose resistance falls as they warm; 60 °C beyond the outer points at most',
+    valid: 'sensors whose resistance falls as they warm; 60 K beyond the outer points at most',
     error:
-      'within 0.3 °C of the published tables between the outer points, 0.9 °C when carried on beyond; a sensor itself is made to 1 to 2 °C',
+      'within 0.3 K of the published tables between the outer points, 0.9 K when carried on beyond; a sensor itself is made to 1 to 2 K',
   },
 };
 

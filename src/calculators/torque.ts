@@ -1,5 +1,6 @@
 /** Whether a torque can belong to a bolt, what to set with a crow-foot on, and the torque in other units. */
 
+import { isJoint, JOINTS } from '../model/figures.ts';
 import { isPropertyClass, PROPERTY_CLASSES } from '../physics/bolt.ts';
 import {
   HOLE_MATERIALS,
@@ -69,6 +70,7 @@ export const torque: Calculator = {
       unit: 'N·m',
       default: '10 N·m',
       limits: ['0.2 N·m', '1000 N·m'],
+      reading: true,
     },
     {
       kind: 'choice',
@@ -228,7 +230,8 @@ function jointsOf(vehicle: VehicleFacts): FieldSet[] {
     const middle = (given.low + given.high) / 2;
     return [
       {
-        label: joint.replaceAll('-', ' '),
+        id: joint,
+        label: isJoint(joint) ? JOINTS[joint].label : joint.replaceAll('-', ' '),
         fields: {
           torque: `${Number(middle.toFixed(2))} N·m`,
           thread: bolt,

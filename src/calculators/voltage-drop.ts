@@ -16,6 +16,16 @@ const PLACES: Readonly<Record<DropPlace, string>> = {
 
 /** Heat that melts a plastic holder over a drive, W. Common practice, no source. */
 const MELTS = 3;
+/** Nearly all a 12 V battery has, V: nothing else is left in the circuit to lose any. Common practice, no source. */
+const WHOLE_VOLTAGE = 9;
+/** A fan or pump at work draws more, A. Common practice, no source. */
+const HARDLY_ANY = 3;
+/** What a small motor of a cooling system draws, A: a joint that would lose too much at that is not passed at less. */
+const SMALL_LOAD = 10;
+/** Share of its rating that a fuse carries for long. Common practice, no source. */
+const FOR_LONG = 0.8;
+/** How far a current read off a fuse may be out: types of fuse differ. */
+const FUSE_DOUBT = 0.2;
 /** Largest fuse of a cooling system, twice over, A. Common practice, no source. */
 const MOST_FUSED = 200;
 
@@ -76,6 +86,7 @@ export const voltageDropCalculator: Calculator = {
       unit: 'V',
       default: '0.30 V',
       limits: ['0 V', '16 V'],
+      reading: true,
       when: { measured: ['joint'] },
     },
     FUSE,
@@ -99,6 +110,20 @@ export const voltageDropCalculator: Calculator = {
       unit: 'mV',
       default: '60 mV',
       limits: ['0 mV', '500 mV'],
+      reading: true,
+      when: { measured: ['fuse'] },
+    },
+    {
+      kind: 'quantity',
+      name: 'draws',
+      label: 'What it feeds should draw',
+      hint: 'Of a chosen vehicle, its fan. Empty when not known or not the fan.',
+      dimension: 'current',
+      unit: 'A',
+      default: '',
+      limits: ['0.1 A', '200 A'],
+      figure: { path: 'fan.current', end: 'middle' },
+      optional: true,
       when: { measured: ['fuse'] },
     },
     {
@@ -177,6 +202,24 @@ function drop(values: Values, show: Shower): Answer {
   const heat = show.quantity(found.heat, 'W', 1);
   const limit = show.quantity(found.limit, 'V', 2);
   const volts = show.quantity(lost, 'V', 2);
+  const current = values.number('current');
+  const amps = show.quantity(current, 'A', current < 10 ? 1 : 0);
+  const limitLine = { label: 'Limit there', value: limit, note: 'common practice, no source' };
+  if (lost >= WHOLE_VOLTAGE)
+    return {
+      sentence: `Open between the probes: ${volts} is nearly all the battery has, so nothing else is left in the circuit. ${current > 1 ? `${amps} cannot flow through that; read the clamp again. ` : ''}Bring the probes together step by step: the break is where the reading falls away.`,
+      tone: 'look',
+      figures: [limitLine],
+      notes: [LOAD_NOTE, BATTERY_NOTE],
+    };
+  const atLoad = found.resistance * SMALL_LOAD;
+  if (found.withinLimit && place !== 'module earth' && current < HARDLY_ANY && atLoad > found.limit)
+    return {
+      sentence: `Proves nothing yet: hardly any current flows, ${amps}. What loses ${volts} at that would lose ${show.quantity(atLoad, 'V', 1)} at ${SMALL_LOAD}\u00a0A. Repeat it with the consumer working; if no more flows then, this part is what holds it up, or the consumer is.`,
+      tone: 'look',
+      figures: [limitLine, { label: 'Resistance', value: show.quantity(found.resistance, 'mΩ', 0) }],
+      notes: [LOAD_NOTE, BATTERY_NOTE],
+    };
   const hot = found.heat >= MELTS && place === 'connection';
   const sentence = found.withinLimit
     ? `Within the limit: ${volts} of ${limit} allowed there. Look elsewhere${found.heat >= MELTS ? `, but feel for heat: ${heat} is made in it` : ''}.`
@@ -187,7 +230,7 @@ function drop(values: Values, show: Shower): Answer {
     sentence,
     tone: found.withinLimit ? 'fine' : hot ? 'stop' : 'look',
     figures: [
-      { label: 'Limit there', value: limit, note: 'common practice, no source' },
+      limitLine,
       { label: 'Resistance', value: show.quantity(found.resistance, 'mΩ', 1) },
       { label: 'Heat made in it', value: heat },
     ],
@@ -199,7 +242,8 @@ function fuse(values: Values, show: Shower): Answer | Refusal {
   const rating = values.choice('fuse');
   const resistance = BLADE_FUSE_RESISTANCE[rating] ?? ohm(values.number('fuse-resistance'));
   const current = currentFromFuseDrop(volt(values.number('fuse-drop')), resistance);
-  const amps = show.range(current * 0.8, current * 1.2, 'A', current < 3 ? 2 : 0);
+  const [least, most] = [current * (1 - FUSE_DOUBT), current * (1 + FUSE_DOUBT)];
+  const amps = show.range(least, most, 'A', current < 3 ? 2 : 0);
   if (current > MOST_FUSED)
     return {
       refused: {
@@ -215,12 +259,8 @@ function fuse(values: Values, show: Shower): Answer | Refusal {
       figures: [{ label: 'Current', value: show.quantity(current, 'A', 2) }],
       notes: [BATTERY_NOTE],
     };
-  const over = rating !== 'other' && current > Number(rating);
   return {
-    sentence: over
-      ? `About ${amps} flows, more than the ${rating} A the fuse is made for. Find what draws it; do not fit a larger fuse.`
-      : `About ${amps} flows through it.`,
-    tone: over ? 'stop' : 'fine',
+    ...sayFuse({ current, least, most, amps }, rating, values.optional('draws'), show),
     figures: [
       { label: 'Current', value: amps },
       {
@@ -234,6 +274,50 @@ function fuse(values: Values, show: Shower): Answer | Refusal {
       BATTERY_NOTE,
     ],
   };
+}
+
+/** The current of a fuse against what the fuse bears and against what should flow. */
+function sayFuse(
+  { current, least, most, amps }: { current: number; least: number; most: number; amps: string },
+  rating: string,
+  draws: number | undefined,
+  show: Shower,
+): Pick<Answer, 'sentence' | 'tone'> {
+  const bears = rating === 'other' ? undefined : Number(rating);
+  const flows = `About ${amps} flows`;
+  if (bears !== undefined && current > bears)
+    return {
+      sentence: `${flows}, more than the ${rating}\u00a0A the fuse is made for. Find what draws it; do not fit a larger fuse.`,
+      tone: 'stop',
+    };
+  const should = draws === undefined ? '' : show.quantity(draws, 'A', draws < 3 ? 2 : 0);
+  if (draws !== undefined && most < draws * FOR_LONG)
+    return {
+      sentence: `${flows}, less than the ${should} it should draw. Look at its voltage while it runs: full, the motor is weak or runs free; short of the battery’s, follow the drop.`,
+      tone: 'look',
+    };
+  if (draws !== undefined && least > draws / FOR_LONG)
+    return {
+      sentence: `${flows}, more than the ${should} it should draw. The motor is stiff, blocked or shorted inside: take its plug off before it is turned by hand.`,
+      tone: 'look',
+    };
+  const long = bears === undefined ? Number.POSITIVE_INFINITY : bears * FOR_LONG;
+  if (draws === undefined && current > long)
+    return {
+      sentence: `${flows}: near the ${rating}\u00a0A of the fuse, which in the long run bears about ${show.quantity(long, 'A', 0)}. Put a clamp on the wire, and if it is so, find what draws it before the fuse gives way.`,
+      tone: 'look',
+    };
+  const within =
+    bears === undefined || current > long ? '' : `, well within the ${rating}\u00a0A of the fuse`;
+  return draws === undefined
+    ? {
+        sentence: `${flows}${within}. Hold it against what the consumer should draw: more is a stiff or shorted motor, less is a poor joint or a weak one. With everything switched off it is a drain on the battery.`,
+        tone: 'fine',
+      }
+    : {
+        sentence: `${flows}${within}, and ${should} is what it should draw. Fuse and motor do their work; look elsewhere.`,
+        tone: 'fine',
+      };
 }
 
 function cable(values: Values, show: Shower): Answer {
@@ -250,7 +334,9 @@ function cable(values: Values, show: Shower): Answer {
   return {
     sentence: thick
       ? `A sound cable like this loses ${range}. More than that measured is a fault in it or in its ends.`
-      : `Even a sound cable like this loses ${range}, more than the ${show.quantity(limit, 'V', 1)} of common practice. It is too thin or too long for that current.`,
+      : lost >= WHOLE_VOLTAGE
+        ? `A cable like this cannot carry that: it would lose all the battery has. It is far too thin or too long for that current.`
+        : `Even a sound cable like this loses ${range}, more than the ${show.quantity(limit, 'V', 1)} of common practice. It is too thin or too long for that current.`,
     tone: thick ? 'fine' : 'look',
     figures: [
       { label: 'Drop, solid to stranded', value: range },

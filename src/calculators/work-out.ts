@@ -27,6 +27,27 @@ export function isAsked(input: Input, calculator: Calculator, typed: Typed): boo
   });
 }
 
+/** Whose figures stand in the fields, by input name. */
+export interface Given {
+  person: ReadonlySet<string>;
+  vehicle: ReadonlySet<string>;
+}
+
+/**
+ * Whether an answer rests on example figures: nobody has typed one, and the vehicle gives not all that is read on a car.
+ * @param typed fields as they stand, for what is asked
+ */
+export function isExample(calculator: Calculator, typed: Typed, { person, vehicle }: Given): boolean {
+  const asked = calculator.inputs.filter(
+    (input): input is QuantityInput => input.kind === 'quantity' && isAsked(input, calculator, typed),
+  );
+  if (asked.some(({ name }) => person.has(name))) return false;
+  const readings = asked.filter(({ reading }) => reading);
+  return readings.length > 0
+    ? !readings.every(({ name }) => vehicle.has(name))
+    : !asked.some(({ name }) => vehicle.has(name));
+}
+
 /**
  * Work out a calculator. Never throws on what a person can type; a number is never changed silently.
  * @param typed fields as typed; a missing one stands at its default

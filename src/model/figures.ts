@@ -235,6 +235,10 @@ export type Joint = keyof typeof JOINTS;
 
 export const JOINT_NAMES = Object.keys(JOINTS) as Joint[];
 
+export function isJoint(name: string): name is Joint {
+  return Object.hasOwn(JOINTS, name);
+}
+
 export function isFigurePath(path: string): path is FigurePath {
   return Object.hasOwn(FIGURES, path);
 }
@@ -242,7 +246,7 @@ export function isFigurePath(path: string): path is FigurePath {
 /** The joint a reference such as `torque.water-pump` names, or undefined. */
 export function jointOf(path: string): Joint | undefined {
   const name = path.startsWith('torque.') ? path.slice('torque.'.length) : '';
-  return Object.hasOwn(JOINTS, name) ? (name as Joint) : undefined;
+  return isJoint(name) ? name : undefined;
 }
 
 /** Everything a text may put in braces. */

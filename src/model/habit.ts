@@ -4,6 +4,18 @@ import type { Dimension } from './units.ts';
 /** A reader's habit: which unit to show for a dimension. Dimensions not named keep the unit as written. */
 export type Habit = Partial<Record<Dimension, string>>;
 
+/** Under this a wrench is marked in pound-force inches, and whole feet would be up to a tenth off; N·m. Common practice. */
+const BY_THE_INCH = 20;
+
+/**
+ * Unit in which a reader wants a quantity, undefined for the one it was written in.
+ * @param largest the larger end, SI
+ */
+export function habitualUnit(habit: Habit, dimension: Dimension, largest: number): string | undefined {
+  const unit = habit[dimension];
+  return unit === 'lbf·ft' && Math.abs(largest) < BY_THE_INCH ? 'lbf·in' : unit;
+}
+
 export const METRIC: Habit = {};
 
 export const US: Habit = {

@@ -33,12 +33,14 @@ const FORM = new RegExp(`^(${NUMBER})\\s*(?:(to|–|—|±|\\+/-)\\s*(${NUMBER})
  * Read one quantity of a known dimension.
  * @param text as a person wrote it
  * @param dimension what the place asks for
- * @param assume unit to take when none is written (typed input); without it a missing unit is a fault
+ * @param assume unit to take when none is written (typed input); without it a missing unit is a fault. Typed input may
+ * have a decimal comma as well: a keypad of another country offers no point. A record on the shelf may not.
  */
 export function readQuantity(text: string, dimension: Dimension, assume?: string): QuantityResult {
   const usual = assume ?? unitsOf(dimension)[0]?.symbol ?? '';
   const example = exampleOf(dimension);
-  const trimmed = text.trim();
+  const asWritten = text.trim();
+  const trimmed = assume === undefined ? asWritten : withPoints(asWritten);
   const unreadable = (found: string, expected: string): QuantityResult => ({
     ok: false,
     fault: { rule: 'unreadable-quantity', found, expected },
@@ -46,10 +48,18 @@ export function readQuantity(text: string, dimension: Dimension, assume?: string
   if (trimmed === '')
     return unreadable('Nothing is written here.', `a number with its unit, such as ${example}`);
   if (/\d,\d/.test(trimmed)) {
-    return unreadable(
-      `"${trimmed}" has a comma in the number.`,
-      `a point for decimals: ${trimmed.replace(/(\d),(\d)/g, '$1.$2')}`,
-    );
+    const pointed = trimmed.replace(/(\d),(\d)/g, '$1.$2');
+    return assume !== undefined && GROUPED.test(trimmed)
+      ? unreadable(
+          `"${trimmed}" may be read in two ways.`,
+          `${pointed} or ${trimmed.replace(GROUPED, '$1$2')}, whichever is meant`,
+        )
+      : NUMBERS_ONCE_POINTED.test(pointed)
+        ? unreadable(`"${trimmed}" has a comma in the number.`, `a point for decimals: ${pointed}`)
+        : unreadable(
+            `"${trimmed}" has more than one sign in a number.`,
+            'the number with a point before its decimals and nothing between its thousands',
+          );
   }
   if (/(^|[^\d.])0\d/.test(trimmed)) {
     return unreadable(
@@ -123,6 +133,28 @@ export function readQuantity(text: string, dimension: Dimension, assume?: string
       decimals,
     },
   };
+}
+
+/** A run of digits, points and commas. */
+const RUN = /[\d.,]+/g;
+/** One comma that can only stand before decimals: one or two of them, or any number behind a nought. */
+const DECIMAL_COMMA = /^(?:\d*,\d{1,2}|0,\d+)$/;
+/** One comma with three digits behind it: decimals to one reader, thousands to another. */
+const GROUPED = /(?<![\d.,])([1-9]\d*),(\d{3})(?![\d.,])/;
+/** No number with two points. */
+const NUMBERS_ONCE_POINTED = /^(?!.*\d\.\d*\.)/s;
+
+/** Commas that can only be decimal ones as points; any other stays and is refused. Thousands are never guessed. */
+function withPoints(text: string): string {
+  return text.replace(RUN, (run) => (DECIMAL_COMMA.test(run) ? run.replace(',', '.') : run));
+}
+
+/**
+ * What a typed text with a decimal comma was taken for, with a point; undefined where there was none or it is refused.
+ */
+export function pointedText(text: string): string | undefined {
+  const pointed = withPoints(text.trim());
+  return pointed === text.trim() || pointed.includes(',') ? undefined : pointed;
 }
 
 function toNumber(text: string): number {

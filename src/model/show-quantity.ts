@@ -1,5 +1,5 @@
 /** Quantities shown in the reader's units. */
-import { type Habit, METRIC } from './habit.ts';
+import { type Habit, habitualUnit, METRIC } from './habit.ts';
 import type { Quantity } from './quantity.ts';
 import { findUnit, fromSI } from './units.ts';
 
@@ -15,7 +15,11 @@ export interface ShownQuantity {
  */
 export function showQuantity(quantity: Quantity, habit: Habit = METRIC): ShownQuantity {
   const written = findUnit(quantity.unit);
-  const wanted = findUnit(habit[quantity.dimension] ?? quantity.unit);
+  const { unit: symbol, dimension, high: largest } = quantity;
+  // What is already in the reader's own unit stays as its maker wrote it.
+  const wanted = findUnit(
+    symbol === habit[dimension] ? symbol : (habitualUnit(habit, dimension, largest) ?? symbol),
+  );
   const unit = wanted && wanted.dimension === quantity.dimension ? wanted : written;
   if (!unit || !written) throw new Error(`No unit is called ${quantity.unit}`);
   // One written step, seen in the unit shown, decides the decimals.

@@ -6,9 +6,21 @@ import { drawCurve } from './drawings/curve.ts';
 import { drawLadder } from './drawings/ladder.ts';
 import { escapeText } from './drawings/svg.ts';
 
-/** What is said first, as plain text. */
-export function answerSentence(outcome: Outcome): string {
-  return outcome.ok ? outcome.answer.sentence : 'No figure yet.';
+/** What is said first, as plain text. An answer on example figures says that it is one. */
+export function answerSentence(outcome: Outcome, example = false): string {
+  if (!outcome.ok) return 'No figure yet.';
+  return example ? `Example: ${outcome.answer.sentence}` : outcome.answer.sentence;
+}
+
+/** Class of what is said first: an example alarms nobody. */
+export function answerTone(outcome: Outcome, example = false): string {
+  return example ? 'as-example' : outcome.ok ? outcome.answer.tone : 'look';
+}
+
+/** What stands in place of an answer inside a step, where an example would be taken for this car's. */
+export function waitingSentence({ inputs, sets }: Calculator, vehicleChosen: boolean): string {
+  const helps = sets !== undefined || inputs.some((input) => input.kind === 'quantity' && input.figure);
+  return helps && !vehicleChosen ? 'Choose the vehicle or type the figures.' : 'Type the figures.';
 }
 
 /**

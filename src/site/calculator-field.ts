@@ -4,7 +4,7 @@ import { decimalsIn, readersUnit, unitsOffered } from '../calculators/reader-uni
 import type { Habit } from '../model/habit.ts';
 import { readQuantity } from '../model/quantity.ts';
 import { showNumber } from '../model/show-quantity.ts';
-import { findUnit, fromSI } from '../model/units.ts';
+import { findUnit, fromSI, type Unit } from '../model/units.ts';
 
 export interface FieldText {
   text: string;
@@ -13,7 +13,7 @@ export interface FieldText {
 }
 
 const BARE = /^[-+−]?[\d.,\s]+$/;
-const NUMBER_AND_UNIT = /^([-+−]?[\d.]+)\s*(\D.*)$/;
+const NUMBER_AND_UNIT = /^([-+−]?[\d.,]+)\s*([^\d.,\s].*)$/;
 
 /** What stands in a field as one text, as `workOut` reads it. */
 export function joinField({ text, unit }: FieldText): string {
@@ -38,12 +38,32 @@ export function writeField(
   habit: Habit,
 ): FieldText {
   const from = findUnit(written.unit);
-  const habitual = readersUnit(input.unit, habit);
+  const habitual = readersUnit(input.unit, habit, si);
   // A figure keeps the unit it was written in unless the reader has another habit.
   const kept = habit[input.dimension] === undefined && unitsOffered(input).includes(written.unit);
   const unit = kept && from ? from : habitual;
   if (!from) throw new Error(`No unit is called ${written.unit}`);
-  return { text: showNumber(fromSI(si, unit), decimalsIn(unit, from, written.decimals)), unit: unit.symbol };
+  return writeIn(si, { from, decimals: written.decimals }, unit);
+}
+
+/** A value in a unit that was picked for it. */
+export function convertField(
+  si: number,
+  written: { unit: string; decimals: number },
+  symbol: string,
+): FieldText {
+  const [from, unit] = [written.unit, symbol].map(findUnit);
+  if (!from || !unit) throw new Error(`No unit is called ${written.unit} or ${symbol}`);
+  return writeIn(si, { from, decimals: written.decimals }, unit);
+}
+
+function writeIn(si: number, { from, decimals }: { from: Unit; decimals: number }, unit: Unit): FieldText {
+  // Whole pound-force feet are up to a tenth off on a small bolt.
+  const least = unit.symbol === 'lbf·ft' && fromSI(si, unit) < 15 ? 1 : 0;
+  return {
+    text: showNumber(fromSI(si, unit), Math.max(least, decimalsIn(unit, from, decimals))),
+    unit: unit.symbol,
+  };
 }
 
 /** The default of an input in the unit this reader types. */

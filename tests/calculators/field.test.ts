@@ -40,7 +40,7 @@ describe('a field', () => {
   it('keeps whole what it cannot take apart, and a unit that is not offered', () => {
     const pressure = QUANTITIES.find(({ name }) => name === 'cap');
     if (!pressure) throw new Error('A cap is asked for');
-    for (const whole of ['900 mbar', 'much', '1,4 bar', '1.4 °C', ''])
+    for (const whole of ['900 mbar', 'much', '1.4 °C', ''])
       expect(splitField(whole, pressure, 'bar')).toEqual({ text: whole, unit: 'bar' });
     expect(joinField({ text: '900 mbar', unit: 'psi' })).toBe('900 mbar');
     expect(joinField({ text: ' 15 ', unit: 'psi' })).toBe('15 psi');

@@ -1,11 +1,14 @@
 /** Reading the fields: units, habits, and the words when something is wrong. */
 import { describe, expect, it } from 'vitest';
+import { benchTestCalculator } from '../../src/calculators/bench-test.ts';
 import { boilMarginCalculator } from '../../src/calculators/boil-margin.ts';
 import { estimate } from '../../src/calculators/estimate.ts';
 import { fillAccount } from '../../src/calculators/fill-account.ts';
 import { readersUnit, showerFor } from '../../src/calculators/reader-units.ts';
 import { sayOutOfRange } from '../../src/calculators/say-out-of-range.ts';
 import { torque } from '../../src/calculators/torque.ts';
+import { voltageDropCalculator } from '../../src/calculators/voltage-drop.ts';
+import { isExample } from '../../src/calculators/work-out.ts';
 import { METRIC, US } from '../../src/model/habit.ts';
 import { OutOfRange } from '../../src/physics/out-of-range.ts';
 import { answerOf, faultsOf } from './ask.ts';
@@ -19,7 +22,7 @@ describe('a number in a field', () => {
       answerOf(boilMarginCalculator, { cap, now: '100 °C' }, habit).sentence;
     expect(sentence('15', US)).toBe(sentence('15 psi', US));
     expect(sentence('1.2')).toBe(sentence('1.2 bar'));
-    expect(sentence('15', US)).not.toBe(sentence('1.5', US));
+    expect(sentence('15', US)).not.toBe(sentence('1.5 bar', US));
   });
 
   it('with its own unit is understood whatever the habit', () => {
@@ -29,7 +32,8 @@ describe('a number in a field', () => {
       );
       expect(new Set(lines).size).toBe(1);
     }
-    expect(answerOf(fillAccount, { capacity: '4.6l' }).sentence).toContain('1.7');
+    for (const capacity of ['4.6l', '4,6'])
+      expect(answerOf(fillAccount, { capacity }).sentence).toContain('1.7');
     expect(answerOf(torque, { torque: '7.4 lb ft' }).tone).toBe('fine');
   });
 
@@ -38,13 +42,13 @@ describe('a number in a field', () => {
     expect(readersUnit('mm', US).symbol).toBe('in');
     expect(showerFor(US).quantity(2500, 'm', 0)).toBe('8202\u00a0ft');
     expect(showerFor(US).difference(10)).toBe('18\u00a0°F');
-    expect(showerFor(METRIC).difference(10)).toBe('10\u00a0°C');
+    expect(showerFor(METRIC).difference(10)).toBe('10\u00a0K');
   });
 });
 
 describe('what cannot be read', () => {
   it.each([
-    ['4,6', '"4,6" has a comma in the number. Write a point for decimals: 4.6.'],
+    ['4,600', '"4,600" may be read in two ways. Write 4.600 or 4600, whichever is meant.'],
     ['', 'Write a number, such as 4.6 l.'],
     ['much', '"much" is not a number with a unit. Write a number with its unit, such as 4.6 l.'],
     ['4 gal', '"gal" is not a unit known here. Write one of l, ml, US qt.'],
@@ -66,7 +70,7 @@ describe('what cannot be read', () => {
   });
 
   it('is said at every field at once, with nothing lost', () => {
-    expect(faultsOf(fillAccount, { capacity: '4,6', drained: 'x' }).map(({ name }) => name)).toEqual([
+    expect(faultsOf(fillAccount, { capacity: '4,600', drained: 'x' }).map(({ name }) => name)).toEqual([
       'capacity',
       'drained',
     ]);
@@ -93,5 +97,33 @@ describe('a figure outside its formula', () => {
     expect(sayOutOfRange(open, showerFor(METRIC))).toBe(
       'Air left at the end can only be worked with from 0.01\u00a0l upwards. No figure is given outside that.',
     );
+  });
+});
+
+describe('an answer is an example', () => {
+  const by = (person: string[], vehicle: string[] = []) => ({
+    person: new Set(person),
+    vehicle: new Set(vehicle),
+  });
+
+  it('until somebody has typed a figure', () => {
+    expect(isExample(fillAccount, {}, by([]))).toBe(true);
+    expect(isExample(fillAccount, {}, by(['level']))).toBe(true);
+    expect(isExample(fillAccount, {}, by(['refilled']))).toBe(false);
+  });
+
+  it('still when the vehicle gives what it can, and only a reading on the car would tell', () => {
+    expect(isExample(fillAccount, {}, by([], ['capacity', 'drained']))).toBe(true);
+    expect(isExample(boilMarginCalculator, {}, by([], ['cap', 'strength']))).toBe(true);
+  });
+
+  it('no longer when the vehicle gives all that is read', () => {
+    expect(isExample(torque, {}, by([], ['torque', 'thread', 'class', 'into']))).toBe(false);
+    expect(isExample(benchTestCalculator, {}, by([], ['stamp']))).toBe(false);
+  });
+
+  it('by what is asked: a cable needs no reading', () => {
+    expect(isExample(voltageDropCalculator, { measured: 'cable' }, by([], ['current']))).toBe(false);
+    expect(isExample(voltageDropCalculator, { measured: 'joint' }, by([], ['current']))).toBe(true);
   });
 });

@@ -78,17 +78,27 @@ describe('typing', () => {
     await close();
   });
 
-  test('a comma is said at its field, what was typed stays, and the place of the answer is kept', async () => {
+  test('a decimal comma is taken, and its field says as what', async () => {
+    const { page, close } = await open({ viewport: SIZES.phone });
+    await goTo(page, 'heat-balance');
+    await page.getByLabel('Hose going in', { exact: true }).fill('83,5');
+    expect(await page.locator('[data-field="hot"] .says').textContent()).toContain('Read as 83.5 °C.');
+    expect(await sentence(page)).toContain('9 K between the hoses');
+    expect(await page.getByLabel('Hose going in', { exact: true }).inputValue()).toBe('83,5');
+    await close();
+  });
+
+  test('a comma that may be for thousands is said at its field, what was typed stays, and the place of the answer is kept', async () => {
     const { page, close } = await open({ viewport: SIZES.phone });
     await goTo(page, 'fill-account');
     const height = await page.locator('.answer-detail').evaluate((part) => part.clientHeight);
     const field = page.getByLabel('The whole system holds', { exact: true });
-    await field.fill('4,6');
+    await field.fill('4,600');
     expect(await page.locator('[data-field="capacity"] .says').textContent()).toBe(
-      '"4,6 l" has a comma in the number. Write a point for decimals: 4.6 l.',
+      '"4,600 l" may be read in two ways. Write 4.600 l or 4600 l, whichever is meant.',
     );
     expect(await field.getAttribute('aria-invalid')).toBe('true');
-    expect(await field.inputValue()).toBe('4,6');
+    expect(await field.inputValue()).toBe('4,600');
     expect(await sentence(page)).toBe('No figure yet.');
     expect(await page.locator('.answer-detail').evaluate((part) => part.clientHeight)).toBeGreaterThanOrEqual(
       height,
@@ -104,6 +114,32 @@ describe('typing', () => {
     await goTo(page, 'fill-account', '#capacity=%3Cimg+src%3Dx%3E&level=%3Cb%3E&nothing=1');
     expect(await page.locator('.calculator img').count()).toBe(0);
     expect(await page.locator('[data-field="capacity"] .says').textContent()).toContain('<img src=x>');
+    await close();
+  });
+});
+
+describe('an example', () => {
+  test('is called one and alarms nobody until a figure is typed, and does not go onto a job card', async () => {
+    const { page, close } = await open();
+    await goTo(page, 'fill-account');
+    const toCard = page.getByRole('button', { name: 'To the job card' });
+    expect(await sentence(page)).toMatch(/^Example: About 1\.7 l of air/);
+    expect(await page.locator('.answer-sentence.stop').count()).toBe(0);
+    expect(await toCard.isVisible()).toBe(false);
+    await page.getByLabel('Went back in so far', { exact: true }).fill('2');
+    expect(await sentence(page)).toMatch(/^About 2\.0 l of air/);
+    expect(await page.locator('.answer-sentence.stop').count()).toBe(1);
+    expect(await toCard.isVisible()).toBe(true);
+    await close();
+  });
+
+  test('has the litres that a chosen vehicle gives at its drain', async () => {
+    const { page, close } = await open();
+    await chooseVehicle(page, 'aldermoor-tarn-16');
+    await goTo(page, 'fill-account');
+    await page.locator('[data-field="drained"] .says', { hasText: 'From Aldermoor Tarn' }).waitFor();
+    expect(await page.getByLabel('Came out, measured', { exact: true }).inputValue()).toBe('3.4');
+    expect(await sentence(page)).toMatch(/^Example: /);
     await close();
   });
 });
@@ -156,7 +192,7 @@ describe('a chosen vehicle', () => {
     const { page, close } = await open();
     await chooseVehicle(page, 'aldermoor-fell-20d');
     await goTo(page, 'torque');
-    await page.getByLabel('Joint of this vehicle').selectOption('water pump');
+    await page.getByLabel('Joint of this vehicle').selectOption('Water pump to block');
     expect(await page.getByLabel('Torque given', { exact: true }).inputValue()).toBe('22');
     expect(await page.getByLabel('Thread', { exact: true }).inputValue()).toBe('M8');
     expect(await sentence(page)).toContain('22 N·m fits an M8');
@@ -177,9 +213,40 @@ describe('folded into a step', () => {
       .first();
     await part.locator('summary').click();
     await part.locator('fieldset:not([disabled])').waitFor();
+    // An example would be taken for this car's figures: none stands there.
+    expect(await part.locator('.answer-sentence').textContent()).toBe(
+      'Choose the vehicle or type the figures.',
+    );
+    await part.getByLabel('Came out, measured', { exact: true }).fill('4,0');
+    expect(await part.locator('.answer-sentence').textContent()).toBe('No figure yet.');
     await part.getByLabel('Went back in so far', { exact: true }).fill('3.9');
     expect(await part.locator('.answer-sentence').textContent()).toContain('What came out is back in');
     expect(page.url()).not.toContain('#');
+    await close();
+  });
+
+  test('takes joint, thread and torque of the step, and shows no other figure beside it', async () => {
+    const { page, close } = await open({ viewport: SIZES.phone });
+    const part = page.locator('details.calculator', {
+      has: page.locator('[data-joint="thermostat-housing"]'),
+    });
+    await page.goto(`${site.root}procedures/thermostat-replace.html`);
+    expect(await part.locator('.worked').textContent()).not.toMatch(/\d/);
+    await page.emulateMedia({ media: 'print' });
+    expect(await part.isVisible()).toBe(false);
+    await page.emulateMedia({ media: 'screen' });
+    await chooseVehicle(page, 'harrowby-gritstone-30');
+    await page.goto(`${site.root}procedures/thermostat-replace.html`);
+    await part.locator('summary').click();
+    await expect
+      .poll(async () => (await part.locator('.answer-sentence').textContent())?.replaceAll('\u00a0', ' '))
+      .toMatch(/^20 N·m fits an M8/);
+    expect(await part.getByLabel('Joint of this vehicle').inputValue()).toBe(
+      'Thermostat or water-outlet housing',
+    );
+    expect(await part.locator('[data-field="thread"] .says').textContent()).toContain(
+      'From Harrowby Gritstone',
+    );
     await close();
   });
 });
@@ -189,7 +256,7 @@ describe('the estimate', () => {
     const { page, close } = await open();
     await goTo(page, 'estimate');
     expect(await page.getByLabel('Rate for an hour').inputValue()).toBe('68');
-    expect(await sentence(page)).toMatch(/^Book 2 h 45 min\. Tell the customer \d+ EUR/);
+    expect(await sentence(page)).toMatch(/^Example: Book 2 h 45 min\. Tell the customer \d+ EUR/);
     await close();
   });
 });

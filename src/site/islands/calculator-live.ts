@@ -1,11 +1,18 @@
 /** A calculator, live: reads the fields, shows the answer at once, keeps its state in the address of its own page. */
 import type { Calculator, Input, QuantityInput } from '../../calculators/declaration.ts';
-import { isAsked, type Typed, workOut } from '../../calculators/work-out.ts';
-import { readQuantity } from '../../model/quantity.ts';
+import { isAsked, isExample, type Typed, workOut } from '../../calculators/work-out.ts';
+import { pointedText, readQuantity } from '../../model/quantity.ts';
 import { loadScript } from '../browser/load-script.ts';
 import '../page-globals.ts';
-import { answerDetail, answerSentence } from '../calculator-answer.ts';
-import { type FieldText, joinField, splitField, writeDefault, writeField } from '../calculator-field.ts';
+import { answerDetail, answerSentence, answerTone, waitingSentence } from '../calculator-answer.ts';
+import {
+  convertField,
+  type FieldText,
+  joinField,
+  splitField,
+  writeDefault,
+  writeField,
+} from '../calculator-field.ts';
 import { putOnJobCard } from '../job/hand-over.ts';
 import { button } from './element.ts';
 
@@ -31,7 +38,12 @@ class CalculatorPart extends HTMLElement {
   /** Fields somebody has typed in, or that came with the address. */
   private readonly touched = new Set<string>();
   private given: Readonly<Record<string, string>> = {};
+  /** Fields that hold the chosen vehicle's figure. */
+  private readonly byVehicle = new Set<string>();
   private ownPage = false;
+  /** Inside a step an example would be taken for this car's figures: none is shown. */
+  private inStep = false;
+  private toCard: HTMLElement | undefined;
   private pause = 0;
   private readonly picture = `live-picture-${made++}`;
 
@@ -48,6 +60,7 @@ class CalculatorPart extends HTMLElement {
     if (this.calculator || !calculator || !form) return;
     this.calculator = calculator;
     this.ownPage = this.hasAttribute('data-own-page');
+    this.inStep = this.hasAttribute('data-in-step');
     this.given = JSON.parse(this.dataset.given ?? '{}');
     this.querySelector('fieldset')?.removeAttribute('disabled');
     form.addEventListener('submit', (event) => event.preventDefault());
@@ -79,6 +92,7 @@ class CalculatorPart extends HTMLElement {
       },
       'quiet',
     );
+    this.toCard = toCard;
     place.append(toCard);
   }
 
@@ -125,8 +139,7 @@ class CalculatorPart extends HTMLElement {
   /** A default nobody typed means the same in another unit. */
   private convert(input: QuantityInput, unit: string): void {
     const read = readQuantity(this.standing(input), input.dimension, input.unit);
-    if (read.ok)
-      this.put(input.name, writeField(read.quantity.low, read.quantity, input, { [input.dimension]: unit }));
+    if (read.ok) this.put(input.name, convertField(read.quantity.low, read.quantity, unit));
     this.show();
   }
 
@@ -180,7 +193,8 @@ class CalculatorPart extends HTMLElement {
 
   /** What stands in a field nobody typed in: the vehicle's figure, the workshop's, the example. */
   private standing(input: Input): string {
-    return this.given[input.name] ?? input.default;
+    const waits = this.inStep && input.kind === 'quantity' && input.reading;
+    return this.given[input.name] ?? (waits ? '' : input.default);
   }
 
   private figureOf(input: Input) {
@@ -199,15 +213,29 @@ class CalculatorPart extends HTMLElement {
 
   /** Put the vehicle's figures, or the defaults, in the reader's units into the fields nobody has typed in. */
   private fill(): void {
+    const ofStep = this.setOfStep()?.fields ?? {};
+    this.byVehicle.clear();
     for (const input of this.calculator?.inputs ?? []) {
-      if (input.kind !== 'quantity' || this.touched.has(input.name)) continue;
-      this.put(
-        input.name,
-        this.vehicleText(input) ?? writeDefault(input, this.standing(input), window.headertank.habit),
-      );
+      const { name } = input;
+      if (this.touched.has(name)) continue;
+      const fromStep = ofStep[name];
+      const own = fromStep === undefined && input.kind === 'quantity' ? this.vehicleText(input) : undefined;
+      if (fromStep !== undefined || own) this.byVehicle.add(name);
+      this.put(name, own ?? this.written(input, fromStep ?? this.standing(input)));
     }
     this.offerSets();
     this.show();
+  }
+
+  private written(input: Input, text: string): FieldText {
+    return input.kind === 'quantity'
+      ? writeDefault(input, text, window.headertank.habit)
+      : { text, unit: '' };
+  }
+
+  /** What the chosen vehicle has of the joint that the step around it tightens. */
+  private setOfStep() {
+    return this.sets().find(({ id }) => id === this.dataset.joint);
   }
 
   private sets() {
@@ -223,6 +251,7 @@ class CalculatorPart extends HTMLElement {
     const sets = this.sets();
     part.hidden = sets.length === 0;
     select.replaceChildren(new Option('choose', ''), ...sets.map(({ label }) => new Option(label, label)));
+    select.value = this.setOfStep()?.label ?? '';
     says.textContent = `From ${window.headertank.vehicle?.title ?? ''}.`;
   }
 
@@ -233,10 +262,7 @@ class CalculatorPart extends HTMLElement {
       const input = this.inputOf(name);
       if (!input) continue;
       this.touched.add(name);
-      this.put(
-        name,
-        input.kind === 'quantity' ? writeDefault(input, text, window.headertank.habit) : { text, unit: '' },
-      );
+      this.put(name, this.written(input, text));
     }
     this.show();
     this.writeAddress();
@@ -249,16 +275,26 @@ class CalculatorPart extends HTMLElement {
     if (!calculator || !sentence || !detail) return;
     const values = this.values();
     const outcome = workOut(calculator, values, window.headertank.habit);
+    const example = isExample(calculator, values, { person: this.touched, vehicle: this.byVehicle });
+    const waits = example && this.inStep;
     const faults = new Map(outcome.ok ? [] : outcome.faults.map(({ name, message }) => [name, message]));
-    for (const input of calculator.inputs) this.showField(input, values, faults.get(input.name));
+    for (const input of calculator.inputs) {
+      // A reading not typed yet is no fault of anybody's; what is missing stands under the answer.
+      const missing = this.inStep && !this.touched.has(input.name) && this.taken(input.name).text === '';
+      this.showField(input, values, missing ? undefined : faults.get(input.name));
+    }
     this.tell(this.exampleLine());
-    const said = answerSentence(outcome);
+    const said = waits
+      ? waitingSentence(calculator, window.headertank.vehicle !== undefined)
+      : answerSentence(outcome, example);
     // Unchanged words are left alone, so that a screen reader does not say them again at each key.
     if (sentence.textContent !== said) sentence.textContent = said;
-    sentence.className = `answer-sentence ${outcome.ok ? outcome.answer.tone : 'look'}`;
+    sentence.className = `answer-sentence ${answerTone(outcome, example)}`;
+    this.closest('.calculator')?.toggleAttribute('data-example', example);
+    if (this.toCard) this.toCard.hidden = example || !outcome.ok;
     // While there is no figure the place is kept, so that the page does not jump under the thumb.
-    detail.style.minHeight = outcome.ok ? '' : `${detail.offsetHeight}px`;
-    detail.innerHTML = answerDetail(calculator, outcome, this.picture, window.headertank.habit);
+    detail.style.minHeight = outcome.ok || waits ? '' : `${detail.offsetHeight}px`;
+    detail.innerHTML = waits ? '' : answerDetail(calculator, outcome, this.picture, window.headertank.habit);
   }
 
   /** The line above the fields. */
@@ -270,6 +306,7 @@ class CalculatorPart extends HTMLElement {
   private exampleLine(): string {
     const { vehicle } = window.headertank;
     if (this.touched.size > 0) return 'Your figures; the rest stands as shown.';
+    if (this.inStep) return 'Type what was found on this car.';
     return vehicle && this.calculator?.inputs.some((input) => this.figureOf(input))
       ? 'This vehicle’s figures and examples. Type yours.'
       : 'Example figures. Type yours over them.';
@@ -282,13 +319,22 @@ class CalculatorPart extends HTMLElement {
     part.hidden = !isAsked(input, this.calculator, values);
     part.toggleAttribute('data-fault', fault !== undefined);
     this.field(input.name)?.setAttribute('aria-invalid', String(fault !== undefined));
-    const text = fault ?? [this.originOf(input), input.hint].filter((each) => each).join(' ');
+    const text =
+      fault ?? [this.readAs(input), this.originOf(input), input.hint].filter((each) => each).join(' ');
     if (says.textContent !== text) says.textContent = text;
+  }
+
+  /** A decimal comma is taken, and what it was taken for is said. */
+  private readAs(input: Input): string | undefined {
+    const pointed = input.kind === 'quantity' ? pointedText(joinField(this.taken(input.name))) : undefined;
+    return pointed === undefined ? undefined : `Read as ${pointed}.`;
   }
 
   /** Whether the figure in a field is the chosen vehicle's. */
   private originOf(input: Input): string | undefined {
     const { vehicle } = window.headertank;
+    if (vehicle && this.byVehicle.has(input.name) && !this.touched.has(input.name))
+      return `From ${vehicle.title}.`;
     if (!vehicle || input.kind !== 'quantity' || !input.figure) return undefined;
     const own = this.vehicleText(input);
     if (own && joinField(own) === joinField(this.taken(input.name))) return `From ${vehicle.title}.`;
