@@ -60,7 +60,7 @@ test.each([
 
 describe('one thing written in several ways gives one answer', () => {
   test.each([
-    ['P0128', 'p0128', 'P 0128', 'p-0128', 'P01 28'],
+    ['P0128', 'p0128', 'P 0128', 'p-0128', 'P01 28', 'p128'],
     ['1.4 bar', '1.4bar', '1,4 bar', '1.4  Bar'],
     ['88 °C', '88°C', '88c', '88 degrees C'],
     ['by-pass', 'BY-PASS'],
@@ -84,9 +84,9 @@ describe('slips of the pen', () => {
     ['termostat', 'thermostat'],
     ['refractomter', 'refractometer'],
     ['radaitor', 'radiator'],
-  ])('“%s” is taken for “%s”, and says so', async (slip, right) => {
+  ])('“%s” is read as “%s”, and says so', async (slip, right) => {
     const { state, results } = await search(slip);
-    expect(state).toContain(`Took “${slip}” for “${right}”.`);
+    expect(state).toContain(`Read “${slip}” as “${right}”.`);
     expect(results[0]?.text.toLowerCase()).toContain(right);
   });
 
@@ -101,6 +101,31 @@ describe('slips of the pen', () => {
     expect(state).toMatch(/^Nothing found\./);
     expect(results).toEqual([]);
   });
+});
+
+test('“temp gauge in the red” is a car that may be boiling, before a gauge that lies', async () => {
+  for (const words of ['temp gauge in the red', 'needle in the red']) {
+    const { results } = await search(words);
+    expect(results[0]?.text).toMatch(/^Symptom\s*Hot /);
+  }
+});
+
+test('a code that no page has is said to be one, with the way to those there are', async () => {
+  const { state } = await search('P1234');
+  expect(state).toContain('P1234 is not on this shelf');
+  await opened.page.getByRole('link', { name: 'The codes on this shelf' }).waitFor();
+});
+
+test('one letter finds nothing yet, and the list under the field comes back with an empty field', async () => {
+  const { page } = opened;
+  const list = page.getByRole('heading', { name: 'What customers say' });
+  await page.goto(`${site.root}search.html?q=thermostat`);
+  await list.waitFor({ state: 'hidden' });
+  await page.getByRole('searchbox').fill('t');
+  await page.getByText('Two letters or figures at least').waitFor();
+  expect(await page.locator('.search-results > li').count()).toBe(0);
+  await page.getByRole('searchbox').fill('');
+  await list.waitFor();
 });
 
 test('a result says its kind and which other name was meant', async () => {

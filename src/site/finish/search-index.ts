@@ -7,8 +7,11 @@ export type IndexFiles = Map<string, Uint8Array>;
 
 const WANTED = /^pagefind-entry\.json$|\.pf_(meta|index|fragment)$|^wasm\.en\.pagefind$/;
 
-/** What has a page of its own and stands on others as well: the tests of a walk, the cautions at a step. */
-const ELSEWHERE = ['ht-walk', '.caution', '.kind'];
+/**
+ * What has a page of its own and stands on others as well: the tests of a walk, the cautions at a step, the names of what is
+ * linked. Quoted as what a page says, they would only hide it.
+ */
+const ELSEWHERE = ['ht-walk', '.caution', '.kind', '.linked', '[data-start-ranking]', '.origin'];
 
 /**
  * Indexes every page that marks its text with data-pagefind-body.

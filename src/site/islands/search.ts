@@ -3,11 +3,14 @@ import type { Answer } from '../search/engine.ts';
 import { kindOptions } from '../search/kind-choice.ts';
 import { openSearch } from '../search/open-search.ts';
 import { resultItem } from '../search/results-list.ts';
-import { sayFound } from '../search/say-found.ts';
+import { sayFound, unknownCodes } from '../search/say-found.ts';
+import { wordsOf } from '../search/words.ts';
 import { button, element } from './element.ts';
 
 /** While letters come one by one, in milliseconds; pasted, spoken or suggested words come whole and are looked for at once. */
 const PAUSE = 120;
+/** A letter alone is on every page. */
+const LEAST_LETTERS = 2;
 /** Results shown at once: each fetches a piece of the index, and six are a phone's first screen and a half. */
 const FEW = 6;
 /** Those that come with each “Show more”. */
@@ -21,6 +24,15 @@ class Search extends HTMLElement {
     { class: 'search-kind', hidden: true },
     element('label', { for: 'search-kind' }, 'Show'),
     this.#kinds,
+  );
+  #codes = element(
+    'p',
+    { hidden: true },
+    element(
+      'a',
+      { href: new URL('codes/index.html', window.headertank.root).href },
+      'The codes on this shelf',
+    ),
   );
   #list = element('ol', { class: 'search-results' });
   #more = button('Show more', () => this.#showMore(), 'quiet');
@@ -40,7 +52,7 @@ class Search extends HTMLElement {
     if (!form || !this.#input) return;
     this.#whole = this.hasAttribute('whole');
     this.#more.hidden = true;
-    this.append(this.#state, this.#kindLine, this.#list, this.#more);
+    this.append(this.#state, this.#codes, this.#kindLine, this.#list, this.#more);
     this.#kinds.addEventListener('change', () => this.#choose(this.#kinds.value));
     let length = 0;
     this.#input.addEventListener('input', () => {
@@ -73,17 +85,24 @@ class Search extends HTMLElement {
   async #search() {
     const query = this.#input?.value.trim() ?? '';
     this.#limit = FEW;
-    if (query === '') {
-      this.#keepInAddress(query);
-      this.#asked += 1;
-      this.removeAttribute('aria-busy');
-      this.#state.textContent = '';
-      this.#kindLine.hidden = true;
-      this.#list.replaceChildren();
-      this.#more.hidden = true;
+    this.#standAlone(query !== '');
+    if (wordsOf(query).some((word) => word.length >= LEAST_LETTERS)) {
+      await this.#show();
       return;
     }
-    await this.#show();
+    this.#keepInAddress(query);
+    this.#asked += 1;
+    this.removeAttribute('aria-busy');
+    this.#state.textContent = query === '' ? '' : 'Two letters or figures at least, and the search begins.';
+    this.#kindLine.hidden = this.#more.hidden = this.#codes.hidden = true;
+    this.#list.replaceChildren();
+  }
+
+  /** While somebody searches, the lists of the search page would only stand under the results. */
+  #standAlone(isSearching: boolean) {
+    if (!this.#whole) return;
+    for (const part of document.querySelectorAll<HTMLElement>('[data-without-search]'))
+      part.hidden = isSearching;
   }
 
   async #show() {
@@ -100,7 +119,8 @@ class Search extends HTMLElement {
     } catch {
       if (turn !== this.#asked) return;
       this.#list.replaceChildren();
-      this.#kindLine.hidden = true;
+      this.#kindLine.hidden = this.#codes.hidden = true;
+      this.#standAlone(false);
       this.#state.textContent =
         'The search cannot be fetched: no connection, and this device does not hold the shelf yet. The lists below still lead everywhere.';
     } finally {
@@ -115,6 +135,7 @@ class Search extends HTMLElement {
     const { results, count, kinds } = answer;
     this.#kind = answer.kind;
     this.#state.textContent = sayFound(answer, results.length);
+    this.#codes.hidden = unknownCodes(answer).length === 0;
     // Who has walked into the list already stays at that place when a late answer comes.
     const links: (Element | null)[] = this.#links();
     const at = links.indexOf(document.activeElement);

@@ -5,7 +5,7 @@ import names from 'shelf-names';
 import { showDecimals } from './decimals.ts';
 import { excerptOf, type Marked } from './excerpt.ts';
 import { type Found, find, type Hit, type Index, type WordHit } from './find.ts';
-import { matchedName } from './matched-name.ts';
+import { isNamed, matchedName } from './matched-name.ts';
 import { INDEX_FOLDER } from './read-index-file.ts';
 import { ROOT } from './root.ts';
 
@@ -36,6 +36,8 @@ export interface Result {
   /** The other name that was meant, with how it is called. */
   name: { how: string; text: string } | undefined;
   excerpt: Marked[];
+  /** One of its names alone answers every word. */
+  isNamed: boolean;
 }
 
 interface OpenIndex extends Index {
@@ -45,6 +47,9 @@ interface OpenIndex extends Index {
 
 /** Other names before running text; the kind is shown, never searched. */
 const WEIGHTS = { title: 6, said: 8, trade: 6, slips: 6, codes: 10, kind: 0 };
+
+/** As many as are shown at first, so that none moves when more are asked for. */
+const BEST = 6;
 
 const opening = open();
 /** What the index said to the words of this question and the last: while one types, most are asked for again. */
@@ -64,6 +69,9 @@ export async function ask({ query, kind, limit }: Question): Promise<Answer> {
   const ofKind = inForce === '' ? hits : hits.filter((hit) => hit.kind === inForce);
   const shown = turn === asked ? ofKind.slice(0, limit) : [];
   const results = await Promise.all(shown.map((hit) => resultOf(hit, words, index)));
+  // Among the best, what is called so comes first; names are only known of what is shown.
+  const best = results.slice(0, BEST).sort((a, b) => Number(b.isNamed) - Number(a.isNamed));
+  results.splice(0, best.length, ...best);
   return { results, count: ofKind.length, kind: inForce, kinds, mended, unknown };
 }
 
@@ -112,6 +120,7 @@ async function resultOf(hit: Hit, words: readonly string[], { pages }: OpenIndex
     kind: hit.kind,
     href: new URL(raw_url.replace(/^\//, ''), ROOT).href,
     name: matchedName(meta, fields, words),
+    isNamed: isNamed(meta, words),
     excerpt: excerptOf(
       raw_content,
       [...locations].sort((a, b) => a - b),

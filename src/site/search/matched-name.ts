@@ -30,6 +30,14 @@ export function matchedName(
   return best && { how: best.how, text: showDecimals(best.text) };
 }
 
+/** Whether one name alone answers every word: the reader said it as somebody before him did. */
+export function isNamed(meta: Readonly<Record<string, string>>, words: readonly string[]): boolean {
+  const names = ['title', ...HOW.map(([field]) => field)].flatMap((field) =>
+    (meta[field] ?? '').split(BETWEEN),
+  );
+  return names.some((name) => answered(name, words) === words.length);
+}
+
 /** How many of the words begin alike with some word of the text, so that "drop" answers "drops". */
 function answered(text: string, words: readonly string[]): number {
   const own = wordsOf(text);

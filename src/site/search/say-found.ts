@@ -3,15 +3,26 @@ import type { Answer } from './engine.ts';
 
 export type Counted = Pick<Answer, 'count' | 'mended' | 'unknown'>;
 
+/** A trouble code in the words of the index (the form of SAE J2012, from memory). */
+const CODE = /^[pbcu][0-3][0-9a-f]{3}$/;
+
+/** The codes asked for that no page has. */
+export function unknownCodes({ unknown }: Pick<Counted, 'unknown'>): string[] {
+  return unknown.filter((word) => CODE.test(word)).map((word) => word.toUpperCase());
+}
+
 export function sayFound({ count, mended, unknown }: Counted, shown: number): string {
-  const sentences: string[] = [];
-  if (count === 0)
-    sentences.push('Nothing found. Try a part, a code, or one word of what the customer said.');
-  else if (shown < count) sentences.push(`${shown} of ${count} results, the best first.`);
-  else sentences.push(`${count} ${count === 1 ? 'result' : 'results'}.`);
-  for (const { from, to } of mended) sentences.push(`Took “${from}” for “${to}”.`);
-  if (unknown.length > 0 && count > 0) {
+  const codes = unknownCodes({ unknown });
+  if (count === 0 && codes.length > 0)
+    return `${codes.join(' and ')} is not on this shelf. Look up what it means in the maker’s list, and walk what the car does.`;
+  if (count === 0) return 'Nothing found. Try a part, a code, or one word of what the customer said.';
+  const sentences = [
+    shown < count
+      ? `${shown} of ${count} results, the best first.`
+      : `${count} ${count === 1 ? 'result' : 'results'}.`,
+    ...mended.map(({ from, to }) => `Read “${from}” as “${to}”.`),
+  ];
+  if (unknown.length > 0)
     sentences.push(`No page has ${unknown.map((word) => `“${word}”`).join(' or ')}; looked for the rest.`);
-  }
   return sentences.join(' ');
 }

@@ -4,6 +4,8 @@ import { keepDecimals } from './decimals.ts';
 
 /** P 0128, p-0128, P01 28: letter, first digit 0 to 3, three more (the form of SAE J2012, from memory). */
 const CODE = /\b([pbcu])[\s.-]{0,2}([0-3][0-9a-f])[\s.-]?([0-9a-f]{2})\b/g;
+/** As people say it: P128, the nought before a maker-independent code left out. */
+const SHORT_CODE = /\bp[\s.-]?(\d{3})\b/g;
 const UNIT =
   /(\d)\s*(bar|psi|kpa|mbar|°c|°f|ml|l|nm|mm|min|km\/h|mph|kω|kohm|ohm|ω|mv|v|a|kw|w|%)(?![\p{L}\p{N}])/gu;
 /** 1,500 is a thousand and a half; the index drops the comma too. */
@@ -22,6 +24,7 @@ export function wordsOf(text: string): string[] {
     .replace(/º/g, '°')
     .replace(/n[·.*⋅ ]m\b/g, 'nm')
     .replace(CODE, '$1$2$3')
+    .replace(SHORT_CODE, 'p0$1')
     .replace(DEGREES, '$1 °$2')
     .replace(UNIT, '$1 $2');
   const words = plain

@@ -44,11 +44,15 @@ describe('what was found, in words', () => {
     [{ count: 3, mended: [], unknown: [] }, '2 of 3 results, the best first.'],
     [
       { count: 1, mended: [{ from: 'stat', to: 'seat' }], unknown: ['zz'] },
-      '1 result. Took “stat” for “seat”. No page has “zz”; looked for the rest.',
+      '1 result. Read “stat” as “seat”. No page has “zz”; looked for the rest.',
     ],
     [
       { count: 0, mended: [], unknown: ['zz'] },
       'Nothing found. Try a part, a code, or one word of what the customer said.',
+    ],
+    [
+      { count: 0, mended: [], unknown: ['p1234'] },
+      'P1234 is not on this shelf. Look up what it means in the maker’s list, and walk what the car does.',
     ],
   ])('%#', (found, sentence) => {
     expect(sayFound(found, 2)).toBe(sentence);
