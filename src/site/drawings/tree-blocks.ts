@@ -50,7 +50,7 @@ function linesOf(node: TreeNode, width: number): BlockLine[] {
     case 'layout':
       return set(`By layout: ${node.text}`, 'small');
     case 'prove':
-      return [...set('Prove this now:', 'small'), ...set(node.text, 'strong')];
+      return [...set(`Prove: ${node.text}`, 'strong'), ...set(`Proven: ${node.proven}`, 'small')];
     case 'tree':
       return [...set('Go on in:', 'small'), ...set(node.text, 'strong')];
     case 'end':

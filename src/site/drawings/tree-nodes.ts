@@ -13,8 +13,8 @@ export type TreeNode =
   | { id: string; kind: 'test'; text: string; ways: Way[] }
   /** A fork by how the vehicle is laid out: nobody measures anything. */
   | { id: string; kind: 'layout'; text: string; ways: Way[] }
-  /** A cause to prove at once; its only way is "not that". */
-  | { id: string; kind: 'prove'; text: string; ways: Way[] }
+  /** A cause to prove at once. Proven, it is repaired and the walk is over; its only way is "Not that". */
+  | { id: string; kind: 'prove'; text: string; proven: string; ways: Way[] }
   /** On in another tree. */
   | { id: string; kind: 'tree'; text: string; ways: [] }
   /** The causes left, most likely first. */
@@ -25,10 +25,12 @@ export interface TreeWords {
   /** What the test asks, and its outcomes' labels by id. */
   test(id: string): { asks: string; outcomes: Readonly<Record<string, string>> };
   cause(id: string): string;
+  /** What is done once a cause is proven: "Replace the thermostat, 60 min". */
+  repair(cause: string): string;
   tree(id: string): string;
 }
 
-export const NOT_THAT = 'not that';
+export const NOT_THAT = 'Not that';
 
 /**
  * The nodes of a tree in an order to read them: every step before all it leads to, first answers first. What is never
@@ -79,6 +81,7 @@ function stepNode(id: string, step: TreeStep, words: TreeWords): TreeNode | unde
       id,
       kind: 'prove',
       text: words.cause(step.prove),
+      proven: words.repair(step.prove),
       ways: [{ answers: [NOT_THAT], to: step.otherwise }],
     };
   }
@@ -97,16 +100,19 @@ function waysOf(on: Readonly<Record<string, string>> | undefined, label: (id: st
   return ways;
 }
 
-/** The answers of a way as one phrase: "Both hot or one hot, one cool". */
-export function answersText({ answers }: Way): string {
-  // Lower case after the first, but leave A/C and EGR alone.
-  return answers
-    .map((answer, index) => (index > 0 && /^\p{Lu}(?:\p{Ll}|\s)/u.test(answer) ? lowerFirst(answer) : answer))
-    .join(' or ');
+/** The answers of a way, each on its own: "Both hot", "or: one hot, one cool". */
+export function answerLines({ answers }: Way): string[] {
+  return answers.map((answer, index) => (index === 0 ? answer : `or: ${inRunning(answer)}`));
 }
 
-function lowerFirst(text: string): string {
-  return text.charAt(0).toLowerCase() + text.slice(1);
+/** The answers of a way as one phrase: "Both hot or one hot, one cool". */
+export function answersText({ answers }: Way): string {
+  return answers.map((answer, index) => (index === 0 ? answer : inRunning(answer))).join(' or ');
+}
+
+/** Lower case at the start, but leave A/C and EGR alone. */
+function inRunning(text: string): string {
+  return /^\p{Lu}(?:\p{Ll}|\s)/u.test(text) ? text.charAt(0).toLowerCase() + text.slice(1) : text;
 }
 
 /** Steps are numbered in the order of the list, ends lettered in the order they are first led to. */
@@ -142,7 +148,9 @@ export function describeTree(nodes: readonly TreeNode[]): string {
       if (node.kind === 'end') return `${mark}. ${node.causes.join('; or ')}.`;
       if (node.kind === 'tree') return `${mark}. Go on in: ${node.text}.`;
       const ways = node.ways.map((way) => `${answersText(way)}: ${marks.get(way.to) ?? ''}`);
-      return `${mark}. ${node.kind === 'prove' ? 'Prove: ' : ''}${node.text} ${ways.join('; ')}.`;
+      if (node.kind === 'prove')
+        return `${mark}. Prove: ${node.text}. Proven: ${node.proven}; ${ways.join('; ')}.`;
+      return `${mark}. ${node.text} ${ways.join('; ')}.`;
     })
     .join(' ');
 }

@@ -3,7 +3,7 @@ import { Graph, layout } from '@dagrejs/dagre';
 import type { Box, Point } from './svg.ts';
 import { widthOf, wrapText } from './text-width.ts';
 import { type Block, blockOf, SMALL } from './tree-blocks.ts';
-import { answersText, marksOf, type TreeNode } from './tree-nodes.ts';
+import { answerLines, marksOf, type TreeNode } from './tree-nodes.ts';
 
 /** Down the sheet or across it. */
 export type Direction = 'down' | 'across';
@@ -56,7 +56,9 @@ export function planTree(nodes: readonly TreeNode[], { direction, textWidth }: A
   const blocks = nodes.map((node) => blockOf(node, marks.get(node.id) ?? '', textWidth));
   for (const block of blocks) graph.setNode(block.node.id, { width: block.width, height: block.height });
   const ways = nodes.flatMap((node) => node.ways.map((way) => ({ from: node.id, ...way })));
-  const answers = ways.map((way) => wrapText(answersText(way), down ? 92 : 110, SMALL));
+  const answers = ways.map((way) =>
+    answerLines(way).flatMap((line) => wrapText(line, down ? 92 : 110, SMALL)),
+  );
   ways.forEach(({ from, to }, index) => {
     const lines = answers[index] ?? [];
     graph.setEdge(from, to, {

@@ -5,7 +5,7 @@
 import { type Box, coordinate, escapeText, picture } from './svg.ts';
 import { widthOf, wrapText } from './text-width.ts';
 import { SMALL, TEXT } from './tree-blocks.ts';
-import { answersText, describeTree, isStep, marksOf, type TreeNode, type Way } from './tree-nodes.ts';
+import { answerLines, describeTree, isStep, marksOf, type TreeNode, type Way } from './tree-nodes.ts';
 
 /** Width of the column on a phone. */
 const PHONE = 350;
@@ -18,6 +18,11 @@ const FORK = 32;
 const ANSWER = 46;
 /** Share of the column where the targets begin. */
 const TARGET_SHARE = 0.54;
+/** An end of more causes has a box as wide as the column, under its answer, with the causes run together. */
+const FEW = 3;
+/** Room for a step's number at the right edge, and for the arrow to it. */
+const NUMBER = 22;
+const ARROW = 22;
 /** Room for the letter in an end. */
 const LETTER = 22;
 
@@ -127,27 +132,23 @@ function entryOf(
 
   put(mark, 'strong', 2, 0, QUESTION, `number ${mark}`);
   let y = 0;
-  // A cause to prove shares its rows with the end that follows it.
-  const beside = step.kind === 'prove' && step.ways.some((way) => !leadsToStep(way));
-  for (const [text, style] of questionOf(step)) {
-    y = put(text, style, QUESTION, y, (beside ? target - 14 : width - 4) - QUESTION, `question ${mark}`);
-  }
+  for (const [text, style] of questionOf(step))
+    y = put(text, style, QUESTION, y, width - 4 - QUESTION, `question ${mark}`);
+  y += 3;
+  const branches: number[] = [];
   if (step.kind === 'prove') {
-    // Its one way needs no fork and fits beside the words above the cause.
-    for (const way of step.ways) y = Math.max(y, leadOn(way, 122, 0));
-  } else {
-    y += 3;
-    const branches: number[] = [];
-    for (const way of step.ways) {
-      if (!leadsToStep(way)) y += 3;
-      branches.push(y + 8);
-      y = leadOn(way, ANSWER, y);
-    }
-    const last = branches.at(-1);
-    if (last !== undefined) {
-      entry.forks.push(`M${FORK} ${coordinate((branches[0] ?? 0) - 10)}V${coordinate(last)}`);
-      for (const branch of branches) entry.forks.push(`M${FORK} ${coordinate(branch)}H${ANSWER - 6}`);
-    }
+    branches.push(y + 8);
+    y = toRepair(step.proven, y);
+  }
+  for (const way of step.ways) {
+    if (!leadsToStep(way)) y += 3;
+    branches.push(y + 8);
+    y = leadOn(way, y);
+  }
+  const last = branches.at(-1);
+  if (last !== undefined) {
+    entry.forks.push(`M${FORK} ${coordinate((branches[0] ?? 0) - 10)}V${coordinate(last)}`);
+    for (const branch of branches) entry.forks.push(`M${FORK} ${coordinate(branch)}H${ANSWER - 6}`);
   }
   entry.height = y + STEP_GAP;
   return entry;
@@ -157,32 +158,62 @@ function entryOf(
     return node !== undefined && isStep(node);
   }
 
-  /** An answer, a line, and where it leads; returns where the next may begin. */
-  function leadOn(way: Way, x: number, top: number): number {
+  /** The answers of a way, a line, and where it leads; returns where the next may begin. */
+  function leadOn(way: Way, top: number): number {
     const name = `${mark} to ${marks.get(way.to)}`;
-    const lines = wrapText(answersText(way), target - x - 22, SMALL);
-    entry.texts.push({ x, y: top + 12, lines, style: 'small', name: `answer ${name}` });
-    const from = x + widthOf(lines[0] ?? '', SMALL) + 4;
-    entry.rules.push(`M${coordinate(from)} ${coordinate(top + 8)}H${target - 12}`);
-    entry.heads.push(`M${target - 6} ${coordinate(top + 8)}l-7 -3.5v7z`);
-    return Math.max(top + lines.length * LINE + 2, targetOf(way.to, top, name));
+    const node = byId.get(way.to);
+    if (node?.kind === 'end' && node.causes.length > FEW && !shown.has(node.id)) {
+      const below = phrase(answerLines(way), top, width - 5, name).bottom;
+      const x = ANSWER + 10;
+      entry.rules.push(`M${x} ${coordinate(below + 1)}v6`);
+      entry.heads.push(`M${x} ${coordinate(below + 9)}l-3.5 -7h7z`);
+      return targetOf(way.to, ANSWER, below + 11, name);
+    }
+    // A number takes little room, so the answers before it may run on.
+    const atMost = leadsToStep(way) ? width - NUMBER : target;
+    const { below, at } = answer(answerLines(way), top, atMost, name);
+    return Math.max(below, targetOf(way.to, at, top, name));
+  }
+
+  /** A cause that is proven leads out of the tree, to its repair. */
+  function toRepair(repair: string, top: number): number {
+    const { below, at } = answer(['Proven'], top, target, `${mark} proven`);
+    return Math.max(below, put(repair, 'small', at, top, width - at - 5, `repair ${mark}`) + 2);
+  }
+
+  /** @returns where the answers end, and how far to the right what they lead to stands */
+  function answer(phrases: string[], top: number, atMost: number, name: string) {
+    const { lines, bottom } = phrase(phrases, top, atMost - ARROW, name);
+    const longest = Math.max(...lines.map((line) => widthOf(line, SMALL)));
+    const at = Math.max(target, Math.ceil(ANSWER + longest + ARROW));
+    const from = ANSWER + widthOf(lines[0] ?? '', SMALL) + 4;
+    entry.rules.push(`M${coordinate(from)} ${coordinate(top + 8)}H${at - 12}`);
+    entry.heads.push(`M${at - 6} ${coordinate(top + 8)}l-7 -3.5v7z`);
+    return { below: bottom + 2, at };
+  }
+
+  function phrase(phrases: string[], top: number, right: number, name: string) {
+    const lines = phrases.flatMap((each) => wrapText(each, right - ANSWER, SMALL));
+    entry.texts.push({ x: ANSWER, y: top + 12, lines, style: 'small', name: `answer ${name}` });
+    return { lines, bottom: top + lines.length * LINE };
   }
 
   /** A step by its number; an end in full where it is first led to, by its leading cause after that. */
-  function targetOf(id: string, top: number, name: string): number {
+  function targetOf(id: string, at: number, top: number, name: string): number {
     const node = byId.get(id);
     const letter = marks.get(id) ?? '';
-    if (!node || isStep(node)) return put(letter, 'strong', target, top, 40, `target ${name}`) + 2;
-    put(letter, 'strong', target + 5, top, LETTER, `letter ${name}`);
-    const x = target + LETTER;
+    if (!node || isStep(node)) return put(letter, 'strong', at, top, 40, `target ${name}`) + 2;
+    put(letter, 'strong', at + 5, top, LETTER, `letter ${name}`);
+    const x = at + LETTER;
     const room = width - x - 5;
     const [leading = '', ...others] = leadsTo(node);
     const again = shown.has(id);
     shown.add(id);
     let y = put(leading, again ? 'small' : 'strong', x, top, room, `target ${name}`);
     if (again) return y + 2;
-    for (const cause of others) y = put(`or: ${cause}`, 'small', x, y, room, `target ${name}`);
-    entry.ends.push({ x: target, y: top - 2, width: width - target - 1, height: y - top + 5 });
+    const rest = others.length < FEW ? others : [others.join('; ')];
+    for (const cause of rest) y = put(`or: ${cause}`, 'small', x, y, room, `target ${name}`);
+    entry.ends.push({ x: at, y: top - 2, width: width - at - 1, height: y - top + 5 });
     return y + 7;
   }
 }
@@ -198,10 +229,7 @@ function questionOf(step: TreeNode): [string, Style][] {
     case 'layout':
       return [[`By layout: ${step.text}`, '']];
     case 'prove':
-      return [
-        ['Prove this now:', 'small'],
-        [step.text, 'strong'],
-      ];
+      return [[`Prove: ${step.text}`, 'strong']];
     default:
       return leadsTo(step).map((cause, index) =>
         index === 0 ? [cause, 'strong'] : [`or: ${cause}`, 'small'],

@@ -24,10 +24,10 @@ export interface DrawnTree {
   smallestText: number;
 }
 
-/** A4 less 10 mm all round and a heading, CSS px. */
+/** What A4 and Letter both have room for within 10 mm, less a heading and the cautions, CSS px. */
 const PAGES = {
-  portrait: { width: 718, height: 985 },
-  landscape: { width: 1047, height: 655 },
+  portrait: { width: 718, height: 850 },
+  landscape: { width: 975, height: 590 },
 } as const;
 
 /** The least a text on the wall may be set in, CSS px. */
@@ -35,7 +35,7 @@ const LEAST_TEXT = 11;
 /** Trees with more nodes came out well under that, however arranged; they are not tried. */
 const MOST_NODES = 20;
 /** A tree drawn larger than this only looks lost. */
-const LARGEST = 1.2;
+const LARGEST = 1.6;
 
 const ARRANGEMENTS: Arrangement[] = (['down', 'across'] as const).flatMap((direction) =>
   [110, 145, 180].map((textWidth) => ({ direction, textWidth })),
@@ -68,12 +68,12 @@ export function drawTree({ id, title, nodes }: TreeInput): DrawnTree {
   };
 }
 
-/** Columns on a page and how wide each is: as many as fit with text at its least size. */
-const COLUMNS = [
-  { page: 'portrait', columns: 2, columnWidth: 376 },
-  { page: 'landscape', columns: 2, columnWidth: 376 },
-  { page: 'landscape', columns: 3, columnWidth: 362 },
-] as const;
+/** Columns on a page: how many, and how wide in drawing units. Narrow ones come out larger but longer. */
+const COLUMNS = (['portrait', 'landscape'] as const).flatMap((page) =>
+  [1, 2, 3].flatMap((columns) =>
+    [240, 265, 290, 315, 340, 376, 420].map((columnWidth) => ({ page, columns, columnWidth })),
+  ),
+);
 
 /** The tree in columns, on the page where its text comes out larger. */
 function drawInColumns(input: TreeInput): DrawnTree {

@@ -44,6 +44,7 @@ const WORDS = {
     outcomes: { low: 'Low', right: 'At the mark', empty: 'Empty', early: 'Warm early', late: 'Warm late' },
   }),
   cause: (id: string) => id.replaceAll('-', ' '),
+  repair: (id: string) => `Put right ${id.replaceAll('-', ' ')} (20 min)`,
   tree: (id: string) => id.replaceAll('-', ' '),
 };
 
@@ -81,7 +82,7 @@ function anyTree(mostSteps: number): fc.Arbitrary<TreeNode[]> {
           to: ahead[aim % ahead.length] ?? '',
         }));
         const unlike = ways.filter((one, at) => ways.findIndex(({ to }) => to === one.to) === at);
-        return { id: `s${index}`, kind: each.kind, text: each.text, ways: unlike };
+        return { id: `s${index}`, kind: each.kind, text: each.text, proven: each.text, ways: unlike };
       });
       return [
         ...nodes,
@@ -217,10 +218,11 @@ describe('drawn tree', () => {
       // Where lines break is no matter of this test.
       for (const words of [
         'What does level-cold show?',
-        'Low or empty',
-        'Prove this now:',
-        'coolant low',
-        'outlet side or inlet side',
+        'Low or: empty',
+        'Prove: coolant low',
+        'Proven',
+        'Put right coolant low (20 min)',
+        'outlet side or: inlet side',
         'thermostat stuck open',
         'or: thermostat missing',
         'no cabin heat',
@@ -237,7 +239,7 @@ describe('drawn tree', () => {
   });
 
   // Fourteen steps as in the longest hand-drawn trees of the demo shelf: three answers each, every third an end.
-  test('a tree of fourteen steps goes on one page of A4 with text of 11 px or more', () => {
+  test('a tree of fourteen steps goes on one page of A4 or Letter with text of 11 px or more', () => {
     const long = Array.from(
       { length: 14 },
       (_, index): TreeNode => ({
