@@ -32,6 +32,28 @@ export function originText({ from, page, checked, sure }: Provenance): string {
   return [from, page, sure, `checked ${checked}`].filter((part) => part !== undefined).join(', ');
 }
 
+type Usual = Pick<Provenance, 'from' | 'sure' | 'checked'>;
+
+/** Where most figures of a vehicle are from, so that it is said once and each figure says only what is otherwise. */
+export function usualOrigin({ figures, torques }: Entry<'vehicle'>['data']): Usual | undefined {
+  const counted = new Map<string, { usual: Usual; count: number }>();
+  for (const each of [...Object.values(figures), ...Object.values(torques)]) {
+    if (!each) continue;
+    const { from, sure, checked } = each;
+    const key = originText({ from, sure, checked });
+    counted.set(key, { usual: { from, sure, checked }, count: (counted.get(key)?.count ?? 0) + 1 });
+  }
+  const [most] = [...counted.values()].sort((a, b) => b.count - a.count);
+  return most && most.count > 1 ? most.usual : undefined;
+}
+
+/** What a figure has to say of itself beside the usual: its page, or all of it when anything is otherwise. */
+export function ownOrigin(figure: Provenance, usual: Usual | undefined): string {
+  const isUsual =
+    figure.from === usual?.from && figure.sure === usual.sure && figure.checked === usual.checked;
+  return isUsual ? (figure.page ?? '') : originText(figure);
+}
+
 export function sheetOf(entry: Entry<'vehicle'>): VehicleSheet {
   const { data, id } = entry;
   const figures: VehicleSheet['figures'] = {};

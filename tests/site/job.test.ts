@@ -96,7 +96,7 @@ test('a walk with readings becomes a job card, a customer sheet and a note that 
     'Temperature drops on the highway',
     'The thermostat stood open.',
     '88 °C',
-    'Drained 3.4 l',
+    'Refilled with 3.1 l.',
     'Look at the level',
   ])
     expect(await paper.textContent()).toContain(words);
@@ -312,8 +312,10 @@ describe('on paper', () => {
   const sheets = {
     // The one with the most questions.
     'sheets/take-in/no-cabin-heat.html': 1,
-    'sheets/specs/aldermoor-tarn-16.html': 2,
-    'trees/reads-low-at-cruise.html': 3,
+    'sheets/take-in/pump-or-belt-noise.html': 1,
+    'sheets/specs/aldermoor-tarn-16.html': 1,
+    'trees/cooling-code-alone.html': 1,
+    'trees/hose-sucked-flat.html': 1,
   };
   const papers = { A4: [794, 1123], Letter: [816, 1056] } as const;
   for (const format of ['A4', 'Letter'] as const) {
@@ -345,22 +347,57 @@ describe('on paper', () => {
     });
   }
 
+  test('a record says whose figures stand on it, on which day, for which job', async () => {
+    const watched = await openPage(browser, site.root, quiet);
+    const { page } = watched;
+    const line = async () => {
+      await page.emulateMedia({ media: 'print' });
+      await page.evaluate(() => dispatchEvent(new Event('beforeprint')));
+      const text = await page.locator('.paper-line:visible b').textContent();
+      await page.emulateMedia({ media: 'screen' });
+      return text;
+    };
+    await page.goto(`${site.root}procedures/thermostat-replace.html`);
+    expect(await line()).toMatch(/^General figures, no vehicle chosen, printed \d{4}-\d\d-\d\d$/);
+    await page.goto(`${site.root}vehicles/aldermoor-tarn-16.html`);
+    await page.getByRole('button', { name: 'Work on this vehicle' }).click();
+    await page.locator('.top-vehicle button').waitFor();
+    await openCard(page);
+    await page.getByLabel('Job: number or name').fill('4711');
+    await page.locator('.take-vehicle').click();
+    await page.goto(`${site.root}procedures/thermostat-replace.html`);
+    await page.locator('.top-vehicle button').waitFor();
+    expect(await line()).toMatch(
+      /^Figures of: Aldermoor Tarn 1\.6 petrol, 2006-2012, printed \d{4}-\d\d-\d\d, job 4711$/,
+    );
+    // Another vehicle's page has that vehicle's figures, and is not of this job.
+    await page.goto(`${site.root}vehicles/lindqual-mere-12.html`);
+    expect(await line()).toMatch(/^Figures of: Lindqual Mere 1\.2 petrol, 2012-2017, printed [\d-]+$/);
+    await watched.close();
+  });
+
+  test('printed from the form, the card comes out and not its boxes', async () => {
+    const watched = await openPage(browser, site.root, quiet);
+    const { page } = watched;
+    await openCard(page);
+    await page.getByLabel('Job: number or name').fill('4711');
+    await page.evaluate(() => dispatchEvent(new Event('beforeprint')));
+    await page.emulateMedia({ media: 'print' });
+    expect(await page.locator('.card-form').isVisible()).toBe(false);
+    expect(await page.locator('.paper').textContent()).toContain('4711');
+    await watched.close();
+  });
+
   /** Nothing that is only for the screen, nothing cut off at the edge, no more pages than that. */
   async function expectClean(page: Page, format: 'A4' | 'Letter', most: number): Promise<void> {
-    const margin = 53; // 14 mm
+    const margin = 45; // 12 mm, as the style sheet sets it
     await page.emulateMedia({ media: 'print' });
     await page.setViewportSize({ width: papers[format][0] - 2 * margin, height: papers[format][1] });
     expect(await page.evaluate(() => document.documentElement.scrollWidth - innerWidth)).toBeLessThanOrEqual(
       0,
     );
     expect(await page.locator('button:visible, .top nav:visible, .no-print:visible').count()).toBe(0);
-    const pdf = (
-      await page.pdf({
-        format,
-        preferCSSPageSize: false,
-        margin: { top: '14mm', right: '14mm', bottom: '14mm', left: '14mm' },
-      })
-    ).toString('latin1');
+    const pdf = (await page.pdf({ format, preferCSSPageSize: true })).toString('latin1');
     expect(pdf.match(/\/Type\s*\/Page\b/g)?.length).toBeLessThanOrEqual(most);
     await page.emulateMedia({ media: 'screen' });
   }

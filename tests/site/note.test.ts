@@ -239,7 +239,7 @@ describe('a note on the shelf', () => {
     );
     // Accepted, and the vehicle edited since: the figure is the note's.
     const edited = await textOf(page, 'vehicles/aldermoor-tarn-16.html');
-    expect(edited).toMatch(/Comes out at a radiator drain\s*3\.4/);
+    expect(edited).toMatch(/Comes out at a radiator drain measured here,[^.]*3\.4/);
     expect(edited).not.toContain('A note says 3.4 l');
     await watched.close();
   });

@@ -12,6 +12,7 @@ import { cardPaper, customerPaper, type Letterhead } from '../job/paper.ts';
 import { exported, imported, LARGEST } from '../job/transfer.ts';
 import { keepsAnything, merged, newId } from '../kept/device-store.ts';
 import { drafts } from '../kept/note-drafts.ts';
+import { dayText } from '../text/day-and-time.ts';
 import { button, element } from './element.ts';
 import { saveFile } from './save-file.ts';
 
@@ -34,6 +35,10 @@ class JobCard extends HTMLElement {
     window.addEventListener('hashchange', () => this.readAddress());
     window.addEventListener('beforeunload', (event) => {
       if (jobs.hasUnkept) event.preventDefault();
+    });
+    // Printed from the form, what comes out is the card and not its empty boxes.
+    window.addEventListener('beforeprint', () => {
+      if (this.dataset.view === 'form') this.layOut('card');
     });
     document.addEventListener('headertank:change', () => this.showAll());
     this.input('.import').addEventListener('change', () => this.takeFile());
@@ -390,13 +395,16 @@ class JobCard extends HTMLElement {
 
   private showSheet(sheet: Sheet | undefined): void {
     this.dataset.view = sheet ?? 'form';
-    const paper = this.place('.paper');
     if (sheet === undefined) return;
-    const make = sheet === 'customer' ? customerPaper : cardPaper;
-    paper.replaceChildren(...make(this.job, this.letterhead()));
+    this.layOut(sheet);
     this.querySelector<HTMLAnchorElement>('.back')?.setAttribute('href', `#${this.job.id}`);
-    paper.querySelector('h2')?.focus({ preventScroll: true });
+    this.querySelector<HTMLElement>('.paper h2')?.focus({ preventScroll: true });
     window.scrollTo(0, 0);
+  }
+
+  private layOut(sheet: Sheet): void {
+    const make = sheet === 'customer' ? customerPaper : cardPaper;
+    this.place('.paper').replaceChildren(...make(this.job, this.letterhead()));
   }
 
   private makeNote(): void {
@@ -410,7 +418,7 @@ class JobCard extends HTMLElement {
   }
 
   private export(some: readonly Job[]): void {
-    const day = new Date().toISOString().slice(0, 10);
+    const day = dayText(new Date());
     saveFile(`job-cards-${day}.json`, exported(some, drafts.list()), 'application/json');
     this.say(
       '.told',

@@ -14,6 +14,7 @@ import {
   newDraft,
   noteOf,
 } from '../kept/note-drafts.ts';
+import { dayAndTimeText } from '../text/day-and-time.ts';
 import { button, element } from './element.ts';
 import { saveFile } from './save-file.ts';
 
@@ -308,10 +309,7 @@ class NoteForm extends HTMLElement {
     const rows = all.map((draft) => {
       const open = element('a', { href: `#draft=${draft.id}` }, draft.title.trim() || 'Note without a title');
       if (draft.id === this.draft.id) open.setAttribute('aria-current', 'true');
-      const day = new Date(draft.sent || draft.changed).toLocaleString([], {
-        dateStyle: 'medium',
-        timeStyle: 'short',
-      });
+      const day = dayAndTimeText(draft.sent || draft.changed);
       const state = draft.sent ? `handed over ${day}` : `not handed over, written ${day}`;
       const off = button('Take off', () => this.askTakeOff(draft, row), 'quiet');
       off.setAttribute('aria-label', `Take off: ${draft.title || 'note without a title'}`);

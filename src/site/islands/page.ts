@@ -5,6 +5,7 @@ import type { VehicleSheet } from '../vehicle-sheet.ts';
 import '../page-globals.ts';
 import { forget, keep, kept } from '../keep.ts';
 import './offline.ts';
+import './paper-line.ts';
 
 const script = document.currentScript;
 const root = new URL('..', script instanceof HTMLScriptElement ? script.src : document.baseURI);

@@ -6,6 +6,7 @@ import '../page-globals.ts';
 import { describeContradiction } from '../../diagnosis/reason.ts';
 import { putOnJobCard } from '../job/hand-over.ts';
 import { forget, keep, kept } from '../keep.ts';
+import { dayAndTimeText } from '../text/day-and-time.ts';
 import { NOT_IT, PROVEN, proveKey, readAnswers, SKIPPED, writeAnswers } from '../walk/answers.ts';
 import { Diagnoser, type Diagnosis } from '../walk/diagnose.ts';
 import { knownIn } from '../walk/known-answers.ts';
@@ -331,9 +332,7 @@ class Walk extends HTMLElement {
     const before = kept(`walk.${this.data.symptom}`, isKeptWalk);
     if (!before || before.answers.length === 0) return [];
     const day = new Date(before.at);
-    const when = Number.isNaN(day.getTime())
-      ? 'before'
-      : `on ${day.toLocaleString([], { dateStyle: 'medium', timeStyle: 'short' })}`;
+    const when = Number.isNaN(day.getTime()) ? 'before' : `on ${dayAndTimeText(day)}`;
     const count = before.answers.length === 1 ? '1 answer' : `${before.answers.length} answers`;
     return [
       element(

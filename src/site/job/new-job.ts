@@ -1,5 +1,6 @@
 import type { Job } from '../../model/job.ts';
 import { newId } from '../kept/device-store.ts';
+import { dayAndTimeText } from '../text/day-and-time.ts';
 
 export function newJob(): Job {
   const now = new Date().toISOString();
@@ -24,7 +25,5 @@ export function newJob(): Job {
 
 /** What a card is called where there are several. */
 export function jobTitle({ name, plate, vehicle, opened }: Job): string {
-  const day = new Date(opened);
-  const when = day.toLocaleString([], { day: 'numeric', month: 'short', hour: '2-digit', minute: '2-digit' });
-  return [name || plate || vehicle?.title || 'Card without a name', when].join(', ');
+  return [name || plate || vehicle?.title || 'Card without a name', dayAndTimeText(opened)].join(', ');
 }

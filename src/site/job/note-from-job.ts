@@ -1,5 +1,6 @@
 import type { Job } from '../../model/job.ts';
 import { type NoteDraft, newDraft } from '../kept/note-drafts.ts';
+import { dayText } from '../text/day-and-time.ts';
 import { litresSentence } from './litres.ts';
 
 /** A note to be finished by hand, with what the card knows. Plate, name and what the customer said stay on the card. */
@@ -27,6 +28,6 @@ export function noteFromJob(job: Job): NoteDraft {
       .filter((part) => part !== '')
       .join('\n\n'),
     known: 'measured',
-    source: `One car, ${new Date(job.opened).toLocaleString('en-GB', { month: 'long', year: 'numeric' })}`,
+    source: `One car, ${dayText(job.opened)}`,
   };
 }

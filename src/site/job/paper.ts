@@ -1,7 +1,8 @@
 /** The sheets a card becomes: built as text, never as markup, and printed as they stand on the screen. */
 import type { Job } from '../../model/job.ts';
 import { element } from '../islands/element.ts';
-import { litresSentence } from './litres.ts';
+import { dayText, timeText } from '../text/day-and-time.ts';
+import { litresForCustomer, litresSentence } from './litres.ts';
 
 /** What every sheet of this workshop carries. */
 export interface Letterhead {
@@ -29,19 +30,18 @@ export function cardPaper(job: Job, head: Letterhead): Node[] {
     ...words('Proven', job.proven?.title ?? ''),
     ...listed(
       'Readings',
-      job.readings.map(({ what, value, at }) => [`${what} (${timeOf(at)})`, value]),
+      job.readings.map(({ what, value, at }) => [`${what} (${timeText(at)})`, value]),
     ),
     ...words('Litres', litresSentence(job.litres) ?? ''),
     ...listed(
       'Tightened',
-      Object.values(job.torques).map(({ what, figure, at }) => [what, `${figure}, ticked ${timeOf(at)}`]),
+      Object.values(job.torques).map(({ what, figure, at }) => [what, `${figure}, ticked ${timeText(at)}`]),
     ),
     ...words('Remarks', job.remarks.map(({ text }) => text).join('\n')),
     ...words('Found', job.found),
     ...words('Done', job.did),
     ...words('To watch', job.watch),
-    element('p', { class: 'sign' }, 'Worked on by'),
-    element('p', { class: 'sign' }, 'Looked over by'),
+    signed('Worked on by', 'Looked over by'),
   ];
 }
 
@@ -61,18 +61,23 @@ export function customerPaper(job: Job, head: Letterhead): Node[] {
       'What we measured',
       job.readings.map(({ what, value }) => [what, value]),
     ),
-    ...words('Coolant', litresSentence(job.litres) ?? ''),
+    ...words('Coolant', litresForCustomer(job.litres) ?? ''),
     ...words('What to watch', job.watch),
+    signed('Worked on by', 'Handed over by'),
     element('p', { class: 'sheet-footer' }, head.footer),
   ];
 }
 
+/** Lines to sign on, side by side, never alone on a last page. */
+function signed(...who: string[]): HTMLElement {
+  return element('div', { class: 'signs' }, ...who.map((each) => element('p', { class: 'sign' }, each)));
+}
+
 function heading({ shop, hours }: Letterhead, title: string, { opened }: Job): Node[] {
-  const day = new Date(opened).toLocaleDateString([], { dateStyle: 'long' });
   return [
     element('p', { class: 'letterhead' }, element('b', {}, shop), element('br'), hours),
     element('h2', { tabindex: '-1' }, title),
-    element('p', { class: 'soft' }, day),
+    element('p', { class: 'soft' }, dayText(opened)),
   ];
 }
 
@@ -102,8 +107,4 @@ function listed(title: string, rows: [string, string][]): Node[] {
     element('tr', {}, element('th', { scope: 'row' }, name), element('td', {}, value)),
   );
   return [element('h3', {}, title), element('table', {}, element('tbody', {}, ...lines))];
-}
-
-function timeOf(at: string): string {
-  return new Date(at).toLocaleTimeString([], { hour: '2-digit', minute: '2-digit' });
 }

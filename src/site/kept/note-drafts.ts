@@ -1,5 +1,6 @@
 /** Notes that are being written, or are written and not yet handed over, kept on this device. */
 import type { Note } from '../../model/note.ts';
+import { dayText } from '../text/day-and-time.ts';
 import { DeviceStore, isMoment, newId } from './device-store.ts';
 
 export const SOURCE_KINDS = ['measured', 'manual', 'common practice', 'from memory'] as const;
@@ -64,9 +65,7 @@ export function newDraft(): NoteDraft {
 
 /** The day here, not in Greenwich. */
 export function today(): string {
-  const now = new Date();
-  const two = (value: number) => String(value).padStart(2, '0');
-  return `${now.getFullYear()}-${two(now.getMonth() + 1)}-${two(now.getDate())}`;
+  return dayText(new Date());
 }
 
 /** The note a draft makes: not yet checked, and without the fields left empty. */

@@ -1,0 +1,19 @@
+/** Dates and times as they are written everywhere on the site: 2026-11-25, 17:48; of the place where it is read. */
+
+const two = (value: number) => String(value).padStart(2, '0');
+
+/** @param moment a date, or a moment in ISO form */
+export function dayText(moment: Date | string): string {
+  const at = new Date(moment);
+  return `${at.getFullYear()}-${two(at.getMonth() + 1)}-${two(at.getDate())}`;
+}
+
+/** @param moment a date, or a moment in ISO form */
+export function timeText(moment: Date | string): string {
+  const at = new Date(moment);
+  return `${two(at.getHours())}:${two(at.getMinutes())}`;
+}
+
+export function dayAndTimeText(moment: Date | string): string {
+  return `${dayText(moment)} ${timeText(moment)}`;
+}
