@@ -37,7 +37,7 @@ const HEAT_SOAK_LEAST = 60;
 const GAP = 60;
 
 export function eventsOf(judged: Judged, vehicle: TraceVehicle): TraceEvent[] {
-  const { grid, course, drive, fan, sensor, hot } = judged;
+  const { grid, start, course, drive, fan, sensor, hot } = judged;
   const { smooth, step } = grid;
   const reading = (at: number) =>
     smooth[Math.min(smooth.length - 1, Math.max(0, Math.round(at / step)))] ?? Number.NaN;
@@ -49,16 +49,18 @@ export function eventsOf(judged: Judged, vehicle: TraceVehicle): TraceEvent[] {
     from: undefined,
     ...more,
   });
+  const first = smooth.findIndex(Number.isFinite);
+  // Smoothing lifts the first reading of a cold start by a degree; the log's own is told.
+  const begun = (at: number) => (at <= first ? start.coolant : reading(at * step));
   const lasting = (kind: TraceEventKind, from: number, to: number) =>
     event(kind, from * step, {
       until: to * step,
-      from: reading(from * step),
+      from: begun(from),
       kelvin: middleOf(smooth, to - Math.round(30 / step), to),
     });
-  const first = smooth.findIndex(Number.isFinite);
   const stops = drive?.standing.filter(({ from, to }) => (to - from) * step >= 120) ?? [];
   const events = [
-    event('start', Math.max(0, first) * step),
+    event('start', Math.max(0, first) * step, { kelvin: start.coolant }),
     ...course.milestones.map(({ kelvin, at }) => event('reached', at, { kelvin })),
     ...(course.pause ? [event('pause', course.pause.at, { kelvin: course.pause.kelvin })] : []),
     ...longestOf(drive?.atSpeed ?? []).map(({ from, to }) => lasting('at speed', from, to)),

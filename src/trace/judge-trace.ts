@@ -100,7 +100,7 @@ export function* judgeInParts(trace: Trace, vehicle: TraceVehicle, said: Said = 
     fan,
     sensor: { ...sensor, faults },
     likeness,
-    monitor: thermostatMonitor(grid, vehicle.opens.low),
+    monitor: thermostatMonitor(grid, vehicle.opens.low, start.outside?.kelvin),
     cold,
     hot,
     verdict,

@@ -8,6 +8,9 @@ import type { Grid } from './grid.ts';
 /** 20 °F, K. */
 export const MONITOR_DISTANCE = 20 / 1.8;
 
+/** 20 °F: in more cold a maker may leave the monitor off; from memory, K. */
+export const MONITOR_COLDEST = 273.15 - 12 / 1.8;
+
 export interface MonitorResult {
   /** K. */
   threshold: number;
@@ -15,7 +18,7 @@ export interface MonitorResult {
   reachedAt: number | undefined;
   /** Seconds spent under it afterwards with the engine running. */
   secondsUnderAfter: number;
-  result: 'meets' | 'does not reach' | 'falls back' | 'cannot tell';
+  result: 'meets' | 'does not reach' | 'falls back' | 'cannot tell' | 'does not apply';
 }
 
 /** Shorter dips are noise, s. */
@@ -25,8 +28,15 @@ const LONG_ENOUGH = 900;
 /** Jitter allowed before a dip counts, K. */
 const JITTER = 0.5;
 
-/** @param opens nominal opening, K */
-export function thermostatMonitor({ smooth, signals, step }: Grid, opens: number): MonitorResult {
+/**
+ * @param opens nominal opening, K
+ * @param outside K, where it is known
+ */
+export function thermostatMonitor(
+  { smooth, signals, step }: Grid,
+  opens: number,
+  outside?: number,
+): MonitorResult {
   const threshold = opens - MONITOR_DISTANCE;
   const reached = smooth.findIndex((each) => each >= threshold);
   const runs = (at: number) => signals.rpm === undefined || (signals.rpm[at] ?? 1000) > 50;
@@ -36,13 +46,15 @@ export function thermostatMonitor({ smooth, signals, step }: Grid, opens: number
       if ((smooth[at] ?? threshold) < threshold - JITTER && runs(at)) under += step;
   const duration = smooth.length * step;
   const result =
-    reached === -1
-      ? duration >= LONG_ENOUGH
-        ? 'does not reach'
-        : 'cannot tell'
-      : under >= SHORTEST_FALL
-        ? 'falls back'
-        : 'meets';
+    outside !== undefined && outside < MONITOR_COLDEST
+      ? 'does not apply'
+      : reached === -1
+        ? duration >= LONG_ENOUGH
+          ? 'does not reach'
+          : 'cannot tell'
+        : under >= SHORTEST_FALL
+          ? 'falls back'
+          : 'meets';
   return {
     threshold,
     reachedAt: reached === -1 ? undefined : reached * step,

@@ -5,8 +5,8 @@ import type { Refusal } from './cold-side.ts';
 import type { TraceEvent } from './events.ts';
 import { pausedAtStamp } from './first-rise.ts';
 import type { Judged } from './judge-trace.ts';
-import { MONITOR_DISTANCE } from './monitor.ts';
-import type { Figure, TraceVehicle } from './vehicle.ts';
+import { MONITOR_COLDEST, MONITOR_DISTANCE } from './monitor.ts';
+import { type Figure, STOP_ABOVE_FAN, type TraceVehicle } from './vehicle.ts';
 
 /** A temperature in kelvin to whole degrees of the reader; a dash for none. */
 export function degrees(kelvin: number, habit: Habit = METRIC): string {
@@ -21,6 +21,15 @@ export function degrees(kelvin: number, habit: Habit = METRIC): string {
 export function figureText({ low, high, from }: Figure, habit: Habit = METRIC): string {
   const text = quantityText({ dimension: 'temperature', low, high, unit: '°C', decimals: 0 }, habit);
   return from === 'general' ? `${text} (general)` : text;
+}
+
+/** What the figure is past which nobody drives on, in words. */
+export function stopText({ stopBy }: TraceVehicle, habit: Habit = METRIC): string {
+  return {
+    'fast stage': 'where its fan goes to the fast stage',
+    'over the fan': `${differenceText(STOP_ABOVE_FAN, habit)} over its fan’s start`,
+    warning: 'where its warning comes',
+  }[stopBy];
 }
 
 /** A difference of temperatures. */
@@ -68,14 +77,14 @@ const FINDING_WORDS: Record<Judged['verdict']['finding'], Say> = {
   sound: ({ cold, course, hot }, vehicle, habit) =>
     cold.is === 'opens' && course.pause
       ? {
-          sentence: `The thermostat opens where it should: the rise breaks off at ${degrees(course.pause.kelvin, habit)}, and it stays about ${degrees(cold.held.level, habit)}, with an opening at ${figureText(vehicle.opens, habit)}.`,
+          sentence: `The thermostat opens where it should: the rise breaks off at ${degrees(course.pause.kelvin, habit)}, and it stays about ${degrees(cold.held.level, habit)}, and it should start to open at ${figureText(vehicle.opens, habit)}.`,
           because: `A thermostat standing open gives the rise no such point, it fades. From there on between ${degrees(cold.held.low, habit)} and ${degrees(cold.held.high, habit)} for ${clockText(cold.held.seconds)}.`,
           next: 'How it holds in the wind is shown by ten minutes at one speed.',
         }
       : {
-          sentence: `The thermostat holds: ${degrees(levelOf(cold), habit)} at steady speed, and it opens at ${figureText(vehicle.opens, habit)}.`,
+          sentence: `The thermostat holds: ${degrees(levelOf(cold), habit)} at steady speed, and it should start to open at ${figureText(vehicle.opens, habit)}.`,
           because: `${course.pause && pausedAtStamp(course, vehicle) ? `The rise breaks off at ${degrees(course.pause.kelvin, habit)}, as it does when a shut thermostat opens.` : 'A thermostat standing open would not have held this on this drive.'} Highest ${degrees(hot.highest, habit)}.`,
-          next: 'If the complaint is still there, it is not in what this log shows.',
+          next: 'If the customer still sees it, ask when: in traffic, on a hill, with the heater on. Log that drive. If his gauge shows it while the scan tool does not, the fault is in the gauge or its sensor.',
         },
   'cold-at-speed': (judged, vehicle, habit) => {
     const { cold, verdict } = judged;
@@ -149,8 +158,8 @@ const FINDING_WORDS: Record<Judged['verdict']['finding'], Say> = {
       'On a mild day at moderate speed a radiator needs little of what it can do, and the thermostat little of its lift. So far above the opening, the heat does not get out as it should.',
     next: 'Cold, the level first. Then compare scan tool and hose: a sensor may read high. Then the temperature of both hoses, and the fins. Watch the reading on the way: it has little left for a hill or a hot day.',
   }),
-  'too-hot': ({ hot }, { stopAt }, habit) => ({
-    sentence: `Too hot: ${degrees(hot.highest, habit)}, past ${figureText(stopAt, habit)}.`,
+  'too-hot': ({ hot }, vehicle, habit) => ({
+    sentence: `Too hot: ${degrees(hot.highest, habit)}, past ${figureText(vehicle.stopAt, habit)}, ${stopText(vehicle, habit)}.`,
     because: 'The log does not show what it did before, so it names no cause.',
     next: LEVEL_FIRST,
   }),
@@ -243,24 +252,42 @@ export const REFUSALS: Record<Refusal, string> = {
   'radiator-not-asked': 'The radiator was not put to work: that takes minutes at speed on a warm day.',
 };
 
-export function monitorText({ monitor }: Judged, { opens }: TraceVehicle, habit: Habit = METRIC): string {
+/** Verdicts on the thermostat; to any other the regulation's test of it has nothing to say. */
+const ON_THE_THERMOSTAT: ReadonlySet<string> = new Set(['sound', 'cold-at-speed', 'low-throughout']);
+
+/** The regulation's own measure beside the verdict; undefined where it is none on the thermostat, and beside a stop. */
+export function monitorText(
+  { monitor, verdict, start }: Judged,
+  { opens }: TraceVehicle,
+  habit: Habit = METRIC,
+): string | undefined {
+  if (verdict.stop || !ON_THE_THERMOSTAT.has(verdict.finding)) return undefined;
+  const early = verdict.finding !== 'sound';
   const limit = `${degrees(monitor.threshold, habit)}, ${differenceText(MONITOR_DISTANCE, habit)} under ${degrees(opens.low, habit)}`;
   switch (monitor.result) {
     case 'meets':
-      return `By the regulation’s own measure it passes: the coolant came to ${limit}, after ${clockText(monitor.reachedAt ?? 0)} and stayed above it.`;
+      return `By the regulation’s own measure it passes: the coolant came to ${limit}, after ${clockText(monitor.reachedAt ?? 0)} and stayed above it.${early ? ' It looks no nearer to the stamp than that, so it can pass with a thermostat that opens too early; the verdict above stands.' : ''}`;
     case 'falls back':
-      return `By the regulation’s own measure it fails: it came to ${limit}, after ${clockText(monitor.reachedAt ?? 0)} and then fell back under it for ${clockText(monitor.secondsUnderAfter)}.`;
+      return `By the regulation’s own measure it fails: it came to ${limit}, after ${clockText(monitor.reachedAt ?? 0)} and then fell back under it for ${clockText(monitor.secondsUnderAfter)}.${early ? '' : WHOLE_DRIVE}`;
     case 'does not reach':
-      return `By the regulation’s own measure it fails: it never came to ${limit}.`;
+      return `By the regulation’s own measure it fails: it never came to ${limit}.${early ? '' : WHOLE_DRIVE}`;
+    case 'does not apply':
+      return `The regulation’s own measure does not apply: it was ${degrees(start.outside?.kelvin ?? Number.NaN, habit)} outside, and under ${degrees(MONITOR_COLDEST, habit)} a maker may leave it off, as remembered.`;
     case 'cannot tell':
       return `By the regulation’s own measure nothing can be said: it had not come to ${limit} when the log ended, and that may be the log’s fault.`;
   }
 }
 
+const WHOLE_DRIVE =
+  ' It asks that of the whole drive; the verdict above asks it where a thermostat can hold.';
+
 /** What happened, for the table. */
 export function eventText({ kind, until, at, from, kelvin }: TraceEvent, habit: Habit = METRIC): string {
-  const lasted = until === undefined ? '' : `, ${clockText(until - at)}`;
-  const since = from === undefined || Number.isNaN(from) ? '' : ` from ${degrees(from, habit)}`;
+  const lasted = until === undefined ? '' : ` for ${clockText(until - at)}`;
+  const course =
+    from === undefined || Number.isNaN(from)
+      ? ''
+      : `, from ${degrees(from, habit)} to ${degrees(kelvin, habit)}`;
   switch (kind) {
     case 'start':
       return 'The log begins';
@@ -269,9 +296,9 @@ export function eventText({ kind, until, at, from, kelvin }: TraceEvent, habit: 
     case 'pause':
       return 'The rise breaks off: the thermostat starts to open';
     case 'at speed':
-      return `At speed${lasted}${since}, to`;
+      return `At speed${lasted}${course}`;
     case 'standing':
-      return `Standing${lasted}${since}, to`;
+      return `Standing${lasted}${course}`;
     case 'fan on':
       return 'The fan starts';
     case 'fan off':
@@ -279,9 +306,9 @@ export function eventText({ kind, until, at, from, kelvin }: TraceEvent, habit: 
     case 'highest':
       return 'Highest';
     case 'heat soak':
-      return `Engine off, heat soak${lasted}${since}, to`;
+      return `Engine off, heat soak${lasted}${course}`;
     case 'sensor fault':
-      return `The reading is not the coolant’s: leaves ${degrees(from ?? kelvin, habit)} for`;
+      return `The reading is not the coolant’s: leaves ${degrees(from ?? kelvin, habit)} for ${degrees(kelvin, habit)}`;
     case 'gap':
       return `Nothing logged${lasted}`;
     case 'end':

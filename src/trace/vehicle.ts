@@ -23,8 +23,10 @@ export interface TraceVehicle {
   lowLimit: Figure;
   fanOn: Figure;
   fanOff: Figure;
-  /** Past it nobody goes on driving: the fan's fast stage, or what stands for it. */
+  /** Past it nobody goes on driving. */
   stopAt: Figure;
+  /** What it is: the fan's fast stage, so far over the fan's start where it has none, or the warning if that is sooner. */
+  stopBy: 'fast stage' | 'over the fan' | 'warning';
   warning: Figure;
   /** Cold start to opening, mixed driving at 20 °C, s. */
   warmUpTime: Figure;
@@ -42,7 +44,7 @@ const LOW_LIMIT_UNDER_OPENING = 9;
 /** Common practice: fully open 10 to 15 K above the opening by the trade, 15 to 20 by one maker. */
 const FULLY_OPEN_ABOVE = [10, 18] as const;
 /** Where no fast stage is known: so far above the fan's start it has failed to bring the figure down. */
-const STOP_ABOVE_FAN = 8;
+export const STOP_ABOVE_FAN = 8;
 
 export function traceVehicleOf(sheet: VehicleFigures | undefined): TraceVehicle {
   const own = (path: FigurePath): Figure | undefined => {
@@ -58,8 +60,11 @@ export function traceVehicleOf(sheet: VehicleFigures | undefined): TraceVehicle 
     from: figure.from === 'vehicle' ? 'computed' : 'general',
   });
   const fanOn = own('fan.on') ?? atLeast(generalFigure('fan.on'), stamped.high + 5);
-  const warning = own('warning.lamp') ?? generalFigure('warning.lamp');
+  const ownWarning = own('warning.lamp');
   const fast = own('fan.fast');
+  const hasFast = fast !== undefined && fast.high > fanOn.high + 3;
+  const byFan = hasFast ? fast : above({ ...fanOn, low: fanOn.high }, STOP_ABOVE_FAN);
+  const warnsSooner = ownWarning !== undefined && ownWarning.low < byFan.high;
   return {
     title: sheet?.title,
     layout: sheet?.layout ?? {},
@@ -69,8 +74,9 @@ export function traceVehicleOf(sheet: VehicleFigures | undefined): TraceVehicle 
     lowLimit: own('running.low-limit') ?? above(opens, -LOW_LIMIT_UNDER_OPENING),
     fanOn,
     fanOff: own('fan.off') ?? above(fanOn, -5),
-    stopAt: fast && fast.high > fanOn.high + 3 ? fast : above({ ...fanOn, low: fanOn.high }, STOP_ABOVE_FAN),
-    warning,
+    stopAt: warnsSooner ? ownWarning : byFan,
+    stopBy: warnsSooner ? 'warning' : hasFast ? 'fast stage' : 'over the fan',
+    warning: ownWarning ?? generalFigure('warning.lamp'),
     warmUpTime: own('warm-up.time') ?? generalFigure('warm-up.time'),
   };
 }

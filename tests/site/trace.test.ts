@@ -80,6 +80,23 @@ describe('a log', () => {
     await close();
   });
 
+  test('a sample on a phone: the verdict comes before the eyes, with nothing open around it', async () => {
+    const { page, close } = await openPage(browser, site.root, phone);
+    await page.goto(`${site.root}road-test.html`);
+    await page.getByText('Samples, all invented').click();
+    await page.locator('[data-sample="no-flow"] button').click();
+    await verdict(page).waitFor();
+    await expect.poll(() => verdict(page).evaluate((part) => part === document.activeElement)).toBe(true);
+    const top = await verdict(page).evaluate((part) => part.getBoundingClientRect().top);
+    expect(top).toBeGreaterThanOrEqual(0);
+    expect(top).toBeLessThan(SIZES.phone.height / 2);
+    expect(await page.locator('.choose details[open]').count()).toBe(0);
+    // The regulation's measure says nothing beside a stop, and what was understood stays folded where all was.
+    expect(await page.locator('.result').textContent()).not.toContain('regulation');
+    expect(await page.locator('.understood').evaluate((part: HTMLDetailsElement) => part.open)).toBe(false);
+    await close();
+  });
+
   test('columns that were not recognised are chosen by hand, one straight after the other', async () => {
     const text = await readFile(sample('opens-early'), 'utf8');
     const strange = text.replace(/Time \(s\).*/, 'a;b;c;d;e;f;g');

@@ -45,6 +45,19 @@ describe('the drawing of a road test', () => {
     expect(Math.max(...ys) - Math.min(...ys)).toBeGreaterThan(50);
   });
 
+  test('no mark stands on the figures of the axis, where the log begins', () => {
+    const rows = Array.from(
+      { length: 900 },
+      (_, at) => `${at},${Math.min(95, 15 + at / 8)},${at < 5 ? 0 : 80}`,
+    );
+    for (const narrow of [false, true]) {
+      const svg = chart(`time (s),coolant (°C),speed (km/h)\n${rows.join('\n')}`, { narrow });
+      const marks = [...svg.matchAll(/<circle class="event" cx="([\d.]+)"/g)].map(([, x]) => Number(x));
+      expect(marks.length).toBeGreaterThan(0);
+      for (const x of marks) expect(x - 8.5).toBeGreaterThan(narrow ? 34 : 46);
+    }
+  });
+
   test('a gap is left open', () => {
     const rows = Array.from({ length: 600 }, (_, at) => `${at < 300 ? at : at + 400},80,50`);
     const svg = chart(`time (s),coolant (°C),speed (km/h)\n${rows.join('\n')}`);

@@ -19,11 +19,12 @@ const PASSES: readonly (readonly [number, number])[] = [
   [105, 93.9],
 ];
 
-function monitored(celsius: readonly number[], opens: number) {
+function monitored(celsius: readonly number[], opens: number, outside?: number) {
   const coolant = Float64Array.from(celsius, (each) => each + 273.15);
   return thermostatMonitor(
     { step: 1, length: coolant.length, signals: { coolant }, smooth: runningMean(coolant, 1) },
     opens + 273.15,
+    outside === undefined ? undefined : outside + 273.15,
   );
 }
 const ramp = (to: number, seconds: number) =>
@@ -47,4 +48,10 @@ test('falling back under it fails from half a minute on', () => {
 
 test('a short log that had not come so far proves nothing', () => {
   expect(monitored(ramp(60, 300), 88).result).toBe('cannot tell');
+});
+
+test('in deep cold a maker may leave it off, from memory under 20 °F: it neither passes nor fails', () => {
+  const low = [...ramp(60, 1000), ...Array(200).fill(60)];
+  expect(monitored(low, 88, -25).result).toBe('does not apply');
+  expect(monitored(low, 88, -6).result).toBe('does not reach');
 });

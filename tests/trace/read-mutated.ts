@@ -31,7 +31,7 @@ export function saidAbout(
       ...proof,
       words,
       ...remarks,
-      monitorText(judged, vehicle),
+      monitorText(judged, vehicle) ?? '',
     ],
   };
 }

@@ -4,7 +4,7 @@ import { eventsOf } from '../../src/trace/events.ts';
 import { judgeTrace, type Said } from '../../src/trace/judge-trace.ts';
 import { fromTrace, milestonesFor, passes } from '../../src/trace/proof.ts';
 import { finish, readLog } from '../../src/trace/read/read-log.ts';
-import { monitorText, tell } from '../../src/trace/say.ts';
+import { eventText, monitorText, stopText, tell } from '../../src/trace/say.ts';
 import { traceVehicleOf, type VehicleFigures } from '../../src/trace/vehicle.ts';
 import { type Car, drive, type Fault, makeCar } from './car.ts';
 import { handLog, OPENS_EARLY, SOUND_RUN } from './hand-log.ts';
@@ -232,6 +232,48 @@ describe('beside the verdict', () => {
     expect(sound.monitor.result).toBe('meets');
     // 88 °C: pass at or above 76.9 °C, arithmetic of the check figures.
     expect(sound.monitor.threshold - 273.15).toBeCloseTo(76.9, 1);
+    expect(monitorText(sound, sound.vehicle)).toContain('it passes');
+  });
+
+  test('the regulation’s measure is silent beside a stop and where the verdict is not on the thermostat', () => {
+    for (const fault of ['pump moves nothing', 'air in the system', 'sensor jumps'] as const) {
+      const result = judged(simulated(carWith(fault), 20), STAMP_87);
+      expect(monitorText(result, result.vehicle), fault).toBeUndefined();
+    }
+  });
+
+  test('where it passes with a thermostat that opens too early, it says that it does not look so near', () => {
+    const early = judged(handLog(OPENS_EARLY, 14), STAMP_87);
+    expect(early.monitor.result).toBe('meets');
+    expect(monitorText(early, early.vehicle)).toContain('the verdict above stands');
+  });
+
+  test('one figure to stop at, and what it is: the fast stage, 8 K over the fan, or the warning if that is sooner', () => {
+    const stop = (figures: Parameters<typeof sheetWith>[0]) => {
+      const vehicle = traceVehicleOf(sheetWith({ 'thermostat.opens': '88 °C', ...figures }));
+      return [Math.round(vehicle.stopAt.high - 273.15), stopText(vehicle)];
+    };
+    expect(stop({ 'fan.on': '97 °C', 'warning.lamp': '116 °C' })).toEqual([
+      105,
+      '8\u00a0K over its fan’s start',
+    ]);
+    expect(stop({ 'fan.on': '99 °C', 'fan.fast': '106 °C' })).toEqual([
+      106,
+      'where its fan goes to the fast stage',
+    ]);
+    expect(stop({ 'fan.on': '105 °C', 'warning.lamp': '110 °C' })).toEqual([110, 'where its warning comes']);
+  });
+
+  test('a stretch is told whole, and the log begins with its own first reading', () => {
+    const result = judged(handLog(SOUND_RUN, 15), STAMP_88);
+    const events = eventsOf(result, result.vehicle);
+    const first = events.find(({ kind }) => kind === 'start');
+    expect((first?.kelvin ?? 0) - 273.15).toBeCloseTo(15, 1);
+    const told = events.map((event) => eventText(event).replaceAll('\u00a0', ' '));
+    expect(told.find((each) => each.startsWith('Standing'))).toMatch(
+      /^Standing for [\d:]+, from \d+ °C to \d+ °C$/,
+    );
+    for (const each of told) expect(each).not.toMatch(/ (to|for)$/);
   });
 
   test('the events stand in order and hold the pause, the speed, the fan', () => {

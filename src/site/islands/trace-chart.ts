@@ -310,11 +310,13 @@ function marks(
     .map((event, index) => ({ event, number: index + 1 }))
     .filter(({ event }) => event.at >= from && event.at <= to && Number.isFinite(event.kelvin))
     .map(({ event, number }) => {
-      const x = across(event.at);
+      const on = across(event.at);
+      // Clear of the figures on the axis, where the log begins.
+      const x = Math.max(frame.left + 10, on);
       // Where the log has a gap there is no line to stand on.
       const reading = grid.smooth[Math.round(event.at / grid.step)] ?? Number.NaN;
-      const on = up(Number.isFinite(reading) ? reading : event.kelvin);
-      let y = on - 16;
+      const line = up(Number.isFinite(reading) ? reading : event.kelvin);
+      let y = line - 16;
       for (
         let tries = 0;
         tries < 12 && placed.some((each) => Math.hypot(each.x - x, each.y - y) < 18);
@@ -322,7 +324,7 @@ function marks(
       )
         y -= 9;
       if (y < 10) {
-        y = on + 18;
+        y = line + 18;
         for (
           let tries = 0;
           tries < 12 && placed.some((each) => Math.hypot(each.x - x, each.y - y) < 18);
@@ -333,7 +335,7 @@ function marks(
       y = Math.min(frame.bottom - 8, y);
       placed.push({ x, y });
       return (
-        `<path class="thin" d="M${at(x, on)}L${at(x, y)}"/><circle class="event" cx="${coordinate(x)}" cy="${coordinate(y)}" r="8.5"/>` +
+        `<path class="thin" d="M${at(on, line)}L${at(x, y)}"/><circle class="event" cx="${coordinate(x)}" cy="${coordinate(y)}" r="8.5"/>` +
         `<text class="event" x="${coordinate(x)}" y="${coordinate(y + 4)}" text-anchor="middle">${number}</text>`
       );
     })

@@ -190,7 +190,7 @@ class ProofRun extends HTMLElement {
     });
     input.onchange = () => {
       const text = input.value.trim();
-      const read = text === '' ? undefined : readQuantity(text.replace(',', '.'), 'temperature', unit);
+      const read = text === '' ? undefined : readQuantity(text, 'temperature', unit);
       if (read && !read.ok) {
         // What was typed stays; what was kept stays.
         says.textContent = `Write a temperature, such as ${unit === '°F' ? '190' : '88'}.`;

@@ -2,7 +2,15 @@
 import type { Habit } from '../../model/habit.ts';
 import { eventsOf, type TraceEvent } from '../../trace/events.ts';
 import type { Judged } from '../../trace/judge-trace.ts';
-import { clockText, degrees, eventText, monitorText, type Told } from '../../trace/say.ts';
+import {
+  clockText,
+  degrees,
+  eventText,
+  figureText,
+  monitorText,
+  stopText,
+  type Told,
+} from '../../trace/say.ts';
 import type { TraceVehicle } from '../../trace/vehicle.ts';
 import { button, element } from './element.ts';
 import { drawTrace, secondsAt, type TraceChart } from './trace-chart.ts';
@@ -13,7 +21,11 @@ export function verdictPart({ verdict }: Judged, told: Told, names: TraceNames, 
   const walkTitle = walk === undefined ? undefined : names.symptoms[walk];
   const answers = verdict.outcomes.map(({ test, outcome }) => `${test}=${outcome}`).join('&');
   return [
-    element('p', { class: `answer-sentence${verdict.stop ? ' stop' : ''}`, role: 'status' }, told.sentence),
+    element(
+      'p',
+      { class: `answer-sentence${verdict.stop ? ' stop' : ''}`, role: 'status', tabindex: '-1' },
+      told.sentence,
+    ),
     element('p', {}, told.because),
     element('p', {}, element('b', {}, 'Next: '), told.next),
     ...(walkTitle !== undefined
@@ -126,12 +138,14 @@ export class ChartPart {
       button('Later', () => this.move(0.5)),
       button('Whole log', () => this.show(0, this.end)),
     );
+    const stop = ` Stop is ${figureText(vehicle.stopAt, habit)}, ${stopText(vehicle, habit)}.`;
     const legend = element(
       'p',
       { class: 'soft' },
-      judged.band
+      (judged.band
         ? 'Line: the log. Shaded: what a sound engine of this kind would have read on this drive and this day. Thin bar: fan. Foot: road speed. Numbers: rows of the table.'
-        : 'Line: the log. Thin bar: fan. Foot: road speed. Numbers: rows of the table. No band is shaded: road speed or the temperature outside is not known.',
+        : 'Line: the log. Thin bar: fan. Foot: road speed. Numbers: rows of the table. No band is shaded: road speed or the temperature outside is not known.') +
+        stop,
     );
     this.root = element('div', {}, this.figure, legend, this.buttons, eventTable(events, habit));
     this.narrow.addEventListener('change', () => this.draw());
@@ -219,9 +233,11 @@ function eventTable(events: readonly TraceEvent[], habit: Habit): HTMLElement {
 }
 
 export function monitorPart(judged: Judged, vehicle: TraceVehicle, habit: Habit): HTMLElement[] {
+  const text = monitorText(judged, vehicle, habit);
+  if (text === undefined) return [];
   return [
     element('h2', {}, 'The regulation’s own measure'),
-    element('p', {}, monitorText(judged, vehicle, habit)),
+    element('p', {}, text),
     element(
       'p',
       { class: 'soft' },

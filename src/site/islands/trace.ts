@@ -17,6 +17,8 @@ import { ChartPart, monitorPart, verdictPart } from './trace-view.ts';
 
 /** Longer files are refused before they fill the memory, bytes. */
 const LONGEST_FILE = 200e6;
+/** What the log leaves open and a field under the verdict settles. */
+const ASKS: ReadonlySet<string> = new Set(['outside-unknown', 'heater-unknown', 'no-speed']);
 
 class RoadTest extends HTMLElement {
   private readonly reader = new BackgroundReader((answer) => this.take(answer));
@@ -26,6 +28,8 @@ class RoadTest extends HTMLElement {
   private file = '';
   /** Showings begun; an older one stops. */
   private shown = 0;
+  /** A log just given: its verdict is brought before the reader's eyes. */
+  private fresh = false;
   private last: Exclude<Answer, { kind: 'progress' }> | undefined;
   /** Vehicle and outside temperature the last judgement was made with. */
   private orderedFor: string | undefined;
@@ -93,6 +97,9 @@ class RoadTest extends HTMLElement {
     this.file = name;
     this.choice = {};
     this.said = {};
+    this.fresh = true;
+    // Closed, so that the verdict stands under what was chosen and not below a screen of samples.
+    for (const part of this.querySelectorAll<HTMLDetailsElement>('.choose details')) part.open = false;
     this.say(`Reading ${name}…`);
     this.order(bytes);
   }
@@ -141,6 +148,14 @@ class RoadTest extends HTMLElement {
     const focused = document.activeElement?.id;
     place.replaceChildren(...made);
     if (focused) document.getElementById(focused)?.focus();
+    if (this.fresh) this.bringForward(place);
+  }
+
+  private bringForward(place: Element): void {
+    this.fresh = false;
+    const verdict = place.querySelector<HTMLElement>('.answer-sentence');
+    verdict?.focus({ preventScroll: true });
+    verdict?.scrollIntoView({ block: 'start' });
   }
 
   private faultParts(fault: LogFault): HTMLElement[] {
@@ -149,7 +164,10 @@ class RoadTest extends HTMLElement {
       fault.columns.length > 0
         ? [element('h2', {}, 'Which column is which'), this.columns(fault.columns, fault.layout)]
         : [];
-    return [element('p', { class: 'answer-sentence', role: 'status' }, fault.message), ...fields];
+    return [
+      element('p', { class: 'answer-sentence', role: 'status', tabindex: '-1' }, fault.message),
+      ...fields,
+    ];
   }
 
   private judgedParts({ understood, judged }: { understood: Understood; judged: Judged }): (() => Node[])[] {
@@ -185,13 +203,20 @@ class RoadTest extends HTMLElement {
     { words, rows, sampling, remarks, columns, layout }: Understood,
     judged: Judged,
   ): HTMLElement[] {
-    return [
-      element('h2', {}, 'What was understood'),
+    const { coolant, speed, ambient, intake } = layout.roles;
+    const asked = judged.verdict.open.some((each) => ASKS.has(each));
+    const changed = Object.keys({ ...this.choice.columns, ...this.choice.units, ...this.said }).length > 0;
+    const part = element(
+      'details',
+      { class: 'understood' },
+      element('summary', {}, element('h2', {}, 'What was understood')),
       element('p', {}, `${words}. ${rows.kept} of ${rows.read} lines used, one each ${everyText(sampling)}.`),
       ...(remarks.length > 0 ? [element('ul', {}, ...remarks.map((each) => element('li', {}, each)))] : []),
       this.conditions(judged),
       this.columns(columns, layout),
-    ];
+    );
+    part.open = !(coolant && speed && (ambient || intake)) || asked || changed || remarks.length > 0;
+    return [part];
   }
 
   private withoutVehicle(root: URL): HTMLElement {
@@ -233,7 +258,7 @@ class RoadTest extends HTMLElement {
     } else says.textContent = 'Not in the log. Type it.';
     outside.onchange = () => {
       const text = outside.value.trim();
-      const read = text === '' ? undefined : readQuantity(text.replace(',', '.'), 'temperature', unit);
+      const read = text === '' ? undefined : readQuantity(text, 'temperature', unit);
       if (read && (!read.ok || read.quantity.low < 220 || read.quantity.low > 330)) {
         says.textContent = `Write the temperature outside, such as ${unit === '°F' ? '50 °F' : '10 °C'}.`;
         return;
