@@ -306,7 +306,8 @@ class CalculatorPart extends HTMLElement {
   private exampleLine(): string {
     const { vehicle } = window.headertank;
     if (this.touched.size > 0) return 'Your figures; the rest stands as shown.';
-    if (this.inStep) return 'Type what was found on this car.';
+    if (this.inStep)
+      return this.setOfStep() ? 'This vehicle’s figures for this joint.' : 'Type what was found on this car.';
     return vehicle && this.calculator?.inputs.some((input) => this.figureOf(input))
       ? 'This vehicle’s figures and examples. Type yours.'
       : 'Example figures. Type yours over them.';

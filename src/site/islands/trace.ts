@@ -209,7 +209,7 @@ class RoadTest extends HTMLElement {
     const part = element(
       'details',
       { class: 'understood' },
-      element('summary', {}, element('h2', {}, 'What was understood')),
+      element('summary', {}, 'What was understood'),
       element('p', {}, `${words}. ${rows.kept} of ${rows.read} lines used, one each ${everyText(sampling)}.`),
       ...(remarks.length > 0 ? [element('ul', {}, ...remarks.map((each) => element('li', {}, each)))] : []),
       this.conditions(judged),
