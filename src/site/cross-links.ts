@@ -53,6 +53,7 @@ for (const { id, data } of shelf.records.tool.values()) {
 for (const { id, data } of shelf.records.code.values()) {
   for (const symptom of data.symptoms) point('code', id, 'symptom', symptom);
   for (const cause of data.causes) point('code', id, 'cause', cause);
+  for (const check of data.first) if (typeof check !== 'string') point('code', id, 'test', check.test);
 }
 for (const { id, data } of shelf.records.note.values()) {
   for (const kind of ['vehicle', 'symptom', 'cause', 'procedure'] as const) {
