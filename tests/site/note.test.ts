@@ -109,6 +109,22 @@ describe('what it says', () => {
     await watched.close();
   });
 
+  test('nothing before a key is pressed; then how much is to go, and the figure as it stands', async () => {
+    const watched = await openPage(browser, site.root, quiet);
+    const { page } = watched;
+    await openForm(page);
+    expect(await page.getByText('Nothing is written here').count()).toBe(0);
+    await page.getByRole('button', { name: /^Save: \d+ to go$/ }).click();
+    expect(
+      await page.getByLabel('What it is about, in one line').evaluate((field) => field.matches(':focus')),
+    ).toBe(true);
+    expect(await page.locator('[data-says="title"]').textContent()).toBe('Nothing is written here.');
+    await page.getByLabel('Vehicle', { exact: true }).selectOption('aldermoor-tarn-16');
+    await page.getByLabel('Figure of the vehicle that should be otherwise').selectOption('thermostat.opens');
+    expect(await page.locator('.present').textContent()).toMatch(/^Now on the shelf: 87.°C\.$/);
+    await watched.close();
+  });
+
   test('a title that the shelf has already', async () => {
     const watched = await openPage(browser, site.root, quiet);
     await openForm(watched.page);

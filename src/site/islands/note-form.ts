@@ -38,10 +38,13 @@ class NoteForm extends HTMLElement {
   /** Fields somebody has been in: only there a fault is told at the field before the end. */
   private readonly visited = new Set<string>();
   private readonly taken = new Set<string>();
+  /** Figures as the shelf has them, by vehicle and path. */
+  private present: Record<string, Record<string, string>> = {};
 
   connectedCallback() {
     for (const id of JSON.parse(this.querySelector('.taken-ids')?.textContent ?? '[]'))
       this.taken.add(String(id));
+    this.present = JSON.parse(this.querySelector('.present-figures')?.textContent ?? '{}');
     this.querySelector('fieldset')?.removeAttribute('disabled');
     this.querySelector('form')?.addEventListener('submit', (event) => event.preventDefault());
     this.addEventListener('input', (event) => this.typed(event.target));
@@ -189,6 +192,7 @@ class NoteForm extends HTMLElement {
       });
     for (const name of DRAFT_FIELDS) this.showFault(name, faults.find(({ field }) => field === name)?.says);
     this.place('.corrected').hidden = this.draft.figure === '';
+    this.showPresent();
     this.showResult(note, id, faults);
   }
 
@@ -206,6 +210,10 @@ class NoteForm extends HTMLElement {
   private showResult(note: Note, id: string, faults: { field: DraftField; says: string }[]): void {
     const parts: Node[] = [];
     if (faults.length > 0) {
+      parts.push(button(`Save: ${faults.length} to go`, () => this.showAllFaults(faults), 'main'));
+    }
+    // Nobody has done anything wrong before a key is pressed.
+    if (faults.length > 0 && (this.draft.changed !== '' || this.visited.size > 0)) {
       const list = faults.map(({ field, says }) => {
         const link = element('a', { href: `#note-${field}` }, this.labelOf(field));
         link.addEventListener('click', (event) => {
@@ -220,13 +228,36 @@ class NoteForm extends HTMLElement {
         element('h2', {}, 'Still to fill in or to mend'),
         element('ul', { class: 'plain-list faults' }, ...list),
       );
-    } else parts.push(...this.ready(note, id));
+    }
+    if (faults.length === 0) parts.push(...this.ready(note, id));
     const place = this.place('.result');
     // The same again would take the focus from a button somebody is on.
     const print = parts.map((part) => part.textContent).join('\n');
     if (place.dataset.print === print) return;
     place.dataset.print = print;
     place.replaceChildren(...parts);
+  }
+
+  /** At every field what is wrong there, and to the first of them. */
+  private showAllFaults(faults: readonly { field: DraftField }[]): void {
+    for (const { field } of faults) this.visited.add(field);
+    this.showCheck();
+    const first = DRAFT_FIELDS.find((name) => faults.some(({ field }) => field === name));
+    if (first) this.field(first)?.focus();
+  }
+
+  /** Beside the figure that should be otherwise: what the shelf has now for the note's vehicle. */
+  private showPresent(): void {
+    const { vehicle, figure } = this.draft;
+    const now = this.present[vehicle]?.[figure];
+    const words =
+      figure === '' || vehicle === ''
+        ? ''
+        : now === undefined
+          ? 'The shelf has no figure of this vehicle for it.'
+          : `Now on the shelf: ${now}.`;
+    const place = this.place('.present');
+    if (place.textContent !== words) place.textContent = words;
   }
 
   private labelOf(field: DraftField): string {
@@ -270,8 +301,7 @@ class NoteForm extends HTMLElement {
   }
 
   private wayOn(carriesText: boolean | undefined): string {
-    if (carriesText === undefined)
-      return 'Save the file and hand it to whoever keeps the shelf; npm run take-in puts it on.';
+    if (carriesText === undefined) return 'Save the file and hand it to whoever keeps the shelf.';
     return carriesText
       ? 'The host’s page opens with name and text filled in. Propose the change there; somebody else reads it before it stands on the shelf.'
       : 'The text is copied when the host’s page opens: paste it into the large box there, and propose the change.';
