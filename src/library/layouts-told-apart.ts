@@ -10,7 +10,7 @@ import {
 
 /**
  * The layouts that some records tell apart, one for each group of vehicles they treat alike. Vehicles with no thermostat
- * have no engine that warms the coolant: the complaints are not theirs.
+ * have no engine that warms the coolant: the trees are not priced for them.
  * @param branches features a tree branches on
  * @param conditions layout conditions of causes and tests
  */
@@ -26,7 +26,10 @@ export function layoutsToldApart(
   for (const feature of features)
     layouts = layouts
       .flatMap((layout) => LAYOUT[feature].map((value) => ({ ...layout, [feature]: value })))
-      .filter((layout) => layout.thermostat !== 'none' && layoutIsPossible(layout));
+      .filter(
+        (layout) =>
+          layout.thermostat !== 'none' && layout.power !== 'battery electric' && layoutIsPossible(layout),
+      );
   return [...new Map(layouts.map((layout) => [signs(layout), layout] as const).reverse()).values()].reverse();
 }
 

@@ -3,6 +3,7 @@
  * `general` is the range shown, labelled as such, when the chosen vehicle has no figure or none is chosen;
  * `plausible` is what the shelf check lets through. Both are common practice, no source, unless a source is named.
  */
+import { type KnownLayout, type LayoutCondition, layoutAllows } from './layout.ts';
 import type { Dimension } from './units.ts';
 
 export interface FigureKind {
@@ -13,7 +14,20 @@ export interface FigureKind {
   general: string;
   /** Lowest and highest value that can be meant, as a person writes it. */
   plausible: [string, string];
+  /** Vehicles that can have it; without it, all. What a vehicle states itself it has, whatever stands here. */
+  layout?: LayoutCondition;
 }
+
+const power: LayoutCondition['power'] = ['combustion', 'hybrid'];
+/** An engine warms the coolant: its figures mean nothing on a battery-electric car. */
+const ENGINE: LayoutCondition = { power };
+const THERMOSTAT: LayoutCondition = { thermostat: ['inlet side', 'outlet side'] };
+const ELECTRIC_FANS: NonNullable<LayoutCondition['fan']> = [
+  'electric, one stage',
+  'electric, two stages',
+  'electric, pulse-width',
+];
+const DRIVEN_PUMP: LayoutCondition = { pump: ['accessory belt', 'timing belt'] };
 
 export const FIGURES = {
   'thermostat.opens': {
@@ -21,84 +35,98 @@ export const FIGURES = {
     dimension: 'temperature',
     general: '82 to 92 °C',
     plausible: ['65 °C', '112 °C'],
+    layout: THERMOSTAT,
   },
   'thermostat.fully-open': {
     label: 'Thermostat fully open',
     dimension: 'temperature',
     general: '95 to 108 °C',
     plausible: ['75 °C', '130 °C'],
+    layout: THERMOSTAT,
   },
   'thermostat.opens-energised': {
     label: 'Thermostat opens with its heater energised',
     dimension: 'temperature',
     general: '75 to 90 °C',
     plausible: ['60 °C', '105 °C'],
+    layout: { 'thermostat-kind': ['map-controlled'] },
   },
   'running.cruise': {
     label: 'Coolant at steady cruise',
     dimension: 'temperature',
     general: '85 to 98 °C',
     plausible: ['70 °C', '115 °C'],
+    layout: ENGINE,
   },
   'running.low-limit': {
     label: 'Too low at steady cruise, warm engine',
     dimension: 'temperature',
     general: '74 to 80 °C',
     plausible: ['55 °C', '100 °C'],
+    layout: ENGINE,
   },
   'warm-up.time': {
     label: 'Cold start to thermostat opening, mixed driving at 20 °C',
     dimension: 'time',
     general: '5 to 12 min',
     plausible: ['2 min', '40 min'],
+    layout: ENGINE,
   },
   'fan.on': {
     label: 'Fan starts',
     dimension: 'temperature',
     general: '95 to 102 °C',
     plausible: ['75 °C', '118 °C'],
+    layout: ENGINE,
   },
   'fan.off': {
     label: 'Fan stops',
     dimension: 'temperature',
     general: '90 to 97 °C',
     plausible: ['70 °C', '115 °C'],
+    layout: ENGINE,
   },
   'fan.fast': {
     label: 'Fan at full speed',
     dimension: 'temperature',
     general: '101 to 110 °C',
     plausible: ['85 °C', '125 °C'],
+    layout: { power, fan: ['electric, two stages', 'electric, pulse-width'] },
   },
   'fan.current': {
     label: 'Fan motor current at full speed',
     dimension: 'current',
     general: '10 to 30 A',
     plausible: ['3 A', '80 A'],
+    layout: { fan: ELECTRIC_FANS },
   },
   'fan.fuse': {
     label: 'Fan fuse',
     dimension: 'current',
     general: '20 to 50 A',
     plausible: ['10 A', '100 A'],
+    layout: { fan: ELECTRIC_FANS },
   },
   'warning.lamp': {
     label: 'Temperature warning',
     dimension: 'temperature',
     general: '112 to 120 °C',
     plausible: ['95 °C', '135 °C'],
+    layout: ENGINE,
   },
   'cap.opens': {
     label: 'Cap opens, gauge pressure',
     dimension: 'pressure',
     general: '0.9 to 1.5 bar',
     plausible: ['0.2 bar', '2.4 bar'],
+    layout: ENGINE,
   },
   'cap.vacuum-opens': {
     label: 'Cap vacuum valve opens, below atmospheric',
     dimension: 'pressure',
     general: '0.02 to 0.1 bar',
     plausible: ['0.005 bar', '0.25 bar'],
+    layout: ENGINE,
   },
   'coolant.capacity': {
     label: 'Whole cooling system',
@@ -111,6 +139,7 @@ export const FIGURES = {
     dimension: 'volume',
     general: '3 to 6 l',
     plausible: ['1 l', '25 l'],
+    layout: ENGINE,
   },
   'coolant.mixture': {
     label: 'Concentrate by volume',
@@ -123,42 +152,49 @@ export const FIGURES = {
     dimension: 'volume',
     general: '0.4 to 1 l',
     plausible: ['0.1 l', '4 l'],
+    layout: ENGINE,
   },
   'vent.heater': {
     label: 'Heater outlet air, hot, blower on second speed',
     dimension: 'temperature',
     general: '50 to 65 °C',
     plausible: ['35 °C', '85 °C'],
+    layout: ENGINE,
   },
   'sensor.at-20': {
     label: 'Coolant sensor at 20 °C',
     dimension: 'resistance',
     general: '2 to 3 kΩ',
     plausible: ['0.2 kΩ', '60 kΩ'],
+    layout: ENGINE,
   },
   'sensor.at-80': {
     label: 'Coolant sensor at 80 °C',
     dimension: 'resistance',
     general: '0.25 to 0.4 kΩ',
     plausible: ['0.02 kΩ', '10 kΩ'],
+    layout: ENGINE,
   },
   'sensor.at-100': {
     label: 'Coolant sensor at 100 °C',
     dimension: 'resistance',
     general: '0.15 to 0.22 kΩ',
     plausible: ['0.01 kΩ', '6 kΩ'],
+    layout: ENGINE,
   },
   'idle.speed': {
     label: 'Idle speed, warm',
     dimension: 'rotation',
     general: '650 to 900 rpm',
     plausible: ['400 rpm', '1300 rpm'],
+    layout: ENGINE,
   },
   'belt.deflection': {
     label: 'Belt deflection by thumb, longest run',
     dimension: 'length',
     general: '5 to 12 mm',
     plausible: ['1 mm', '30 mm'],
+    layout: DRIVEN_PUMP,
   },
   'freeze.protected': {
     label: 'Protected down to',
@@ -172,6 +208,14 @@ export type FigurePath = keyof typeof FIGURES;
 
 export const FIGURE_PATHS = Object.keys(FIGURES) as FigurePath[];
 
+interface JointKind {
+  label: string;
+  bolt: string;
+  usual: string;
+  /** Vehicles that can have it; without it, all. */
+  layout?: LayoutCondition;
+}
+
 /**
  * Joints a vehicle's torque list can name. `usual` is the range of makers' figures for the bolt commonly found
  * there; common practice, no source. A text quotes one as `{torque.thermostat-housing}`.
@@ -181,13 +225,19 @@ export const JOINTS = {
     label: 'Thermostat or water-outlet housing',
     bolt: 'M6',
     usual: '8 to 12 N·m',
+    layout: THERMOSTAT,
   },
   'water-pump': {
     label: 'Water pump to block',
     bolt: 'M6 or M8',
     usual: '9 to 25 N·m',
   },
-  'pump-pulley': { label: 'Pump pulley', bolt: 'M6', usual: '8 to 12 N·m' },
+  'pump-pulley': {
+    label: 'Pump pulley',
+    bolt: 'M6',
+    usual: '8 to 12 N·m',
+    layout: { pump: ['accessory belt'] },
+  },
   'coolant-sensor': {
     label: 'Coolant temperature sensor',
     bolt: 'M12',
@@ -223,13 +273,15 @@ export const JOINTS = {
     label: 'Belt tensioner',
     bolt: 'M8 or M10',
     usual: '20 to 50 N·m',
+    layout: DRIVEN_PUMP,
   },
   'fan-clutch': {
     label: 'Viscous clutch to hub',
     bolt: 'M6 or M8',
     usual: '8 to 25 N·m',
+    layout: { fan: ['viscous clutch'] },
   },
-} as const;
+} as const satisfies Record<string, JointKind>;
 
 export type Joint = keyof typeof JOINTS;
 
@@ -247,6 +299,20 @@ export function isFigurePath(path: string): path is FigurePath {
 export function jointOf(path: string): Joint | undefined {
   const name = path.startsWith('torque.') ? path.slice('torque.'.length) : '';
   return isJoint(name) ? name : undefined;
+}
+
+/**
+ * Whether a vehicle can have this figure or torque at all; what is not known of its layout rules nothing out.
+ * A figure the vehicle states itself is shown without asking this.
+ */
+export function figureFits(path: string, known: KnownLayout): boolean {
+  const joint = jointOf(path);
+  const kind: FigureKind | JointKind | undefined = joint
+    ? JOINTS[joint]
+    : isFigurePath(path)
+      ? FIGURES[path]
+      : undefined;
+  return layoutAllows(kind?.layout, known);
 }
 
 /** Everything a text may put in braces. */

@@ -24,7 +24,8 @@ export const LAYOUT = {
 } as const;
 
 export type LayoutFeature = keyof typeof LAYOUT;
-export const LAYOUT_FEATURES = Object.keys(LAYOUT) as LayoutFeature[];
+// Marked so that scripts which do not use it leave it out, with the table.
+export const LAYOUT_FEATURES = /* @__PURE__ */ Object.keys(LAYOUT) as LayoutFeature[];
 
 /** Labels for people. */
 export const LAYOUT_LABELS: Record<LayoutFeature, string> = {
@@ -54,9 +55,9 @@ export type KnownLayout = Partial<Record<LayoutFeature, string>>;
 
 /** Whether a condition can hold: features not known yet do not rule it out. */
 export function layoutAllows(condition: LayoutCondition | undefined, known: KnownLayout): boolean {
-  if (!condition) return true;
-  return LAYOUT_FEATURES.every((feature) => {
-    const wanted: readonly string[] | undefined = condition[feature];
+  // By the condition's own features: the pages of a walk need not carry the table of all.
+  return (Object.keys(condition ?? {}) as LayoutFeature[]).every((feature) => {
+    const wanted: readonly string[] | undefined = condition?.[feature];
     const actual = known[feature];
     return wanted === undefined || actual === undefined || wanted.includes(actual);
   });

@@ -1,5 +1,6 @@
 import { z } from 'zod';
 import { priorSchema } from './frequency.ts';
+import { layoutConditionSchema } from './layout-schema.ts';
 import { commonFields } from './record.ts';
 import { lineSchema, minutesSchema, reference, textSchema } from './scalars.ts';
 
@@ -23,6 +24,7 @@ export const MAY_DRIVE = ['yes', 'short and watched', 'no, stop'] as const;
 export const symptomSchema = z.strictObject({
   ...commonFields,
   group: z.enum(Object.keys(SYMPTOM_GROUPS) as [SymptomGroup, ...SymptomGroup[]]),
+  layout: layoutConditionSchema.optional(),
   summary: textSchema.describe('What it is and how it shows, two or three sentences for the bay.'),
   said: z.array(lineSchema).min(3).describe('What customers say, in their words; three or more phrasings.'),
   drive: z

@@ -10,6 +10,9 @@ import { stepSchema } from './step.ts';
 export const ENGINE_STATES = ['cold', 'warm', 'any'] as const;
 export const PLACES = ['bay', 'road', 'lift'] as const;
 
+/** With a meter or lamp at a plug; or with something opened or taken off. */
+export const TEST_WORK = ['electrical', 'opened'] as const;
+
 export const testSchema = z.strictObject({
   ...commonFields,
   settles: textSchema.describe('What question the reading answers.'),
@@ -22,6 +25,10 @@ export const testSchema = z.strictObject({
     .describe('Engine after the test, when it differs: warm for a warm-up watched from cold.'),
   place: z.enum(PLACES).default('bay'),
   layout: layoutConditionSchema.optional(),
+  work: z
+    .enum(TEST_WORK)
+    .optional()
+    .describe('What it takes beyond looking, feeling and logging; groups it under Known so far.'),
   tools: z.array(reference('tool')).describe('Tools it cannot be done without; [] for eyes and hands.'),
   cautions: z.array(reference('caution')).describe('What can hurt someone; [] when nothing can.'),
   steps: z.array(stepSchema).min(1),

@@ -1,5 +1,6 @@
 /** The rungs of a vehicle's temperature ladder: its own figures, the general ranges it lacks, and what is computed. */
-import { FIGURES, type FigurePath } from '../model/figures.ts';
+import { FIGURES, type FigurePath, figureFits } from '../model/figures.ts';
+import type { KnownLayout } from '../model/layout.ts';
 import type { Quantity } from '../model/quantity.ts';
 import { parsed } from '../model/scalars.ts';
 import type { Vehicle } from '../model/vehicle.ts';
@@ -29,14 +30,18 @@ export function rungsOf(vehicle: Vehicle | undefined): Rung[] {
   const figures: Partial<Record<FigurePath, { is: Quantity } | undefined>> = vehicle?.figures ?? {};
   const value = (path: FigurePath) =>
     figures[path]?.is ?? parsed(FIGURES[path].general, FIGURES[path].dimension);
+  const layout: KnownLayout = vehicle?.layout ?? {};
   const fan = vehicle?.layout.fan;
+  const has = (path: FigurePath) => figures[path] !== undefined || figureFits(path, layout);
   const rungs = FIGURE_RUNGS.filter(([path]) => {
-    // A stage the fan does not have, or a switch point a clutch does not have, is no gap but no rung.
-    if (path === 'fan.fast') return figures[path] !== undefined;
-    if (path === 'fan.on' || path === 'fan.off')
-      return figures[path] !== undefined || fan?.startsWith('electric') !== false;
-    if (path.startsWith('thermostat.')) return vehicle?.layout.thermostat !== 'none';
-    return true;
+    // What the vehicle does not have, and where a clutch or a hydraulic fan comes in unmeasured, is no gap but no rung.
+    if (figures[path] !== undefined) return true;
+    if (
+      path === 'fan.fast' ||
+      ((path === 'fan.on' || path === 'fan.off') && fan && !fan.startsWith('electric'))
+    )
+      return false;
+    return has(path);
   }).map(([path, label]): Rung => {
     const { low, high } = value(path);
     return {
@@ -79,7 +84,10 @@ export function rungsOf(vehicle: Vehicle | undefined): Rung[] {
       low: COLD_SOAK,
       high: COLD_SOAK,
       kind: 'general',
-      note: 'coolant, intake and outside agree',
+      note:
+        layout.power === 'battery electric'
+          ? 'coolant and outside agree'
+          : 'coolant, intake and outside agree',
     },
     ...rungs,
     {
@@ -89,16 +97,20 @@ export function rungsOf(vehicle: Vehicle | undefined): Rung[] {
       kind: 'computed',
       note: `${share}, sea level`,
     },
-    {
-      id: 'boils-cap',
-      label: 'Boils under its cap',
-      ...between(
-        boilingPointUnderCap(weak, gaugePascal(cap.low), SEA_LEVEL),
-        boilingPointUnderCap(strong, gaugePascal(cap.high), SEA_LEVEL),
-      ),
-      kind: 'computed',
-      note: figures['cap.opens'] ? 'the cap’s own pressure' : 'general cap pressures',
-    },
+    ...(has('cap.opens')
+      ? [
+          {
+            id: 'boils-cap',
+            label: 'Boils under its cap',
+            ...between(
+              boilingPointUnderCap(weak, gaugePascal(cap.low), SEA_LEVEL),
+              boilingPointUnderCap(strong, gaugePascal(cap.high), SEA_LEVEL),
+            ),
+            kind: 'computed' as const,
+            note: figures['cap.opens'] ? 'the cap’s own pressure' : 'general cap pressures',
+          },
+        ]
+      : []),
   ];
 }
 

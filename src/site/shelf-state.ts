@@ -2,7 +2,7 @@
 import { QUICK_BUDGET } from '../diagnosis/budget.ts';
 import { judgeTree } from '../diagnosis/soundness.ts';
 import type { Entry } from '../library/shelf.ts';
-import { FIGURE_PATHS, FIGURES } from '../model/figures.ts';
+import { FIGURE_PATHS, FIGURES, figureFits } from '../model/figures.ts';
 import { KIND_NAMES, type Kind } from '../model/kinds.ts';
 import { entriesOf } from './record-pages.ts';
 import { shelf } from './shelf.ts';
@@ -65,7 +65,9 @@ export function weakFigures(): { vehicle: Entry<'vehicle'>; weak: string[]; miss
     weak: FIGURE_PATHS.filter((path) =>
       ['second hand', 'guess', 'measured once'].includes(vehicle.data.figures[path]?.sure ?? ''),
     ).map((path) => FIGURES[path].label),
-    missing: FIGURE_PATHS.filter((path) => vehicle.data.figures[path] === undefined).length,
+    missing: FIGURE_PATHS.filter(
+      (path) => vehicle.data.figures[path] === undefined && figureFits(path, vehicle.data.layout),
+    ).length,
   }));
 }
 

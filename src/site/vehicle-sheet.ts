@@ -1,8 +1,11 @@
 /** A vehicle as the page scripts need it: layout and figures, small, one file each under /data/vehicles/. */
 import type { Entry } from '../library/shelf.ts';
-import { FIGURE_PATHS, JOINT_NAMES } from '../model/figures.ts';
-import type { Layout } from '../model/layout.ts';
+import { FIGURE_PATHS, figureFits, JOINT_NAMES, REFERABLE_PATHS } from '../model/figures.ts';
+import { type Layout, layoutAllows } from '../model/layout.ts';
 import type { Quantity } from '../model/quantity.ts';
+import { entriesOf } from './record-pages.ts';
+import { inSentence } from './text/in-sentence.ts';
+import { plainText } from './text/render-text.ts';
 
 export interface SheetFigure {
   quantity: Quantity;
@@ -16,8 +19,21 @@ export interface VehicleSheet {
   layout: Layout;
   /** By figure path; torques as `torque.<joint>`. */
   figures: Record<string, SheetFigure>;
+  /** Figures and torques that a vehicle of this layout cannot have: no general range stands in for them. */
+  without: string[];
+  /** What an ordinary engine does not have and can hurt: every walk on this vehicle opens with it. */
+  stops: Stop[];
   /** Bolt of each torque, for the torque calculator: thread, property class, tapped material. */
   bolts: Record<string, { bolt: string; class: string; into: string }>;
+}
+
+/** A caution that a walk opens with, and where the work stops for who is not trained for it. */
+export interface Stop {
+  id: string;
+  title: string;
+  short: string;
+  /** What is not to be opened, and what the caution asks first. */
+  before: string;
 }
 
 interface Provenance {
@@ -54,6 +70,30 @@ export function ownOrigin(figure: Provenance, usual: Usual | undefined): string 
   return isUsual ? (figure.page ?? '') : originText(figure);
 }
 
+function stopsOf(layout: Layout): Stop[] {
+  const before =
+    layout.power === 'hybrid'
+      ? 'Stop before anything of its battery and inverter loops is opened.'
+      : 'Stop before anything is opened.';
+  return entriesOf('caution').flatMap(({ id, data }) => {
+    const condition = data['on-vehicle'];
+    if (
+      !condition ||
+      !layoutAllows(condition, layout) ||
+      layoutAllows(condition, { ...layout, power: 'combustion' })
+    )
+      return [];
+    return [
+      {
+        id,
+        title: inSentence(data.title),
+        short: data.short,
+        before: `${before} ${plainText(data.avoid[0] ?? '')}`,
+      },
+    ];
+  });
+}
+
 export function sheetOf(entry: Entry<'vehicle'>): VehicleSheet {
   const { data, id } = entry;
   const figures: VehicleSheet['figures'] = {};
@@ -71,5 +111,6 @@ export function sheetOf(entry: Entry<'vehicle'>): VehicleSheet {
     };
     bolts[joint] = { bolt: torque.bolt, class: torque.class, into: torque.into };
   }
-  return { id, title: data.title, layout: data.layout, figures, bolts };
+  const without = REFERABLE_PATHS.filter((path) => !figures[path] && !figureFits(path, data.layout));
+  return { id, title: data.title, layout: data.layout, figures, without, stops: stopsOf(data.layout), bolts };
 }

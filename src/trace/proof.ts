@@ -1,5 +1,5 @@
 /** The proof run: what has to be seen before a car goes back, held against its own figures. */
-import { FIGURES } from '../model/figures.ts';
+import { FIGURES, type FigurePath, figureFits } from '../model/figures.ts';
 import { type Habit, METRIC } from '../model/habit.ts';
 import { readQuantity } from '../model/quantity.ts';
 import type { Judged } from './judge-trace.ts';
@@ -35,6 +35,17 @@ export type Passed = 'pass' | 'fail' | 'not done';
 
 /** A switch, a scan tool and a stamp are each 2 to 3 K out. */
 const OUT = 3;
+
+/** The figures a milestone is judged by: a vehicle that cannot have them does not have it. */
+const JUDGED_BY: Partial<Record<MilestoneId, FigurePath[]>> = {
+  'hose-cold': ['thermostat.opens'],
+  opens: ['thermostat.opens'],
+  holds: ['running.cruise'],
+  'hoses-equal': ['thermostat.opens'],
+  'fan-on': ['fan.on'],
+  'fan-off': ['fan.off'],
+  vents: ['vent.heater'],
+};
 
 /** The milestones that this vehicle has: a clutch has no switching points, an electric car no thermostat. */
 export function milestonesFor(vehicle: TraceVehicle, sheet: VehicleFigures | undefined): Milestone[] {
@@ -132,9 +143,10 @@ export function milestonesFor(vehicle: TraceVehicle, sheet: VehicleFigures | und
     },
   ];
   return all.filter(({ id }) => {
-    if (id.startsWith('fan-')) return layout.fan !== 'viscous clutch';
-    if (id === 'hose-cold' || id === 'opens') return layout.thermostat !== 'none';
-    return true;
+    if (id.startsWith('fan-') && layout.fan === 'viscous clutch') return false;
+    return (JUDGED_BY[id] ?? []).every(
+      (path) => sheet?.figures[path] !== undefined || figureFits(path, layout),
+    );
   });
 }
 

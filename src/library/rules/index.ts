@@ -3,6 +3,7 @@ import type { Rule } from '../rule.ts';
 import { alias } from './alias.ts';
 import { badDate } from './bad-date.ts';
 import { byteOrderMark } from './byte-order-mark.ts';
+import { causeOnNoVehicle } from './cause-on-no-vehicle.ts';
 import { causeWithoutEnd } from './cause-without-end.ts';
 import { causeWithoutEvidence } from './cause-without-evidence.ts';
 import { correctedFigure } from './corrected-figure.ts';
@@ -95,6 +96,7 @@ export const RULES: readonly Rule[] = [
   stepNeverReached,
   endWithoutProof,
   endWithoutRepair,
+  causeOnNoVehicle,
   causeWithoutEnd,
   causeWithoutEvidence,
   testOnWrongLayout,

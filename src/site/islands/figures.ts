@@ -5,13 +5,22 @@ import { quantityText, showQuantity } from '../../model/show-quantity.ts';
 import { unpackQuantity } from '../packed-quantity.ts';
 import type { VehicleSheet } from '../vehicle-sheet.ts';
 
+/** In the place of a figure that the chosen vehicle cannot have. */
+const NOT_HERE = '(no such figure on this vehicle)';
+
 /**
  * Every figure in a text shows the vehicle's value, or the general range, marked so.
  * @param within where to look
  */
 export function showFigures(within: ParentNode, vehicle: VehicleSheet | undefined, habit: Habit): void {
   for (const part of within.querySelectorAll<HTMLElement>('[data-fig]')) {
-    const own = vehicle?.figures[part.dataset.fig ?? ''];
+    const path = part.dataset.fig ?? '';
+    const own = vehicle?.figures[path];
+    if (vehicle?.without.includes(path)) {
+      part.replaceChildren(NOT_HERE);
+      part.removeAttribute('title');
+      continue;
+    }
     const { number, unit } = showQuantity(own?.quantity ?? unpackQuantity(part.dataset.q ?? ''), habit);
     const value = document.createElement('b');
     value.textContent = number;
@@ -52,6 +61,7 @@ export function withFigures(
   habit: Habit,
 ): string {
   return text.replace(FIGURE_REFERENCE, (whole, path: string) => {
+    if (vehicle?.without.includes(path)) return NOT_HERE;
     const packed = general[path];
     const quantity =
       vehicle?.figures[path]?.quantity ?? (packed === undefined ? undefined : unpackQuantity(packed));

@@ -1,4 +1,6 @@
 /** Known so far: every finding of the complaint, ticked in any order; and the tools that are not at hand. */
+
+import { type KnownLayout, layoutAllows } from '../../model/layout.ts';
 import type { Answers } from '../walk/answers.ts';
 import { SKIPPED } from '../walk/answers.ts';
 import type { WalkData } from '../walk/walk-data.ts';
@@ -9,6 +11,16 @@ interface Listener {
   missing(tools: string[]): void;
 }
 
+/** In the order of a morning: cold first, what has to come apart last. */
+const GROUPS = [
+  ['cold', 'Engine cold'],
+  ['any', 'Cold or warm'],
+  ['warm', 'Engine warm or running'],
+  ['electrical', 'Electrical'],
+  ['opened', 'Opened or taken off'],
+] as const;
+type Group = (typeof GROUPS)[number][0];
+
 export class KnownSoFar {
   readonly root: HTMLElement;
   private readonly data: WalkData;
@@ -18,7 +30,9 @@ export class KnownSoFar {
   private readonly tools = element('div', { class: 'known-tools' });
   private answers: Answers = new Map();
   private missing: ReadonlySet<string> = new Set();
+  private layout: KnownLayout = {};
   private readonly choices = new Map<string, HTMLSelectElement>();
+  private readonly groups: HTMLElement[] = [];
   /** Where questions and answers stand, with their text as written. */
   private readonly texts: { part: Node; text: string }[] = [];
   private readonly ticks = new Map<string, HTMLInputElement>();
@@ -52,13 +66,23 @@ export class KnownSoFar {
   private build(): void {
     const { model, tools, titles } = this.data;
     const tests = [...model.tests].sort((a, b) => a.minutes - b.minutes);
-    this.rows.append(...tests.map(({ id }) => this.row(id)));
+    for (const [group, heading] of GROUPS) {
+      const rows = tests.filter((test) => this.groupOf(test) === group).map(({ id }) => this.row(id));
+      if (rows.length === 0) continue;
+      const section = element('section', {}, element('h3', {}, heading), ...rows);
+      this.groups.push(section);
+      this.rows.append(section);
+    }
     const needed = [...new Set(tests.flatMap(({ id }) => tools[id] ?? []))].sort((a, b) =>
       (titles.tools[a] ?? a).localeCompare(titles.tools[b] ?? b),
     );
     this.tools.append(...needed.map((tool) => this.tick(tool)));
     this.write();
     this.mark();
+  }
+
+  private groupOf({ id, engine }: WalkData['model']['tests'][number]): Group {
+    return this.data.work[id] ?? engine ?? 'any';
   }
 
   private row(test: string): HTMLElement {
@@ -74,9 +98,16 @@ export class KnownSoFar {
       this.listener.answer(test, choice.value === '' ? undefined : choice.value),
     );
     this.choices.set(test, choice);
-    const question = element('label', { for: `known-${test}` });
+    const question = element('span', {});
     this.texts.push({ part: question, text: titles.questions[test] ?? test });
-    return element('div', { class: 'known-row' }, question, choice);
+    const label = element(
+      'label',
+      { for: `known-${test}` },
+      element('small', {}, titles.tests[test] ?? test),
+      element('br'),
+      question,
+    );
+    return element('div', { class: 'known-row' }, label, choice);
   }
 
   private tick(tool: string): HTMLElement {
@@ -93,8 +124,10 @@ export class KnownSoFar {
     );
   }
 
-  show(answers: Answers, missing: ReadonlySet<string>): void {
+  /** @param layout what is known of the vehicle: tests it has no place for are not offered */
+  show(answers: Answers, missing: ReadonlySet<string>, layout: KnownLayout): void {
     this.answers = answers;
+    this.layout = layout;
     this.missing = missing;
     this.mark();
   }
@@ -107,7 +140,11 @@ export class KnownSoFar {
     for (const [test, choice] of this.choices) {
       const value = this.answers.get(test);
       choice.value = value === undefined || value === SKIPPED ? '' : value;
+      const row = choice.parentElement;
+      // An answer that was given stays in sight, to be taken back.
+      if (row) row.hidden = choice.value === '' && !layoutAllows(this.data.testLayouts[test], this.layout);
     }
+    for (const group of this.groups) group.hidden = !group.querySelector('.known-row:not([hidden])');
     for (const [tool, box] of this.ticks) box.checked = this.missing.has(tool);
   }
 }

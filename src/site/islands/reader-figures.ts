@@ -2,6 +2,7 @@
 import { layoutAllows } from '../../model/layout.ts';
 import '../page-globals.ts';
 import { showFigures, showReadings, withFigures } from './figures.ts';
+import { foldOtherSteps } from './other-steps.ts';
 
 window.headertank.figures = {
   fill(part) {
@@ -12,6 +13,7 @@ window.headertank.figures = {
       const fits = layoutAllows(JSON.parse(each.dataset.layout ?? '{}'), vehicle?.layout ?? {});
       each.classList.toggle('not-this-vehicle', !fits);
     }
+    for (const list of part.querySelectorAll<HTMLElement>('ol.work')) foldOtherSteps(list);
   },
   say: (text, general) => withFigures(text, general, window.headertank.vehicle, window.headertank.habit),
 };

@@ -10,6 +10,7 @@ import { dayAndTimeText } from '../text/day-and-time.ts';
 import { NOT_IT, PROVEN, proveKey, readAnswers, SKIPPED, writeAnswers } from '../walk/answers.ts';
 import { Diagnoser, type Diagnosis } from '../walk/diagnose.ts';
 import { knownIn } from '../walk/known-answers.ts';
+import { notHere } from '../walk/not-here.ts';
 import { knownLayout, type Replay, replay, type TrailEntry } from '../walk/replay.ts';
 import type { WalkData } from '../walk/walk-data.ts';
 import { WalkWords } from '../walk/walk-words.ts';
@@ -169,6 +170,14 @@ class Walk extends HTMLElement {
    * @param follow the reader is taken to the question, with the next words a screen reader says
    */
   private show(follow = false): void {
+    this.showStops();
+    const notThis = notHere(this.data.needs, window.headertank.vehicle?.layout ?? {});
+    this.toggleAttribute('data-not-here', notThis !== undefined);
+    if (notThis !== undefined) {
+      keepChildren(this.place('.walk-top'), [element('p', { class: 'drive' }, element('b', {}, notThis))]);
+      document.querySelector('[data-start-ranking]')?.replaceChildren();
+      return;
+    }
     const replayed = this.replayWith(this.answers);
     const layout = knownLayout(window.headertank.vehicle?.layout ?? {}, this.answers);
     const diagnose = once(() => this.diagnoser.diagnose(this.answers, layout, this.missing));
@@ -200,6 +209,19 @@ class Walk extends HTMLElement {
       this.showNumbers(replayed, diagnose(), now);
       this.makeReady();
     });
+  }
+
+  /** What can hurt on the chosen vehicle beyond what every engine has stands over every question. */
+  private showStops(): void {
+    const { vehicle, root } = window.headertank;
+    keepChildren(
+      this.place('.walk-stops'),
+      (vehicle?.stops ?? []).map(({ id, title, short, before }) => {
+        const href = new URL(`cautions/${id}.html`, root).href;
+        const name = element('b', {}, 'Caution: ', element('a', { href }, title), '. ');
+        return element('p', { class: 'caution' }, name, short, ' ', element('b', {}, before));
+      }),
+    );
   }
 
   /** The name of the section that is asked now. The planner is asked only where the drawn path ends. */
@@ -245,8 +267,10 @@ class Walk extends HTMLElement {
   }
 
   private replayWith(answers: Map<string, string>): Replay {
-    return replay(this.data.tree, answers, window.headertank.vehicle?.layout ?? {}, (test) =>
-      this.diagnoser.lacksTool(test, this.missing),
+    const vehicle = window.headertank.vehicle?.layout ?? {};
+    const layout = knownLayout(vehicle, answers);
+    return replay(this.data.tree, answers, vehicle, (test) =>
+      this.diagnoser.cannot(test, layout, this.missing),
     );
   }
 
@@ -433,7 +457,11 @@ class Walk extends HTMLElement {
         : []),
     );
     if (now) showShares(now, diagnosis);
-    this.known.show(this.answers, this.missing);
+    this.known.show(
+      this.answers,
+      this.missing,
+      knownLayout(window.headertank.vehicle?.layout ?? {}, this.answers),
+    );
     const likely = {
       diagnosis,
       isStart: this.answers.size === 0,

@@ -32,8 +32,12 @@ export class Diagnoser {
     };
   }
 
-  /** Whether a test cannot be done here: its tool is missing. */
-  lacksTool(test: string, missing: ReadonlySet<string>): boolean {
+  /** Whether a test cannot be done here: this vehicle does not have it, or its tool is missing. */
+  cannot(test: string, layout: KnownLayout, missing: ReadonlySet<string>): boolean {
+    return this.lacksTool(test, missing) || !layoutAllows(this.data.testLayouts[test], layout);
+  }
+
+  private lacksTool(test: string, missing: ReadonlySet<string>): boolean {
     return (this.data.tools[test] ?? []).some((tool) => missing.has(tool));
   }
 
@@ -51,7 +55,7 @@ export class Diagnoser {
   }
 
   private situation(answers: Answers, layout: KnownLayout, missing: ReadonlySet<string>): Situation {
-    const { model, causeLayouts, testLayouts } = this.data;
+    const { model, causeLayouts } = this.data;
     const tests = model.tests.map((test) => test.id);
     return {
       evidence: tests.flatMap((test) => {
@@ -61,12 +65,7 @@ export class Diagnoser {
       ruledOut: model.causes
         .map((cause) => cause.id)
         .filter((id) => answers.get(`prove.${id}`) === NOT_IT || !layoutAllows(causeLayouts[id], layout)),
-      unavailable: tests.filter(
-        (id) =>
-          answers.get(id) === SKIPPED ||
-          this.lacksTool(id, missing) ||
-          !layoutAllows(testLayouts[id], layout),
-      ),
+      unavailable: tests.filter((id) => answers.get(id) === SKIPPED || this.cannot(id, layout, missing)),
     };
   }
 }

@@ -4,6 +4,7 @@ import type { CompiledModel } from '../../diagnosis/compiled.ts';
 import { compile } from '../../diagnosis/compiled.ts';
 import type { Tree } from '../../diagnosis/tree.ts';
 import { caseOf } from '../../library/case.ts';
+import { layoutAllows } from '../../model/layout.ts';
 import { shelf } from '../shelf.ts';
 
 export interface LayoutCase {
@@ -22,6 +23,7 @@ export function layoutCasesOf(symptom: string): LayoutCase[] {
   const cases = new Map<string, LayoutCase>();
   for (const { id, data } of shelf.records.vehicle.values()) {
     if (data.layout.power === 'battery electric') continue;
+    if (!layoutAllows(shelf.records.symptom.get(symptom)?.data.layout, data.layout)) continue;
     const { model, tree } = caseOf(shelf, symptom, data.layout);
     const sign = JSON.stringify([
       model.causes.map((cause) => cause.id),

@@ -28,7 +28,7 @@ export interface Replay {
 /**
  * @param answers in the order they were given
  * @param known the layout of the chosen vehicle; what it does not say is asked
- * @param cannot whether a test cannot be done here: its tool is missing
+ * @param cannot whether a test cannot be done here: its tool is missing, or the layout has no place for it
  */
 export function replay(
   tree: WalkTree,

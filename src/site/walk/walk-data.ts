@@ -1,16 +1,22 @@
 /** What the walk's script needs, written as JSON into the symptom's page. */
 import type { LayoutCondition } from '../../model/layout.ts';
+import type { TEST_WORK } from '../../model/test.ts';
+import type { Needs } from './not-here.ts';
 import type { PackedModel } from './packed-model.ts';
 import type { WalkTree } from './walk-tree.ts';
 
 export interface WalkData {
   symptom: string;
+  /** Vehicles that can have the complaint, when not all can. */
+  needs?: Needs | undefined;
   /** All candidate causes and tests of the complaint, whatever the layout. */
   model: PackedModel;
   tree: WalkTree;
   /** Conditions of the causes and tests that not every vehicle has. */
   causeLayouts: Record<string, LayoutCondition>;
   testLayouts: Record<string, LayoutCondition>;
+  /** Tests done with a meter, or with something opened. */
+  work: Record<string, (typeof TEST_WORK)[number]>;
   /** Tools each test cannot be done without. */
   tools: Record<string, string[]>;
   /** General range, packed, of each figure that questions and answers quote in braces. */

@@ -6,6 +6,7 @@ import { FIGURE_REFERENCE } from '../../model/figure-reference.ts';
 import { SOMETHING_ELSE } from '../../model/kinds.ts';
 import type { Tree } from '../../model/tree.ts';
 import { LAYOUT_QUESTIONS } from '../layout-questions.ts';
+import { layoutWords } from '../layout-words.ts';
 import { packQuantity } from '../packed-quantity.ts';
 import { entryOf, hrefOf, titleOf } from '../record-pages.ts';
 import { shelf } from '../shelf.ts';
@@ -42,6 +43,7 @@ export function walkViewOf(symptomId: string): WalkView {
   const tests = [...new Set([...model.tests.map((test) => test.id), ...inTree])];
   const causes = model.causes.map((cause) => cause.id);
 
+  const { layout } = symptom.data;
   const titles: WalkData['titles'] = {
     causes: { [SOMETHING_ELSE]: 'Something else' },
     tests: {},
@@ -53,6 +55,7 @@ export function walkViewOf(symptomId: string): WalkView {
   };
   const testLayouts: WalkData['testLayouts'] = {};
   const causeLayouts: WalkData['causeLayouts'] = {};
+  const work: WalkData['work'] = {};
   const tools: WalkData['tools'] = {};
   for (const id of causes) {
     const { data } = entryOf('cause', id);
@@ -67,6 +70,7 @@ export function walkViewOf(symptomId: string): WalkView {
       Object.entries(data.outcomes).map(([key, { label }]) => [key, label]),
     );
     if (data.layout) testLayouts[id] = data.layout;
+    if (data.work) work[id] = data.work;
     if (data.tools.length > 0) tools[id] = data.tools;
     for (const tool of data.tools) titles.tools[tool] = titleOf('tool', tool);
   }
@@ -80,10 +84,12 @@ export function walkViewOf(symptomId: string): WalkView {
     model,
     data: {
       symptom: symptomId,
+      ...(layout && { needs: { layout, words: layoutWords(layout) } }),
       model: packModel(model),
       tree: walkTree,
       causeLayouts,
       testLayouts,
+      work,
       tools,
       general: generalRanges(titles),
       titles,
