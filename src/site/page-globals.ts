@@ -1,5 +1,6 @@
 /** The little that the scripts of one page share. Each island is a script of its own; this hangs on the window. */
 import type { Habit } from '../model/habit.ts';
+import type { MakeKnownList } from './islands/known-part.ts';
 import type { VehicleSheet } from './vehicle-sheet.ts';
 
 /** Figures in the values of the chosen vehicle and in the reader's units. */
@@ -24,6 +25,8 @@ export interface PageGlobals {
   receiveVehicle(sheet: VehicleSheet): void;
   /** Called by the script that holds the sections of a walk, by what they are. */
   receiveWalkParts(parts: Readonly<Record<string, string>>): void;
+  /** There once what is known so far is opened under a walk. */
+  knownSoFar?: MakeKnownList;
   /** There once a vehicle or other units are chosen; on a page with a walk, from the start. */
   figures: ReaderFigures | undefined;
 }

@@ -62,6 +62,16 @@ describe('by hand', () => {
     expect(ids).not.toContain('fan-on');
     expect(ids).toContain('leaks');
   });
+
+  test('without an engine nothing is judged by the figures of one, and what the car states itself is', () => {
+    const electric = { power: 'battery electric', thermostat: 'none', fan: 'electric, pulse-width' } as const;
+    const idsOf = (figures: Parameters<typeof sheetWith>[0]) => {
+      const sheet = sheetWith(figures, electric);
+      return milestonesFor(traceVehicleOf(sheet), sheet).map(({ id }) => id);
+    };
+    expect(idsOf({})).toEqual(['gauge', 'leaks', 'level']);
+    expect(idsOf({ 'vent.heater': '52 °C' })).toEqual(['vents', 'gauge', 'leaks', 'level']);
+  });
 });
 
 describe('from the log', () => {

@@ -1,15 +1,12 @@
-/** Known so far: every finding of the complaint, ticked in any order; and the tools that are not at hand. */
+/** Known so far: every finding of the complaint, ticked in any order; and the tools that are not at hand. Fetched when it is opened. */
 
 import { type KnownLayout, layoutAllows } from '../../model/layout.ts';
 import type { Answers } from '../walk/answers.ts';
 import { SKIPPED } from '../walk/answers.ts';
 import type { WalkData } from '../walk/walk-data.ts';
+import '../page-globals.ts';
 import { element } from './element.ts';
-
-interface Listener {
-  answer(test: string, outcome: string | undefined): void;
-  missing(tools: string[]): void;
-}
+import type { KnownListener } from './known-part.ts';
 
 /** In the order of a morning: cold first, what has to come apart last. */
 const GROUPS = [
@@ -21,13 +18,12 @@ const GROUPS = [
 ] as const;
 type Group = (typeof GROUPS)[number][0];
 
-export class KnownSoFar {
-  readonly root: HTMLElement;
+class KnownSoFar {
   private readonly data: WalkData;
-  private readonly listener: Listener;
+  private readonly listener: KnownListener;
   private readonly say: (text: string) => string;
-  private readonly rows = element('div', { class: 'known-rows' });
-  private readonly tools = element('div', { class: 'known-tools' });
+  private readonly rows: HTMLElement;
+  private readonly tools: HTMLElement;
   private answers: Answers = new Map();
   private missing: ReadonlySet<string> = new Set();
   private layout: KnownLayout = {};
@@ -37,29 +33,22 @@ export class KnownSoFar {
   private readonly texts: { part: Node; text: string }[] = [];
   private readonly ticks = new Map<string, HTMLInputElement>();
 
-  /** @param say writes the vehicle's figures into a question or an answer */
-  constructor(data: WalkData, listener: Listener, say: (text: string) => string) {
+  /**
+   * @param say writes the vehicle's figures into a question or an answer
+   * @param places of the findings and of the tools
+   */
+  constructor(
+    data: WalkData,
+    listener: KnownListener,
+    say: (text: string) => string,
+    places: { rows: HTMLElement; tools: HTMLElement },
+  ) {
     this.data = data;
     this.listener = listener;
     this.say = say;
-    this.root = element(
-      'div',
-      { class: 'known no-print' },
-      element('details', {}, element('summary', {}, 'Known so far: tick findings in any order'), this.rows),
-      element(
-        'details',
-        {},
-        element('summary', {}, 'Tools not at hand'),
-        element(
-          'p',
-          { class: 'soft' },
-          'The walk finds another way round tests that need them. Kept on this device.',
-        ),
-        this.tools,
-      ),
-    );
-    // Most walks never open it, and it is long.
-    this.root.addEventListener('toggle', () => this.build(), { once: true, capture: true });
+    this.rows = places.rows;
+    this.tools = places.tools;
+    this.build();
     document.addEventListener('headertank:change', () => this.write());
   }
 
@@ -148,3 +137,5 @@ export class KnownSoFar {
     for (const [tool, box] of this.ticks) box.checked = this.missing.has(tool);
   }
 }
+
+window.headertank.knownSoFar = (data, listener, say, places) => new KnownSoFar(data, listener, say, places);

@@ -16,7 +16,7 @@ import type { WalkData } from '../walk/walk-data.ts';
 import { WalkWords } from '../walk/walk-words.ts';
 import { afterPaint } from './after-paint.ts';
 import { button, element } from './element.ts';
-import { KnownSoFar } from './known-so-far.ts';
+import { KnownPart } from './known-part.ts';
 import { NextQuestions } from './next-questions.ts';
 import { WalkFoot } from './walk-foot.ts';
 import { likelyParts, showShares } from './walk-likely.ts';
@@ -45,7 +45,7 @@ class Walk extends HTMLElement {
   private missing = new Set<string>();
   /** A test asked out of turn, until it is answered. */
   private detour: string | undefined;
-  private known!: KnownSoFar;
+  private known!: KnownPart;
   private words!: WalkWords;
   private foot!: WalkFoot;
   private replayed: Replay | undefined;
@@ -69,7 +69,7 @@ class Walk extends HTMLElement {
     this.parts = new WalkParts(this.data.symptom, this.place('.steps'));
     this.next = new NextQuestions(this.parts);
     this.missing = new Set(kept('tools-missing', isTexts) ?? []);
-    this.known = new KnownSoFar(
+    this.known = new KnownPart(
       this.data,
       {
         answer: (test, outcome) => this.give(test, outcome),
