@@ -1,0 +1,52 @@
+/** The lists of a kind: in groups, with a field that leaves only what is asked for; and the pages of codes that lead on. */
+import type { Browser } from 'playwright-core';
+import { afterAll, beforeAll, expect, test } from 'vitest';
+import { builtSite, launchBrowser, openPage, type ServedSite, serveSite } from './browser.ts';
+
+let browser: Browser;
+let site: ServedSite;
+const quiet = { serviceWorkers: 'block', reducedMotion: 'reduce' } as const;
+
+beforeAll(async () => {
+  browser = await launchBrowser();
+  site = await serveSite(builtSite());
+});
+afterAll(async () => {
+  await site.stop();
+  await browser.close();
+});
+
+test('a word leaves the causes that have it, and hides the groups without one', async () => {
+  const watched = await openPage(browser, site.root, quiet);
+  const { page } = watched;
+  await page.goto(`${site.root}causes/index.html`);
+  const all = await page.locator('.plain-list li:visible').count();
+  await page.getByLabel('Only those with').fill('head gasket');
+  await expect.poll(() => page.locator('.plain-list li:visible').count()).toBeLessThan(all);
+  const left = await page.locator('.plain-list li:visible').allTextContents();
+  expect(left.length).toBeGreaterThan(0);
+  for (const line of left) for (const word of ['head', 'gasket']) expect(line.toLowerCase()).toContain(word);
+  expect(await page.getByRole('heading', { name: 'Thermostat' }).isVisible()).toBe(false);
+  expect(await page.getByRole('status').textContent()).toBe(`${left.length} left`);
+  await watched.close();
+});
+
+test('without scripts it is a plain list', async () => {
+  const watched = await openPage(browser, site.root, { ...quiet, javaScriptEnabled: false });
+  await watched.page.goto(`${site.root}tests/index.html`);
+  expect(await watched.page.locator('input').count()).toBe(0);
+  expect(await watched.page.locator('.plain-list li:visible').count()).toBeGreaterThan(60);
+  await watched.close();
+});
+
+test('a code leads to its walks first, and each check to the test that does it', async () => {
+  const watched = await openPage(browser, site.root, quiet);
+  const { page } = watched;
+  await page.goto(`${site.root}codes/p0128.html`);
+  const links = await page
+    .locator('main a')
+    .evaluateAll((all) => all.map((each) => each.getAttribute('href')));
+  expect(links[0]).toBe('../symptoms/reads-low-at-cruise.html');
+  expect(await page.locator('.work a').first().getAttribute('href')).toBe('../tests/level-cold.html');
+  await watched.close();
+});
