@@ -181,6 +181,7 @@ class RoadTest extends HTMLElement {
         ...verdictPart(judged, told, this.names, root),
         this.cardPart(told.sentence),
         ...(sheet ? [] : [this.withoutVehicle(root)]),
+        ...(vehicle.layout.power === 'battery electric' ? [this.withoutEngine()] : []),
       ],
       () => [element('h2', {}, 'The drive'), new ChartPart(judged, vehicle, told, habit).root],
       () => monitorPart(judged, vehicle, habit),
@@ -217,6 +218,14 @@ class RoadTest extends HTMLElement {
     );
     part.open = !(coolant && speed && (ambient || intake)) || asked || changed || remarks.length > 0;
     return [part];
+  }
+
+  private withoutEngine(): HTMLElement {
+    return element(
+      'p',
+      { class: 'note-line' },
+      'The chosen vehicle has no engine: this is read as the log of an engine, and says nothing of that car.',
+    );
   }
 
   private withoutVehicle(root: URL): HTMLElement {
