@@ -16,7 +16,7 @@ export interface Reason {
 }
 
 /**
- * Why an action is worth doing now, in words: "splits thermostat stuck open from sensor reads low; 4 of 5 of
+ * Why an action is worth doing now, in words: "splits thermostat stuck open from sensor reads low; 82 % of
  * these cars: the hose warms early; 6 minutes".
  * @param split from `splitOf`, for a test
  */
@@ -41,7 +41,7 @@ function partsFor(
   const parts: string[] = [];
   if (action.kind === 'prove') {
     const share = step.ranked.find((one) => one.cause === action.cause)?.share ?? 0;
-    parts.push(`fits ${ofCars(share)} of these cars`, 'settles it either way');
+    parts.push(`fits ${shareText(share)} of these cars`, 'settles it either way');
   } else if (split !== undefined) {
     if (split.separates !== undefined) {
       const [one, other] = split.separates;
@@ -50,7 +50,7 @@ function partsFor(
     const likeliest = [...split.outcomes].sort((a, b) => b.chance - a.chance)[0];
     if (likeliest !== undefined)
       parts.push(
-        `${ofCars(likeliest.chance)} of these cars: ${titles.outcome(split.test, likeliest.outcome)}`,
+        `${shareText(likeliest.chance)} of these cars: ${titles.outcome(split.test, likeliest.outcome)}`,
       );
   }
   parts.push(timeOf(considered));
@@ -83,21 +83,9 @@ export function inMinutes(minutes: number): string {
   return rounded === 1 ? '1 minute' : `${rounded} minutes`;
 }
 
-const FRACTIONS: readonly [number, number][] = [2, 3, 4, 5, 6, 7, 8, 10].flatMap((of) =>
-  Array.from({ length: of - 1 }, (_, less): [number, number] => [less + 1, of]),
-);
-
-/** A share as a technician says it: "4 of 5", "1 of 20", "nearly all", "hardly any". Within 5 points. */
-export function ofCars(share: number): string {
-  if (share > 0.97) return 'nearly all';
-  if (share < 0.03) return 'hardly any';
-  if (share < 0.075) return '1 of 20';
-  if (share > 0.925) return '19 of 20';
-  let nearest: [number, number] = [1, 2];
-  for (const [some, of] of FRACTIONS) {
-    // The small numbers come first and are kept while they are near enough.
-    const gain = Math.abs(nearest[0] / nearest[1] - share) - Math.abs(some / of - share);
-    if (gain > 0.02) nearest = [some, of];
-  }
-  return `${nearest[0]} of ${nearest[1]}`;
+/** A share for people: whole per cent; "under 1 %" below that, and "over 99 %" for what is not quite certain. */
+export function shareText(share: number): string {
+  const percent = Math.round(share * 100);
+  if (percent < 1) return 'under 1 %';
+  return percent > 99 && share < 1 ? 'over 99 %' : `${percent} %`;
 }

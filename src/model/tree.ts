@@ -2,7 +2,7 @@ import { z } from 'zod';
 import { SOMETHING_ELSE } from './kinds.ts';
 import { LAYOUT_FEATURES, type LayoutFeature } from './layout.ts';
 import { commonFields } from './record.ts';
-import { idSchema, reference, textSchema } from './scalars.ts';
+import { idSchema, lineSchema, reference, textSchema } from './scalars.ts';
 
 const because = textSchema
   .optional()
@@ -50,6 +50,9 @@ export const treeSchema = z.strictObject({
   ends: z.record(
     idSchema,
     z.strictObject({
+      title: lineSchema
+        .optional()
+        .describe('What the answers come to, in the trade’s words; for ends that name several causes.'),
       causes: z
         .array(reference('cause'))
         .min(1)

@@ -1,6 +1,7 @@
 /** The little that the scripts of one page share. Each island is a script of its own; this hangs on the window. */
 import type { Habit } from '../model/habit.ts';
 import type { MakeKnownList } from './islands/known-part.ts';
+import type { putOnJobCard } from './job/hand-over.ts';
 import type { VehicleSheet } from './vehicle-sheet.ts';
 
 /** Figures in the values of the chosen vehicle and in the reader's units. */
@@ -27,6 +28,8 @@ export interface PageGlobals {
   receiveWalkParts(parts: Readonly<Record<string, string>>): void;
   /** There once what is known so far is opened under a walk. */
   knownSoFar?: MakeKnownList;
+  /** There once scripts/hand-over.js is loaded. */
+  putOnJobCard?: typeof putOnJobCard;
   /** There once a vehicle or other units are chosen; on a page with a walk, from the start. */
   figures: ReaderFigures | undefined;
 }

@@ -6,10 +6,12 @@ import { FIGURE_PATHS, FIGURES, figureFits } from '../model/figures.ts';
 import { KIND_NAMES, type Kind } from '../model/kinds.ts';
 import { entriesOf } from './record-pages.ts';
 import { shelf } from './shelf.ts';
-import { layoutCasesOf } from './walk/layout-cases.ts';
+import { bookingFor, commonestCase, countedFor } from './walk/booking.ts';
 
 export interface TreeState {
   symptom: Entry<'symptom'>;
+  /** Whose layout it is judged on, in words. */
+  counted: string;
   /** Expected minutes, wrong turns included. */
   minutes: number;
   nineInTen: number;
@@ -25,19 +27,19 @@ export interface TreeState {
 export function treeStates(): TreeState[] {
   return entriesOf('symptom').map((symptom) => {
     const because = shelf.records.tree.get(symptom.data.tree)?.data.because;
-    const commonest = [...layoutCasesOf(symptom.id)].sort((a, b) => b.vehicles.length - a.vehicles.length)[0];
-    const judged =
-      commonest &&
-      judgeTree(commonest.compiled, commonest.tree, {
-        budget: QUICK_BUDGET,
-        hasReason: because !== undefined,
-      });
-    if (!judged?.ok) throw new Error(`The tree of ${symptom.id} cannot be judged.`);
+    const commonest = commonestCase(symptom.id);
+    const judged = judgeTree(commonest.compiled, commonest.tree, {
+      budget: QUICK_BUDGET,
+      hasReason: because !== undefined,
+    });
+    if (!judged.ok) throw new Error(`The tree of ${symptom.id} cannot be judged.`);
+    const booking = bookingFor(symptom.id, commonest);
     const { report, best, bound, ratio } = judged.judgement;
     return {
       symptom,
-      minutes: report.expectedMinutes,
-      nineInTen: report.nineInTen,
+      counted: countedFor(commonest),
+      minutes: booking.expected,
+      nineInTen: booking.nineInTen,
       best: best.minutes,
       bound: bound.minutes,
       ratio,

@@ -25,6 +25,8 @@ export interface VehicleSheet {
   stops: Stop[];
   /** Bolt of each torque, for the torque calculator: thread, property class, tapped material. */
   bolts: Record<string, { bolt: string; class: string; into: string }>;
+  /** Whole minutes to book by complaint: mean, and within which nine in ten are found. */
+  bookings: Record<string, [expected: number, nineInTen: number]>;
 }
 
 /** A caution that a walk opens with, and where the work stops for who is not trained for it. */
@@ -94,7 +96,8 @@ function stopsOf(layout: Layout): Stop[] {
   });
 }
 
-export function sheetOf(entry: Entry<'vehicle'>): VehicleSheet {
+/** All but the bookings, which the whole shelf is needed for. */
+export function sheetOf(entry: Entry<'vehicle'>): Omit<VehicleSheet, 'bookings'> {
   const { data, id } = entry;
   const figures: VehicleSheet['figures'] = {};
   const bolts: VehicleSheet['bolts'] = {};

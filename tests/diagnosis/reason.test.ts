@@ -7,8 +7,8 @@ import { nextStep, splitOf } from '../../src/diagnosis/next-step.ts';
 import {
   describeContradiction,
   inMinutes,
-  ofCars,
   reasonFor,
+  shareText,
   type Titles,
 } from '../../src/diagnosis/reason.ts';
 
@@ -69,7 +69,7 @@ function sentenceFor(situation: Situation, pick: (kind: string, id: string) => b
 describe('reasons a technician accepts', () => {
   test('a test says what it splits, what is likely seen, and its minutes', () => {
     expect(sentenceFor({ evidence: [] }, (_, id) => id === 'hose')).toBe(
-      'Splits thermostat stuck open from sensor reads low; 7 of 10 of these cars: the hose warms early; 6 minutes.',
+      'Splits thermostat stuck open from sensor reads low; 70 % of these cars: the hose warms early; 6 minutes.',
     );
   });
 
@@ -82,7 +82,7 @@ describe('reasons a technician accepts', () => {
   test('a proof says how many of these cars it fits', () => {
     const warmEarly = { evidence: [{ test: 'hose', outcome: 'early' }] };
     expect(sentenceFor(warmEarly, (_, id) => id === 'thermostat')).toBe(
-      'Fits 19 of 20 of these cars; settles it either way; 60 minutes.',
+      'Fits 93 % of these cars; settles it either way; 60 minutes.',
     );
   });
 
@@ -114,28 +114,14 @@ describe('reasons a technician accepts', () => {
     );
   });
 
-  test('shares are told as so many of so many cars', () => {
-    const told: [number, string][] = [
-      [0.5, '1 of 2'],
-      [0.8, '4 of 5'],
-      [0.34, '1 of 3'],
-      [0.66, '2 of 3'],
-      [0.25, '1 of 4'],
-      [0.05, '1 of 20'],
-      [0.1, '1 of 10'],
-      [0.9, '9 of 10'],
-      [0.95, '19 of 20'],
-      [0.99, 'nearly all'],
-      [0.01, 'hardly any'],
-    ];
-    for (const [share, words] of told) expect(ofCars(share), String(share)).toBe(words);
-  });
-
-  test('the words are never more than 5 points from the share', () => {
-    for (let share = 0.03; share <= 0.97; share += 0.005) {
-      const [some = 0, of = 1] = ofCars(share).split(' of ').map(Number);
-      expect(Math.abs(some / of - share), String(share)).toBeLessThanOrEqual(0.05);
-    }
+  test('shares are whole per cent, and neither nothing nor all unless they are', () => {
+    expect([0.004, 0.12, 0.455, 0.996, 1].map(shareText)).toEqual([
+      'under 1 %',
+      '12 %',
+      '46 %',
+      'over 99 %',
+      '100 %',
+    ]);
   });
 
   test('minutes are whole, and something is never nothing', () => {

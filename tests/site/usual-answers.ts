@@ -27,9 +27,18 @@ export function usualAnswers(symptom: string, cause: string, vehicle: string): U
   const layout: Layout | undefined = shelf.records.vehicle.get(vehicle)?.data.layout;
   const record = shelf.records.tree.get(symptom);
   if (!layout || !record) throw new Error(`No vehicle ${vehicle} or tree ${symptom}`);
-  const tree = walkTreeOf(record.data, () => undefined);
+  const tree = walkTreeOf(record.data, (id) => {
+    const { test, outcome } = shelf.records.cause.get(id)?.data.confirm ?? {};
+    return test === undefined || outcome === undefined ? undefined : { test, outcome };
+  });
   const model = modelOf(shelf.records, symptom, layout);
   const column = model.causes.findIndex(({ id }) => id === cause);
+  /** The likeliest outcome of a test with this fault. @param but an outcome that is not it */
+  const usual = (test: string, but: string | undefined): string => {
+    const { likelihood = [], outcomes = [] } = model.tests.find(({ id }) => id === test) ?? {};
+    const chances = outcomes.map((outcome, row) => (outcome === but ? -1 : (likelihood[row]?.[column] ?? 0)));
+    return outcomes[chances.indexOf(Math.max(...chances))] ?? '';
+  };
   const answers: UsualAnswer[] = [];
   let at = tree.start;
   for (let steps = 0; steps < 50; steps++) {
@@ -44,15 +53,19 @@ export function usualAnswers(symptom: string, cause: string, vehicle: string): U
       answers.push({ key: layoutKey(node.feature), value: layout[node.feature] });
       at = node.on[layout[node.feature]] ?? '';
     } else if (node.kind === 'prove') {
-      const value = node.cause === cause ? PROVEN : NOT_IT;
-      answers.push({ key: proveKey(node.cause), value });
-      if (value === PROVEN) return answers;
+      const isIt = node.cause === cause;
+      const { by } = node;
+      const earlier = by && answers.find(({ key }) => key === by.test)?.value;
+      // Not the outcome that would prove another cause than the one it is.
+      const seen = by && (isIt ? by.outcome : (earlier ?? usual(by.test, by.outcome)));
+      if (by && seen !== undefined) {
+        if (earlier === undefined) answers.push({ key: by.test, value: seen });
+      } else answers.push({ key: proveKey(node.cause), value: isIt ? PROVEN : NOT_IT });
+      if (isIt) return answers;
       at = node.otherwise;
     } else {
-      const asked = model.tests.find(({ id }) => id === node.test);
-      const chances = asked?.likelihood.map((row) => row[column] ?? 0) ?? [];
-      const outcome = asked?.outcomes[chances.indexOf(Math.max(...chances))] ?? '';
-      answers.push({ key: node.test, value: outcome });
+      const outcome = answers.find(({ key }) => key === node.test)?.value ?? usual(node.test, undefined);
+      if (!answers.some(({ key }) => key === node.test)) answers.push({ key: node.test, value: outcome });
       at = node.on[outcome] ?? '';
     }
   }

@@ -2,6 +2,7 @@
 import { layoutAllows } from '../../model/layout.ts';
 import '../page-globals.ts';
 import { showFigures, showReadings, withFigures } from './figures.ts';
+import { fitNotes } from './fit-notes.ts';
 import { foldOtherSteps } from './other-steps.ts';
 
 window.headertank.figures = {
@@ -14,6 +15,7 @@ window.headertank.figures = {
       each.classList.toggle('not-this-vehicle', !fits);
     }
     for (const list of part.querySelectorAll<HTMLElement>('ol.work')) foldOtherSteps(list);
+    fitNotes(part, vehicle?.id);
   },
   say: (text, general) => withFigures(text, general, window.headertank.vehicle, window.headertank.habit),
 };

@@ -1,5 +1,5 @@
 /** The buttons under a question. They stay the same ones from question to question, so that the page is laid out sooner. */
-import { button } from './element.ts';
+import { button, element } from './element.ts';
 
 export interface FootActions {
   skip(): void;
@@ -10,26 +10,37 @@ export interface FootActions {
 
 export class WalkFoot {
   private readonly skip: HTMLButtonElement;
-  /** What there is to do once an answer is given. */
-  private readonly rest: HTMLButtonElement[];
+  private readonly back: HTMLButtonElement;
   private readonly send: HTMLButtonElement;
+  private readonly toJobCard: HTMLButtonElement;
+  /** What there is to do once an answer is given. */
+  private readonly rest: HTMLElement;
+  /** Stays within reach of the thumb on a phone. */
+  private readonly reach: HTMLElement;
 
   constructor(place: HTMLElement, actions: FootActions) {
     this.skip = button('Can’t test that now', () => actions.skip());
+    this.back = button('Back', () => actions.back(), 'quiet');
     this.send = button('', () => this.copyAddress(), 'quiet');
-    this.rest = [
-      button('Back', () => actions.back(), 'quiet'),
+    this.toJobCard = button('To the job card', () => actions.toJobCard());
+    this.reach = element('div', { class: 'walk-reach' }, this.back, this.skip);
+    this.rest = element(
+      'div',
+      { class: 'walk-rest' },
+      this.toJobCard,
       button('Start again', () => actions.startAgain(), 'quiet'),
       this.send,
       button('Print', () => window.print(), 'quiet'),
-      button('To the job card', () => actions.toJobCard(), 'quiet'),
-    ];
-    place.replaceChildren(this.skip, ...this.rest);
+    );
+    place.replaceChildren(this.reach, this.rest);
   }
 
-  show({ isTest, isAnswered }: { isTest: boolean; isAnswered: boolean }): void {
+  show({ isTest, isAnswered, isProven }: { isTest: boolean; isAnswered: boolean; isProven: boolean }): void {
     this.skip.hidden = !isTest;
-    for (const each of this.rest) each.hidden = !isAnswered;
+    this.back.hidden = !isAnswered;
+    this.rest.hidden = !isAnswered;
+    this.reach.hidden = !isTest && !isAnswered;
+    this.toJobCard.className = isProven ? 'main' : 'quiet';
     this.send.textContent = 'Copy the address';
   }
 

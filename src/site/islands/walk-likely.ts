@@ -1,4 +1,4 @@
-/** What the numbers say beside a walk: causes ranked, shares at the causes in sight, the quickest next step. */
+/** What the numbers say beside a walk: causes ranked, the quickest next step. */
 import type { NextStep } from '../../diagnosis/next-step.ts';
 import type { Diagnosis } from '../walk/diagnose.ts';
 import type { WalkWords } from '../walk/walk-words.ts';
@@ -9,8 +9,6 @@ export interface Likely {
   diagnosis: Diagnosis;
   /** No answer yet. */
   isStart: boolean;
-  /** A cause is proven: there is no next step. */
-  isProven: boolean;
   /** Key of what is asked now. */
   asked: string | undefined;
 }
@@ -20,7 +18,7 @@ export interface Likely {
  * @param ask asks a test out of turn
  */
 export function likelyParts(
-  { diagnosis, isStart, isProven, asked }: Likely,
+  { diagnosis, isStart, asked }: Likely,
   titles: Record<string, string>,
   words: WalkWords,
   ask: (test: string) => void,
@@ -31,7 +29,7 @@ export function likelyParts(
     element('h2', {}, isStart ? 'Likely at the start' : 'Likely now'),
     rankingList(step.ranked, titles, window.headertank.root),
   ];
-  if (isProven || action.kind === 'pass-on') return parts;
+  if (action.kind === 'pass-on') return parts;
   parts.push(
     element('h3', {}, 'Quickest by the numbers'),
     element('p', {}, element('b', {}, nameOf(action, words)), element('br'), reason.sentence),
@@ -40,14 +38,6 @@ export function likelyParts(
     parts.push(button('Do this one now', () => ask(action.test)));
   parts.push(numbers(step, words));
   return parts;
-}
-
-/** Writes the shares at the causes in a section. */
-export function showShares(section: Element, { step }: Diagnosis): void {
-  for (const place of section.querySelectorAll<HTMLElement>('[data-share]')) {
-    const share = step.ranked.find(({ cause }) => cause === place.dataset.share)?.share ?? 0;
-    place.textContent = share > 0 ? `${percentText(share)} of cars like this` : '';
-  }
 }
 
 /** The figures behind the reason, one tap away. */
@@ -77,10 +67,4 @@ function numbers(step: NextStep, words: WalkWords): Node {
 function nameOf(action: NextStep['best']['action'], words: WalkWords): string {
   if (action.kind === 'test') return words.test(action.test);
   return action.kind === 'prove' ? `Prove: ${words.cause(action.cause)}` : 'Pass it on';
-}
-
-/** A share for people: whole per cent, "under 1 %" below that. */
-function percentText(share: number): string {
-  const percent = Math.round(share * 100);
-  return percent < 1 ? 'under 1 %' : `${percent} %`;
 }

@@ -4,22 +4,25 @@
  */
 import '../page-globals.ts';
 import { describeContradiction } from '../../diagnosis/reason.ts';
-import { putOnJobCard } from '../job/hand-over.ts';
+import type { KnownLayout } from '../../model/layout.ts';
+import { loadScript } from '../browser/load-script.ts';
 import { forget, keep, kept } from '../keep.ts';
 import { dayAndTimeText } from '../text/day-and-time.ts';
 import { NOT_IT, PROVEN, proveKey, readAnswers, SKIPPED, writeAnswers } from '../walk/answers.ts';
 import { Diagnoser, type Diagnosis } from '../walk/diagnose.ts';
 import { knownIn } from '../walk/known-answers.ts';
 import { notHere } from '../walk/not-here.ts';
-import { knownLayout, type Replay, replay, type TrailEntry } from '../walk/replay.ts';
+import { knownLayout, type Replay, replay, type TrailEntry, withVerdicts } from '../walk/replay.ts';
 import type { WalkData } from '../walk/walk-data.ts';
 import { WalkWords } from '../walk/walk-words.ts';
 import { afterPaint } from './after-paint.ts';
 import { button, element } from './element.ts';
 import { KnownPart } from './known-part.ts';
 import { NextQuestions } from './next-questions.ts';
+import { showBooking } from './walk-booking.ts';
+import { fitCauses } from './walk-causes.ts';
 import { WalkFoot } from './walk-foot.ts';
-import { likelyParts, showShares } from './walk-likely.ts';
+import { likelyParts } from './walk-likely.ts';
 import { WalkParts } from './walk-parts.ts';
 
 interface KeptWalk {
@@ -88,7 +91,7 @@ class Walk extends HTMLElement {
       },
       startAgain: () => this.startAgain(),
       toJobCard: () => {
-        if (this.replayed) this.place('.walk-foot').after(this.toJobCard(this.replayed));
+        if (this.replayed) void this.toJobCard(this.replayed);
       },
     });
     this.place('.walk-foot').after(this.known.root);
@@ -102,10 +105,15 @@ class Walk extends HTMLElement {
     this.addEventListener('click', (event) => this.press(event));
     this.addEventListener('keydown', (event) => {
       if (event.key === 'Enter' || event.key === ' ') this.press(event);
+      else this.pressNumber(event);
     });
     window.addEventListener('popstate', () => this.readAddress());
     window.addEventListener('pagehide', () => this.keepAnswers());
-    document.addEventListener('headertank:change', () => this.show());
+    document.addEventListener('headertank:change', () => {
+      showBooking(this.data.symptom);
+      this.show();
+    });
+    showBooking(this.data.symptom);
     this.readAddress();
   }
 
@@ -165,6 +173,17 @@ class Walk extends HTMLElement {
     this.give(key, target.dataset.value, true);
   }
 
+  /** A number chooses the answer in that row while the focus is in the walk, where the rows show it; never from a field. */
+  private pressNumber(event: KeyboardEvent): void {
+    const isTyped = event.target instanceof Element && event.target.matches('input, select, textarea');
+    if (isTyped || event.ctrlKey || event.altKey || event.metaKey || !/^[1-9]$/.test(event.key)) return;
+    const answer = this.querySelectorAll<HTMLElement>('.step[data-now] .answer')[Number(event.key) - 1];
+    const key = answer?.dataset.key;
+    if (!answer || key === undefined) return;
+    event.preventDefault();
+    this.give(key, answer.dataset.value, true);
+  }
+
   /**
    * What is asked now comes at once; what the numbers say beside it after that is on the screen.
    * @param follow the reader is taken to the question, with the next words a screen reader says
@@ -179,8 +198,10 @@ class Walk extends HTMLElement {
       return;
     }
     const replayed = this.replayWith(this.answers);
-    const layout = knownLayout(window.headertank.vehicle?.layout ?? {}, this.answers);
-    const diagnose = once(() => this.diagnoser.diagnose(this.answers, layout, this.missing));
+    const isProven = replayed.standing.kind === 'proven';
+    const layout = this.layoutWith(this.answers);
+    const settled = withVerdicts(this.answers, replayed.trail);
+    const diagnose = once(() => this.diagnoser.diagnose(settled, layout, this.missing));
     const part = this.partNow(replayed, diagnose);
     const wanted = part === undefined ? undefined : this.parts.section(part);
     // What was asked stays in sight until the next can be shown.
@@ -188,12 +209,21 @@ class Walk extends HTMLElement {
     const now = wanted === 'to be loaded' ? before : wanted;
     before?.removeAttribute('data-now');
     now?.setAttribute('data-now', '');
+    now?.toggleAttribute('data-proven', isProven);
+    if (now?.querySelector('[data-cause]'))
+      fitCauses(
+        now,
+        this.diagnoser.ranked(settled, layout),
+        (cause) => !isProven && this.diagnoser.cannotHave(cause, layout),
+        this.data.titles.causes,
+      );
     this.showTop(replayed, diagnose);
     if (wanted === 'to be loaded') this.fetchQuestions(follow);
     this.replayed = replayed;
     this.foot.show({
       isTest: this.testAskedNow(replayed.standing) !== undefined,
       isAnswered: this.answers.size > 0,
+      isProven,
     });
     if (now) this.showChosen(now);
     if (follow && wanted !== 'to be loaded') {
@@ -206,7 +236,7 @@ class Walk extends HTMLElement {
       const { keeps } = this;
       this.keepAnswers();
       if (this.keeps !== keeps) this.showTop(replayed, diagnose);
-      this.showNumbers(replayed, diagnose(), now);
+      this.showNumbers(replayed, diagnose());
       this.makeReady();
     });
   }
@@ -267,11 +297,15 @@ class Walk extends HTMLElement {
   }
 
   private replayWith(answers: Map<string, string>): Replay {
-    const vehicle = window.headertank.vehicle?.layout ?? {};
-    const layout = knownLayout(vehicle, answers);
-    return replay(this.data.tree, answers, vehicle, (test) =>
-      this.diagnoser.cannot(test, layout, this.missing),
-    );
+    const layout = this.layoutWith(answers);
+    return replay(this.data.tree, answers, window.headertank.vehicle?.layout ?? {}, {
+      cannot: (test) => this.diagnoser.cannot(test, layout, this.missing),
+      cannotHave: (cause) => this.diagnoser.cannotHave(cause, layout),
+    });
+  }
+
+  private layoutWith(answers: Map<string, string>): KnownLayout {
+    return knownLayout(window.headertank.vehicle?.layout ?? {}, answers);
   }
 
   /** The answers are kept already, so nothing is lost when the questions cannot be had. */
@@ -314,16 +348,7 @@ class Walk extends HTMLElement {
           'This device keeps nothing (its storage is full or blocked). The address holds the answers: send it to yourself to go on later.',
         ),
       );
-    if (standing.kind === 'proven') {
-      parts.push(
-        element(
-          'p',
-          { class: 'note-line' },
-          element('b', {}, `Proven: ${this.words.cause(standing.cause)}. `),
-          'Repair, fill, prove and hand back as below.',
-        ),
-      );
-    } else if (standing.kind === 'off-path') {
+    if (standing.kind === 'off-path') {
       const { step, reason } = diagnose();
       const { action } = step.best;
       const sentence =
@@ -335,14 +360,17 @@ class Walk extends HTMLElement {
     keepChildren(this.place('.walk-top'), parts);
   }
 
-  private trailLine({ key, value, fromVehicle }: TrailEntry): Node {
+  private trailLine(entry: TrailEntry): Node {
+    const { key, value, fromVehicle } = entry;
     const asked = this.words.asked(key);
     const answer = this.words.answer(key, value);
-    const sign = [asked, answer, fromVehicle].join('\n');
+    const conclusion = this.words.conclusion(entry);
+    const sign = [asked, answer, conclusion, fromVehicle].join('\n');
     const known = this.lines.get(sign);
     if (known) return known;
     const line = element('li', {}, element('span', { class: 'asked' }, asked), element('b', {}, answer));
     this.lines.set(sign, line);
+    if (conclusion !== undefined) line.append(element('small', {}, conclusion));
     if (fromVehicle) line.append(element('small', {}, 'from the vehicle'));
     else {
       const change = button('Change', () => this.give(key, undefined, true), 'quiet');
@@ -380,22 +408,34 @@ class Walk extends HTMLElement {
     ];
   }
 
-  /** Complaint, vehicle and every answer, as words. @returns the line that says where they went */
-  private toJobCard({ trail, standing }: Replay): Node {
-    this.querySelector('.on-card')?.remove();
-    const line = putOnJobCard({
+  /** Complaint, vehicle and every answer, as words; a line says where they went. */
+  private async toJobCard({ trail, standing }: Replay): Promise<void> {
+    const { headertank } = window;
+    // Without it the line below says so.
+    await loadScript('hand-over').catch(() => undefined);
+    const line = headertank.putOnJobCard?.({
       complaint: { id: this.data.symptom, title: document.querySelector('h1')?.textContent ?? '' },
-      answers: this.allAnswers(trail).map(({ key, value }) => ({
-        key,
-        asked: this.words.asked(key),
-        answer: this.words.answer(key, value),
+      answers: this.allAnswers(trail).map((entry) => ({
+        key: entry.key,
+        asked: this.words.asked(entry.key),
+        answer: [this.words.answer(entry.key, entry.value), this.words.conclusion(entry)]
+          .filter((part) => part !== undefined)
+          .join('. '),
       })),
       ...(standing.kind === 'proven' && {
         proven: { id: standing.cause, title: this.words.cause(standing.cause) },
       }),
     });
-    line.classList.add('on-card');
-    return line;
+    this.querySelector('.on-card')?.remove();
+    const said =
+      line ??
+      element(
+        'p',
+        { class: 'note-line', role: 'status' },
+        'The job card cannot be fetched: there is no connection, and this device has not kept the site yet. Your answers are kept. ',
+      );
+    said.classList.add('on-card');
+    this.place('.walk-foot').after(said);
   }
 
   /** The answers of the drawn path, then those given out of turn. */
@@ -443,7 +483,7 @@ class Walk extends HTMLElement {
     }
   }
 
-  private showNumbers({ standing }: Replay, diagnosis: Diagnosis, now: Element | undefined): void {
+  private showNumbers({ standing }: Replay, diagnosis: Diagnosis): void {
     this.place('.walk-fights').replaceChildren(
       ...(diagnosis.fights
         ? [
@@ -456,19 +496,14 @@ class Walk extends HTMLElement {
           ]
         : []),
     );
-    if (now) showShares(now, diagnosis);
-    this.known.show(
-      this.answers,
-      this.missing,
-      knownLayout(window.headertank.vehicle?.layout ?? {}, this.answers),
-    );
-    const likely = {
-      diagnosis,
-      isStart: this.answers.size === 0,
-      isProven: standing.kind === 'proven',
-      asked: this.testAskedNow(standing),
-    };
-    document.querySelector('[data-start-ranking]')?.replaceChildren(
+    this.known.show(this.answers, this.missing, this.layoutWith(this.answers));
+    const place = document.querySelector<HTMLElement>('[data-start-ranking]');
+    if (!place) return;
+    // What is proven is not likely any more.
+    place.hidden = standing.kind === 'proven';
+    if (place.hidden) return;
+    const likely = { diagnosis, isStart: this.answers.size === 0, asked: this.testAskedNow(standing) };
+    place.replaceChildren(
       ...likelyParts(likely, this.data.titles.causes, this.words, (test) => {
         this.detour = test;
         this.show(true);

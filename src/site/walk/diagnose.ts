@@ -3,10 +3,11 @@ import { type CompiledModel, compile } from '../../diagnosis/compiled.ts';
 import { type Contradiction, contradiction } from '../../diagnosis/contradiction.ts';
 import type { Situation } from '../../diagnosis/model.ts';
 import { type NextStep, nextStep, splitOf } from '../../diagnosis/next-step.ts';
+import { type CauseShare, posterior } from '../../diagnosis/posterior.ts';
 import { type Reason, reasonFor, type Titles } from '../../diagnosis/reason.ts';
 import { type KnownLayout, layoutAllows } from '../../model/layout.ts';
 import { inSentence } from '../text/in-sentence.ts';
-import { type Answers, NOT_IT, SKIPPED } from './answers.ts';
+import { type Answers, NOT_IT, proveKey, SKIPPED } from './answers.ts';
 import { unpackModel } from './packed-model.ts';
 import type { WalkData } from './walk-data.ts';
 
@@ -25,7 +26,7 @@ export class Diagnoser {
   /** @param say writes the vehicle's figures into a text */
   constructor(data: WalkData, say: (text: string) => string) {
     this.data = data;
-    this.compiled = compile(unpackModel(data.model));
+    this.compiled = compile(unpackModel(data.model, (test) => Object.keys(data.titles.outcomes[test] ?? {})));
     this.titles = {
       cause: (id) => inSentence(data.titles.causes[id] ?? id),
       outcome: (test, outcome) => inSentence(say(data.titles.outcomes[test]?.[outcome] ?? outcome)),
@@ -41,7 +42,20 @@ export class Diagnoser {
     return (this.data.tools[test] ?? []).some((tool) => missing.has(tool));
   }
 
-  /** @param missing tools that are not at hand */
+  /** Whether no vehicle of this layout can have a cause. */
+  cannotHave(cause: string, layout: KnownLayout): boolean {
+    return !layoutAllows(this.data.causeLayouts[cause], layout);
+  }
+
+  /** Causes with their shares after these answers, without a search for what to do next. */
+  ranked(answers: Answers, layout: KnownLayout): CauseShare[] {
+    return posterior(this.compiled, this.situation(answers, layout, new Set())).ranked;
+  }
+
+  /**
+   * @param answers with verdicts: a cause is ruled out where `prove.<cause>` says so
+   * @param missing tools that are not at hand
+   */
   diagnose(answers: Answers, layout: KnownLayout, missing: ReadonlySet<string>): Diagnosis {
     const situation = this.situation(answers, layout, missing);
     const step = nextStep(this.compiled, situation);
@@ -55,7 +69,7 @@ export class Diagnoser {
   }
 
   private situation(answers: Answers, layout: KnownLayout, missing: ReadonlySet<string>): Situation {
-    const { model, causeLayouts } = this.data;
+    const { model } = this.data;
     const tests = model.tests.map((test) => test.id);
     return {
       evidence: tests.flatMap((test) => {
@@ -64,7 +78,7 @@ export class Diagnoser {
       }),
       ruledOut: model.causes
         .map((cause) => cause.id)
-        .filter((id) => answers.get(`prove.${id}`) === NOT_IT || !layoutAllows(causeLayouts[id], layout)),
+        .filter((id) => answers.get(proveKey(id)) === NOT_IT || this.cannotHave(id, layout)),
       unavailable: tests.filter((id) => answers.get(id) === SKIPPED || this.cannot(id, layout, missing)),
     };
   }

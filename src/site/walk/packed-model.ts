@@ -7,10 +7,11 @@ import type { Model, ModelTest } from '../../diagnosis/model.ts';
 /** Likelihoods are written as whole ten-thousandths; pageModel gives them no finer. */
 const STEPS = 1e4;
 
-export interface PackedTest extends Omit<ModelTest, 'likelihood'> {
-  /** The commonest column: of each outcome, how likely. */
+/** Its outcomes are those whose labels the page carries, in that order. */
+export interface PackedTest extends Omit<ModelTest, 'likelihood' | 'outcomes'> {
+  /** The commonest column: of each outcome but the first, how likely; the first has the rest. */
   usual: number[];
-  /** The causes that have another: place of the cause in the model, then its column. */
+  /** The causes that have another: place of the cause in the model, then its column, without the first. */
   apart: [number, ...number[]][];
 }
 
@@ -22,13 +23,17 @@ export function packModel(model: Model): PackedModel {
   return { ...model, tests: model.tests.map(packTest) };
 }
 
-export function unpackModel(packed: PackedModel): Model {
-  return { ...packed, tests: packed.tests.map((test) => unpackTest(test, packed.causes.length + 1)) };
+/** @param outcomes of a test, by its id */
+export function unpackModel(packed: PackedModel, outcomes: (test: string) => string[]): Model {
+  return {
+    ...packed,
+    tests: packed.tests.map((test) => unpackTest(test, packed.causes.length + 1, outcomes(test.id))),
+  };
 }
 
-function packTest({ likelihood, ...test }: ModelTest): PackedTest {
+function packTest({ likelihood, outcomes: _, ...test }: ModelTest): PackedTest {
   const columns = (likelihood[0] ?? []).map((_, cause) =>
-    likelihood.map((row) => Math.round((row[cause] ?? 0) * STEPS)),
+    likelihood.slice(1).map((row) => Math.round((row[cause] ?? 0) * STEPS)),
   );
   const counts = new Map<string, number>();
   for (const column of columns) counts.set(column.join(), (counts.get(column.join()) ?? 0) + 1);
@@ -43,13 +48,16 @@ function packTest({ likelihood, ...test }: ModelTest): PackedTest {
 }
 
 /** @param columns causes of the model, and something else */
-function unpackTest({ usual, apart, ...test }: PackedTest, columns: number): ModelTest {
-  const likelihood = usual.map((value) => new Array<number>(columns).fill(value / STEPS));
-  for (const [cause, ...column] of apart) {
-    for (const [outcome, value] of column.entries()) {
+function unpackTest({ usual, apart, ...test }: PackedTest, columns: number, outcomes: string[]): ModelTest {
+  const likelihood = outcomes.map(() => new Array<number>(columns).fill(0));
+  const write = (column: number, values: readonly number[]) => {
+    const first = values.reduce((rest, value) => rest - value, STEPS);
+    for (const [outcome, value] of [first, ...values].entries()) {
       const row = likelihood[outcome];
-      if (row) row[cause] = value / STEPS;
+      if (row) row[column] = value / STEPS;
     }
-  }
-  return { ...test, likelihood };
+  };
+  for (let column = 0; column < columns; column++) write(column, usual);
+  for (const [cause, ...column] of apart) write(cause, column);
+  return { ...test, outcomes, likelihood };
 }

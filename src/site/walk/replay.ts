@@ -8,6 +8,8 @@ export interface TrailEntry {
   /** Key in the answers; what Change takes back. */
   key: string;
   value: string;
+  /** What the answer says of the cause that was to be proven. */
+  proves?: { cause: string; verdict: string };
   /** The chosen vehicle answered it. */
   fromVehicle?: boolean;
 }
@@ -25,16 +27,23 @@ export interface Replay {
   standing: Standing;
 }
 
+/** What stands in the way of steps here; nothing, unless it is given. */
+export interface Obstacles {
+  /** Whether a test cannot be done here: its tool is missing, or the layout has no place for it. */
+  cannot?(test: string): boolean;
+  /** Whether this vehicle cannot have a cause: its layout has no such part. */
+  cannotHave?(cause: string): boolean;
+}
+
 /**
  * @param answers in the order they were given
  * @param known the layout of the chosen vehicle; what it does not say is asked
- * @param cannot whether a test cannot be done here: its tool is missing, or the layout has no place for it
  */
 export function replay(
   tree: WalkTree,
   answers: Answers,
   known: KnownLayout,
-  cannot: (test: string) => boolean = () => false,
+  obstacles: Obstacles = {},
 ): Replay {
   const trail: TrailEntry[] = [];
   const provenKey = [...answers].find(([key, value]) => key.startsWith('prove.') && value === PROVEN)?.[0];
@@ -43,17 +52,18 @@ export function replay(
   for (let turns = Object.keys(tree.steps).length + 1; turns > 0; turns--) {
     const node = tree.steps[at];
     if (!node) break;
-    const move = moveFrom(node, answers, known, cannot);
-    if (move.kind === 'take') {
-      trail.push({
-        step: at,
-        key: move.key,
-        value: move.value,
-        ...(move.fromVehicle ? { fromVehicle: true } : {}),
-      });
+    const move = moveFrom(node, answers, known, obstacles);
+    if (move.kind === 'pass') {
       at = move.next;
       continue;
     }
+    if (move.kind === 'take') {
+      const { kind: _, next, ...entry } = move;
+      trail.push({ step: at, ...entry });
+      at = next;
+      continue;
+    }
+    if (move.kind === 'proven' && move.entry) trail.push({ step: at, ...move.entry });
     if (move.kind === 'proven') return { trail, standing: { kind: 'proven', cause: move.cause } };
     if (provenKey) break;
     if (move.kind === 'skip') return { trail, standing: { kind: 'off-path' } };
@@ -63,9 +73,12 @@ export function replay(
   return { trail, standing: { kind: 'off-path' } };
 }
 
+type Taken = Omit<TrailEntry, 'step'>;
 type Move =
-  | { kind: 'take'; key: string; value: string; next: string; fromVehicle?: boolean }
-  | { kind: 'proven'; cause: string }
+  | ({ kind: 'take'; next: string } & Taken)
+  /** There is nothing to do here on this vehicle. */
+  | { kind: 'pass'; next: string }
+  | { kind: 'proven'; cause: string; entry?: Taken }
   | { kind: 'skip' }
   | { kind: 'stay' };
 
@@ -73,11 +86,11 @@ function moveFrom(
   node: WalkStep,
   answers: Answers,
   known: KnownLayout,
-  cannot: (test: string) => boolean,
+  { cannot, cannotHave }: Obstacles,
 ): Move {
   switch (node.kind) {
     case 'test':
-      if (!answers.has(node.test) && cannot(node.test)) return { kind: 'skip' };
+      if (!answers.has(node.test) && cannot?.(node.test)) return { kind: 'skip' };
       return moveOn(node.on, node.test, answers.get(node.test));
     case 'layout': {
       const fromVehicle = known[node.feature];
@@ -88,21 +101,39 @@ function moveFrom(
       return moveOn(node.on, layoutKey(node.feature), answers.get(layoutKey(node.feature)));
     }
     case 'prove': {
-      const key = proveKey(node.cause);
-      const shown = node.by && answers.get(node.by.test);
-      const seen =
-        shown === undefined || shown === SKIPPED ? undefined : shown === node.by?.outcome ? PROVEN : NOT_IT;
-      const value = answers.get(key) ?? seen;
-      if (value === PROVEN) return { kind: 'proven', cause: node.cause };
-      return value === undefined ? { kind: 'stay' } : { kind: 'take', key, value, next: node.otherwise };
+      if (cannotHave?.(node.cause)) return { kind: 'pass', next: node.otherwise };
+      const taken = proofOf(node, answers);
+      if (taken?.proves?.verdict === PROVEN) return { kind: 'proven', cause: node.cause, entry: taken };
+      return taken ? { kind: 'take', next: node.otherwise, ...taken } : { kind: 'stay' };
     }
     case 'end':
-      return node.causes.every((cause) => answers.get(proveKey(cause)) === NOT_IT)
+      return node.causes.every((cause) => cannotHave?.(cause) || answers.get(proveKey(cause)) === NOT_IT)
         ? { kind: 'skip' }
         : { kind: 'stay' };
     case 'tree':
       return { kind: 'stay' };
   }
+}
+
+/** What was said of a cause: that it is proven or not, or the answer of the test that tells. */
+function proofOf({ cause, by }: Extract<WalkStep, { kind: 'prove' }>, answers: Answers): Taken | undefined {
+  const key = proveKey(cause);
+  const said = answers.get(key);
+  if (said !== undefined) return { key, value: said, proves: { cause, verdict: said } };
+  const seen = by && answers.get(by.test);
+  if (seen === undefined) return undefined;
+  const verdict = seen === SKIPPED ? SKIPPED : seen === by?.outcome ? PROVEN : NOT_IT;
+  return { key: by?.test ?? key, value: seen, proves: { cause, verdict } };
+}
+
+/**
+ * The answers with what they say of causes written out, as the engine wants it: a cause whose test showed something
+ * else is ruled out.
+ */
+export function withVerdicts(answers: Answers, trail: readonly TrailEntry[]): Map<string, string> {
+  const all = new Map(answers);
+  for (const { proves } of trail) if (proves) all.set(proveKey(proves.cause), proves.verdict);
+  return all;
 }
 
 function moveOn(on: Record<string, string>, key: string, value: string | undefined): Move {

@@ -1,6 +1,6 @@
 import { describe, expect, test } from 'vitest';
 import { NOT_IT, PROVEN, SKIPPED } from '../../../src/site/walk/answers.ts';
-import { knownLayout, replay } from '../../../src/site/walk/replay.ts';
+import { knownLayout, type Obstacles, replay, withVerdicts } from '../../../src/site/walk/replay.ts';
 import type { WalkTree } from '../../../src/site/walk/walk-tree.ts';
 
 const tree: WalkTree = {
@@ -18,8 +18,8 @@ const tree: WalkTree = {
     done: { kind: 'end', causes: ['thermostat-stuck-open', 'thermostat-opens-early'] },
   },
 };
-const standing = (answers: [string, string][], layout = {}, cannot?: (test: string) => boolean) =>
-  replay(tree, new Map(answers), layout, cannot);
+const standing = (answers: [string, string][], layout = {}, obstacles: Obstacles = {}) =>
+  replay(tree, new Map(answers), layout, obstacles);
 
 describe('replay', () => {
   test('stands at the start with no answers', () => {
@@ -50,7 +50,7 @@ describe('replay', () => {
 
   test('leaves the drawn path at a skipped test and where a tool is missing', () => {
     expect(standing([['level-cold', SKIPPED]]).standing).toEqual({ kind: 'off-path' });
-    expect(standing([], {}, (id) => id === 'level-cold').standing).toEqual({ kind: 'off-path' });
+    expect(standing([], {}, { cannot: (id) => id === 'level-cold' }).standing).toEqual({ kind: 'off-path' });
   });
 
   test('goes on from a proof that failed and stops at one that did not', () => {
@@ -72,15 +72,43 @@ describe('replay', () => {
       cause: 'coolant-low',
     });
     expect(standing([low, ['jug', 'full-at-once']]).standing).toMatchObject({ kind: 'at', step: 'side' });
-    expect(standing([low, ['jug', SKIPPED]]).standing).toMatchObject({ kind: 'at', step: 'low' });
+  });
+
+  test('keeps the answer of a proof as it was given, with what it says of the cause', () => {
+    const answers: [string, string][] = [
+      ['level-cold', 'low'],
+      ['jug', 'full-at-once'],
+    ];
+    const { trail } = standing(answers);
+    expect(trail[1]).toEqual({
+      step: 'low',
+      key: 'jug',
+      value: 'full-at-once',
+      proves: { cause: 'coolant-low', verdict: NOT_IT },
+    });
+    expect(withVerdicts(new Map(answers), trail).get('prove.coolant-low')).toBe(NOT_IT);
+    expect(standing([answers[0] ?? ['', ''], ['jug', 'takes-litres']]).trail[1]).toMatchObject({
+      key: 'jug',
+      proves: { verdict: PROVEN },
+    });
+  });
+
+  test('asks for no proof of a cause that the vehicle cannot have, and ends at none', () => {
+    const low: [string, string] = ['level-cold', 'low'];
+    const { trail, standing: at } = standing([low], {}, { cannotHave: (id) => id === 'coolant-low' });
+    expect(trail.map(({ step }) => step)).toEqual(['level']);
+    expect(at).toMatchObject({ kind: 'at', step: 'side' });
+    const there: [string, string][] = [
+      ['level-cold', 'full'],
+      ['layout.thermostat', 'inlet side'],
+    ];
+    expect(standing(there, {}, { cannotHave: () => true }).standing).toEqual({ kind: 'off-path' });
   });
 
   test('goes on from a proof that cannot be made now', () => {
     const low: [string, string] = ['level-cold', 'low'];
-    expect(standing([low, ['prove.coolant-low', SKIPPED]]).standing).toMatchObject({
-      kind: 'at',
-      step: 'side',
-    });
+    for (const key of ['prove.coolant-low', 'jug'])
+      expect(standing([low, [key, SKIPPED]]).standing).toMatchObject({ kind: 'at', step: 'side' });
   });
 
   test('leaves the drawn path when every cause of an end is ruled out', () => {

@@ -2,11 +2,17 @@
 import type { APIRoute } from 'astro';
 import type { Entry } from '../../../../library/shelf.ts';
 import { recordPaths } from '../../../record-pages.ts';
-import { sheetOf } from '../../../vehicle-sheet.ts';
+import { shelf } from '../../../shelf.ts';
+import { sheetOf, type VehicleSheet } from '../../../vehicle-sheet.ts';
+import { bookingsOf } from '../../../walk/booking.ts';
 
 export const getStaticPaths = () => recordPaths('vehicle');
 
 export const GET: APIRoute<{ entry: Entry<'vehicle'> }> = ({ props }) =>
-  new Response(`headertank.receiveVehicle(${JSON.stringify(sheetOf(props.entry))});\n`, {
+  new Response(`headertank.receiveVehicle(${JSON.stringify(vehicleSheet(props.entry))});\n`, {
     headers: { 'content-type': 'text/javascript; charset=utf-8' },
   });
+
+function vehicleSheet(entry: Entry<'vehicle'>): VehicleSheet {
+  return { ...sheetOf(entry), bookings: bookingsOf(entry.id, [...shelf.records.symptom.keys()]) };
+}
