@@ -56,6 +56,15 @@ describe('nothing stands alone', () => {
     expect([...records.test.keys()].filter((id) => !used.has(id))).toEqual([]);
   });
 
+  test('every end that names three causes or more has a title of its own', () => {
+    const without = [...records.tree.values()].flatMap(({ id, data }) =>
+      Object.entries(data.ends).flatMap(([end, { title, causes }]) =>
+        causes.length > 2 && title === undefined ? [`${id}: ${end}`] : [],
+      ),
+    );
+    expect(without).toEqual([]);
+  });
+
   test('every tool is used by a test or a procedure', () => {
     const used = new Set(
       [...records.test.values(), ...records.procedure.values()].flatMap(({ data }) => data.tools),

@@ -208,6 +208,57 @@ describe('the walk', () => {
     await page.getByRole('checkbox', { name: 'Scan tool' }).uncheck();
   });
 
+  test('says question and answer as tapped, the conclusion small, also on the card', async () => {
+    await start();
+    await answer(page, 'At the mark');
+    const line = page.locator('.trail li').first();
+    await expect.poll(() => line.locator('b').textContent()).toBe('At the mark');
+    expect(await line.locator('small').textContent()).toBe('Coolant low: not this');
+    await page.getByRole('button', { name: 'To the job card' }).click();
+    await page.getByText('On the job card:').waitFor();
+    expect(await page.evaluate(() => JSON.stringify({ ...localStorage }))).toContain(
+      'At the mark. Coolant low: not this',
+    );
+    await page.getByRole('button', { name: 'Start again' }).click();
+  });
+
+  test('a number chooses the answer in its row while the focus is in the walk, and not from a field', async () => {
+    await start();
+    const first = await result(page).textContent();
+    const second = await page.locator('.step[data-now] .answer').nth(0).textContent();
+    await page.keyboard.press('1');
+    expect(await result(page).textContent()).toBe(first);
+    await page.locator('.step[data-now] .answer').nth(1).focus();
+    await page.keyboard.press('1');
+    await expect.poll(() => result(page).textContent()).not.toBe(first);
+    expect(second).toContain((await page.locator('.trail li b').first().textContent()) ?? '–');
+    await page.getByRole('button', { name: 'Start again' }).click();
+  });
+
+  test('once a cause is proven the repair stands first and nothing doubts it', async () => {
+    await start();
+    await page.evaluate(() => {
+      location.hash = 'prove.thermostat-stuck-open=proven';
+    });
+    await expect.poll(() => result(page).textContent()).toBe('Proven: Thermostat stuck open');
+    const card = page.locator('.step[data-now] .cause');
+    expect(await card.locator('dt:visible').allTextContents()).toEqual([
+      'Repair',
+      'Parts',
+      'Consumables',
+      'While it is apart',
+      'Then',
+    ]);
+    expect(await page.locator('.step[data-now] .share:visible').count()).toBe(0);
+    await expect.poll(() => page.locator('[data-start-ranking]').isVisible()).toBe(false);
+    expect(await page.locator('.step[data-now] .then li').allTextContents()).toEqual([
+      expect.stringMatching(/^Fill/),
+      expect.stringMatching(/proof run/),
+      expect.stringMatching(/^Hand-back/),
+    ]);
+    await page.getByRole('button', { name: 'Start again' }).click();
+  });
+
   test('ranks causes by findings ticked in any order', async () => {
     await start();
     const leader = () => page.locator('.ranking li').first().textContent();
@@ -238,7 +289,7 @@ test('without scripts every step is on a page and each answer is a link to the n
     await section.locator(`.answer[data-key="${key}"][data-value="${value}"]`).first().click();
   }
   const end = page.locator(`#${new URL(page.url()).hash.slice(1)}`);
-  expect(await end.locator('h3').textContent()).toMatch(/Thermostat stuck open/);
+  expect(await end.locator('.seen tr', { hasText: 'Thermostat stuck open' }).count()).toBe(1);
   expect(await end.locator('a[href*="thermostat-replace"]').count()).toBeGreaterThan(0);
   await watched.close();
 });
@@ -266,6 +317,37 @@ test('another vehicle changes the numbers in questions; a missing figure shows t
   expect(other).not.toBe('78 °C');
   await choose('lindqual-mere-12');
   expect(await figure('running.low-limit')).toMatch(/general, none for this vehicle/);
+  await watched.close();
+});
+
+test('an end names no cause the vehicle cannot have, the likeliest first, its own notes before others, and books its minutes', async () => {
+  const watched = await openPage(browser, site.root, { serviceWorkers: 'block' });
+  const { page } = watched;
+  await page.goto(`${site.root}symptoms/reads-low-at-cruise.html`);
+  const counted = page.locator('[data-booking] [data-for]');
+  expect(await counted.textContent()).toMatch(/ more of this shelf’s vehicles$/);
+  await page.goto(`${site.root}vehicles/aldermoor-tarn-16.html`);
+  await page.getByRole('button', { name: 'Work on this vehicle' }).click();
+  await page.getByText('It stays chosen on this device').waitFor();
+  await page.goto(
+    `${site.root}symptoms/reads-low-at-cruise.html#level-cold=at-mark&hose-warm-up-outlet-side=warm-early&heater-hose-pair=both-cool`,
+  );
+  await expect.poll(() => result(page).textContent()).toBe('Coolant passes the thermostat too early');
+  const end = page.locator('.step[data-now]');
+  await expect.poll(() => counted.textContent()).toMatch(/^Aldermoor Tarn/);
+  // A plain wax thermostat has no heater.
+  await expect.poll(() => end.getByText('Thermostat heater fed all the time').isVisible()).toBe(false);
+  const shares = (await end.locator('.seen .share:visible').allTextContents()).map((text) =>
+    Number.parseInt(text.replace('under 1', '0'), 10),
+  );
+  expect(shares.length).toBeGreaterThan(2);
+  expect(shares).toEqual([...shares].sort((a, b) => b - a));
+  const fold = end.locator('.other-notes').first();
+  expect(await fold.getByRole('link').count()).toBe(0);
+  await fold.locator('summary').click();
+  expect(await fold.getByRole('link').count()).toBeGreaterThan(0);
+  for (const note of await end.locator('[data-notes] li[data-vehicle]').all())
+    expect(await note.getAttribute('data-vehicle')).toBe('aldermoor-tarn-16');
   await watched.close();
 });
 
@@ -301,7 +383,7 @@ test('from a folder opened by double-click the walk works and remembers', async 
   for (const given of usualAnswers('reads-low-at-cruise', 'thermostat-stuck-open', 'aldermoor-tarn-16')) {
     await giveAnswer(page, answerRow(page, given));
   }
-  await expect.poll(() => result(page).textContent()).toMatch(/Thermostat stuck open/);
+  await page.locator('.step[data-now] .seen tr', { hasText: 'Thermostat stuck open' }).waitFor();
   await watched.close();
   await rm(folder, { recursive: true });
 });
