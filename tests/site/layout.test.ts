@@ -49,6 +49,7 @@ describe('a battery-electric car', () => {
     await open('symptoms/white-exhaust-cold-misfire.html', 'lindqual-sedge');
     await page.getByText('Not on this vehicle: it has no engine.').waitFor();
     expect(await page.locator('ht-walk .answer:visible').count()).toBe(0);
+    await expect.poll(() => page.locator('[data-start-ranking] li').count()).toBe(0);
     expect(await stops().textContent()).toMatch(/high-voltage.*Stop before anything is opened/s);
   });
 

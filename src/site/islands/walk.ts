@@ -194,7 +194,8 @@ class Walk extends HTMLElement {
     this.toggleAttribute('data-not-here', notThis !== undefined);
     if (notThis !== undefined) {
       keepChildren(this.place('.walk-top'), [element('p', { class: 'drive' }, element('b', {}, notThis))]);
-      document.querySelector('[data-start-ranking]')?.replaceChildren();
+      // In the turn of what was to be drawn before the vehicle was known.
+      this.afterPaint(() => document.querySelector('[data-start-ranking]')?.replaceChildren());
       return;
     }
     const replayed = this.replayWith(this.answers);
