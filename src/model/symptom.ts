@@ -1,5 +1,5 @@
 import { z } from 'zod';
-import { priorSchema } from './frequency.ts';
+import { priorSchema, priorWordSchema } from './frequency.ts';
 import { layoutConditionSchema } from './layout-schema.ts';
 import { commonFields } from './record.ts';
 import { lineSchema, minutesSchema, reference, textSchema } from './scalars.ts';
@@ -24,6 +24,9 @@ export const MAY_DRIVE = ['yes', 'short and watched', 'no, stop'] as const;
 export const symptomSchema = z.strictObject({
   ...commonFields,
   group: z.enum(Object.keys(SYMPTOM_GROUPS) as [SymptomGroup, ...SymptomGroup[]]),
+  'comes-in': priorWordSchema
+    .optional()
+    .describe('How often it comes in beside the others of its group; occasional if not given.'),
   layout: layoutConditionSchema.optional(),
   summary: textSchema.describe('What it is and how it shows, two or three sentences for the bay.'),
   said: z.array(lineSchema).min(3).describe('What customers say, in their words; three or more phrasings.'),

@@ -51,3 +51,11 @@ export function keptNames(start: string): string[] {
     return [];
   }
 }
+
+/** The walk that was left last, if any. */
+export function cameFrom(): { address: string; title: string } | undefined {
+  const isPlace = (value: unknown): value is [string, string] =>
+    Array.isArray(value) && value.length === 2 && value.every((each) => typeof each === 'string');
+  const [address, title] = kept('came-from', isPlace) ?? [];
+  return address?.startsWith('symptoms/') && title !== undefined ? { address, title } : undefined;
+}

@@ -22,6 +22,11 @@ export interface PageGlobals {
   vehicle: VehicleSheet | undefined;
   /** Units the reader wants to see. */
   habit: Habit;
+  /**
+   * Makes this the chosen vehicle, or none.
+   * @returns whether the device keeps it
+   */
+  chooseVehicle(id: string | undefined): boolean;
   /** Called by a vehicle's data script. */
   receiveVehicle(sheet: VehicleSheet): void;
   /** Called by the script that holds the sections of a walk, by what they are. */
@@ -41,6 +46,8 @@ declare global {
   interface DocumentEventMap {
     /** The vehicle or the units have changed; read them from window.headertank. */
     'headertank:change': CustomEvent<undefined>;
+    /** Another card is open, or the open one is called otherwise. */
+    'headertank:job': CustomEvent<undefined>;
     /** Its target came onto the page after the page's own scripts had started. */
     'headertank:added': CustomEvent<undefined>;
   }

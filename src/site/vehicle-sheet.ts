@@ -16,6 +16,8 @@ export interface SheetFigure {
 export interface VehicleSheet {
   id: string;
   title: string;
+  /** What it is called where there is little room. */
+  short: string;
   layout: Layout;
   /** By figure path; torques as `torque.<joint>`. */
   figures: Record<string, SheetFigure>;
@@ -115,5 +117,14 @@ export function sheetOf(entry: Entry<'vehicle'>): Omit<VehicleSheet, 'bookings'>
     bolts[joint] = { bolt: torque.bolt, class: torque.class, into: torque.into };
   }
   const without = REFERABLE_PATHS.filter((path) => !figures[path] && !figureFits(path, data.layout));
-  return { id, title: data.title, layout: data.layout, figures, without, stops: stopsOf(data.layout), bolts };
+  return {
+    id,
+    title: data.title,
+    short: data.model,
+    layout: data.layout,
+    figures,
+    without,
+    stops: stopsOf(data.layout),
+    bolts,
+  };
 }

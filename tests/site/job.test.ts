@@ -49,7 +49,7 @@ test('a walk with readings becomes a job card, a customer sheet and a note that 
   await page.getByText('It stays chosen').waitFor();
   await page.goto(`${site.root}symptoms/reads-low-at-cruise.html`);
   await page.locator('ht-walk[data-live]').waitFor();
-  await page.locator('.top-vehicle button').waitFor();
+  await page.locator('.top-vehicle summary').waitFor();
   // Two real answers, whatever the tree asks; then the proof, as the address of a walk carries it.
   const given: string[] = [];
   for (let at = 0; at < 2; at++) {
@@ -70,7 +70,7 @@ test('a walk with readings becomes a job card, a customer sheet and a note that 
   // The card.
   await page.getByRole('link', { name: /Tarn/ }).last().click();
   await page.locator('ht-job-card[data-live]').waitFor();
-  await page.locator('.top-vehicle button').waitFor();
+  await page.locator('.top-vehicle summary').waitFor();
   expect(await page.locator('.complaint').textContent()).toBe('Reads low at steady cruise');
   expect(await page.locator('.answers-given').textContent()).toMatch(/Proven: Thermostat stuck open/);
   expect(await page.locator('.answers-given li').count()).toBeGreaterThanOrEqual(given.length);

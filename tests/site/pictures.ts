@@ -26,7 +26,7 @@ async function onVehicle(size: keyof typeof SIZES, take: (page: Page) => Promise
 
 await onVehicle('phone', async (page) => {
   await page.goto(`${site.root}symptoms/reads-low-at-cruise.html`);
-  await page.locator('.top-vehicle button').waitFor();
+  await page.locator('.top-vehicle summary').waitFor();
   const [first] = usualAnswers('reads-low-at-cruise', 'thermostat-stuck-open', VEHICLE);
   if (first) await giveAnswer(page, answerRow(page, first));
   await page.locator('.walk-title').scrollIntoViewIfNeeded();

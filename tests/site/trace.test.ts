@@ -47,7 +47,7 @@ async function chooseVehicle(page: Page, root: string, id: string): Promise<void
   await page.goto(`${root}vehicles/${id}.html`);
   await page.locator('ht-choose-vehicle button').click();
   await page.goto(`${root}road-test.html`);
-  await page.locator('ht-vehicle a', { hasText: 'Tarn' }).waitFor();
+  await page.locator('ht-vehicle summary', { hasText: 'Tarn' }).waitFor();
 }
 
 describe('a log', () => {

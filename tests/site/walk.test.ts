@@ -304,7 +304,7 @@ test('another vehicle changes the numbers in questions; a missing figure shows t
   };
   const figure = async (path: string) => {
     await page.goto(`${site.root}symptoms/reads-low-at-cruise.html`);
-    await page.locator('.top-vehicle button').waitFor();
+    await page.locator('.top-vehicle summary').waitFor();
     return (await page.locator(`[data-fig="${path}"]`).first().textContent())?.replace(/\s+/g, ' ').trim();
   };
   await page.goto(`${site.root}symptoms/reads-low-at-cruise.html`);

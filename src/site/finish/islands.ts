@@ -9,6 +9,9 @@ import type { Scanned } from './scanned.ts';
 
 const SCRIPT = /^\/scripts\/([a-z0-9-]+)\.js$/;
 
+/** Islands that no page names, since they are fetched when they are wanted. */
+const FETCHED = ['/scripts/offline.js', '/scripts/top-menu.js'];
+
 /** The island behind an address, if there is one. */
 export function islandOf(address: string, islands: string): string | undefined {
   const name = SCRIPT.exec(address)?.[1];
@@ -18,7 +21,7 @@ export function islandOf(address: string, islands: string): string | undefined {
 
 export async function writeIslands(output: Output, scanned: Scanned, islands: string): Promise<void> {
   const scripts = [...scanned.values()].flatMap(({ tags }) => tags.filter((tag) => tag.name === 'script'));
-  const addresses = new Set(scripts.flatMap((tag) => attributeOf(tag, 'src') ?? []));
+  const addresses = new Set([...FETCHED, ...scripts.flatMap((tag) => attributeOf(tag, 'src') ?? [])]);
   for (const address of [...addresses].sort()) {
     const file = islandOf(address, islands);
     if (file) await writeScript(output, address.slice(1), await bundleScript(file, { minify: true }));

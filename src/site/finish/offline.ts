@@ -9,7 +9,7 @@ import type { FileList, ListedFile, Pack } from '../worker/file-list.ts';
 import { bundleScript } from './bundle-script.ts';
 import type { Output } from './output.ts';
 
-/** Bytes before compression: what is fetched again when a connection breaks. */
+/** Bytes before compression, at most about: what is fetched again when a connection breaks. */
 const PACK_SIZE = 2 ** 21;
 /** Only a stick needs them, and a stick has no worker; the worker itself is kept by the browser. */
 const NOT_HELD = /^(?:scripts\/search-files\.js|walks\/.*\.js|worker\.js)$/;
@@ -26,15 +26,23 @@ export async function writeOffline(output: Output, source: string): Promise<File
     if (open.files.length > 0) packs.push(writePack(output.folder, open.files, open.contents));
     open = { files: [], contents: [], size: 0 };
   };
-  for (const path of paths) {
+  const held = paths.map((path) => {
     const page = output.pages.get(path);
-    const content = page === undefined ? readFileSync(join(output.folder, path)) : Buffer.from(page);
+    return {
+      path,
+      content: page === undefined ? readFileSync(join(output.folder, path)) : Buffer.from(page),
+    };
+  });
+  const total = held.reduce((sum, { content }) => sum + content.length, 0);
+  // Alike in size, so that no rest of a few files is left over.
+  const enough = total / Math.ceil(total / PACK_SIZE);
+  for (const { path, content } of held) {
     const file = { path, hash: hashOf(content), size: content.length };
     list.files.push(file);
     open.files.push(file);
     open.contents.push(content);
     open.size += file.size;
-    if (open.size >= PACK_SIZE) close();
+    if (open.size >= enough) close();
   }
   close();
   list.packs = await Promise.all(packs);

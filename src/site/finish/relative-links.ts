@@ -71,10 +71,16 @@ function rewrite(
   const { target, relative } = found;
   const id = decoded(fragment.slice(1));
   const ids = site.anchors.get(target);
-  if (id !== '' && id !== 'top' && ids && !ids.has(id)) {
+  if (id !== '' && id !== 'top' && ids && !ids.has(id) && !isState(id, ids)) {
     return { message: `${target} has no part with the id "${id}". ${nearestOf(id, ids)}` };
   }
   return { address: `${relative}${query}${fragment}` };
+}
+
+/** Whether a fragment is the state of a calculator, `find=37&repair=60`: each name a field of the page it leads to. */
+function isState(fragment: string, ids: ReadonlySet<string>): boolean {
+  const names = [...new URLSearchParams(fragment).keys()];
+  return fragment.includes('=') && names.every((name) => [...ids].some((id) => id.endsWith(`-${name}`)));
 }
 
 function lookUp(path: string, page: string, { output, found }: Site) {

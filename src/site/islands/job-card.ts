@@ -8,6 +8,7 @@ import { jobs, openJobId, setOpenJob } from '../job/job-store.ts';
 import { litresSentence, readLitres } from '../job/litres.ts';
 import { jobTitle, newJob } from '../job/new-job.ts';
 import { noteFromJob } from '../job/note-from-job.ts';
+import { switchTo } from '../job/open-card.ts';
 import { cardPaper, customerPaper, type Letterhead } from '../job/paper.ts';
 import { exported, imported, LARGEST } from '../job/transfer.ts';
 import { keepsAnything, merged, newId } from '../kept/device-store.ts';
@@ -98,7 +99,7 @@ class JobCard extends HTMLElement {
   private take(job: Job): void {
     this.job = job;
     this.seen = job;
-    if (jobs.get(job.id)) setOpenJob(job.id);
+    switchTo(jobs.get(job.id));
     for (const name of TEXTS) {
       const field = this.field(name);
       if (field) field.value = job[name];
@@ -108,12 +109,19 @@ class JobCard extends HTMLElement {
 
   /** Reads what is kept, changes it, keeps it. */
   private change(change: (job: Job) => Job): void {
-    const stays = jobs.change(this.job.id, this.job, change);
+    const { vehicle } = window.headertank;
+    // A card that begins with a vehicle chosen is that vehicle's.
+    const start =
+      vehicle && !jobs.get(this.job.id) && !this.job.vehicle
+        ? { ...this.job, vehicle: { id: vehicle.id, title: vehicle.title } }
+        : this.job;
+    const stays = jobs.change(start.id, start, change);
     this.job = jobs.get(this.job.id) ?? this.job;
     if (stays) {
       setOpenJob(this.job.id);
       this.place('.unkept').replaceChildren();
     } else this.tellUnkept();
+    document.dispatchEvent(new CustomEvent('headertank:job'));
     if (location.hash === '') history.replaceState(null, '', `#${this.job.id}`);
     this.showAll();
   }
@@ -452,6 +460,7 @@ class JobCard extends HTMLElement {
     this.ask('Take this card off the device? There is no way back but an export.', 'Take it off', () => {
       jobs.remove(this.job.id);
       if (openJobId() === this.job.id || openJobId() === undefined) setOpenJob(undefined);
+      document.dispatchEvent(new CustomEvent('headertank:job'));
       history.replaceState(null, '', location.pathname);
       this.readAddress();
     });
@@ -463,6 +472,7 @@ class JobCard extends HTMLElement {
     this.ask(`Take ${cards} off this device? There is no way back but an export.`, 'Take all off', () => {
       for (const { id } of jobs.list()) jobs.remove(id);
       setOpenJob(undefined);
+      document.dispatchEvent(new CustomEvent('headertank:job'));
       history.replaceState(null, '', location.pathname);
       this.readAddress();
       this.say('.told', 'No card is left on this device.');

@@ -4,7 +4,6 @@ import { loadScript } from '../browser/load-script.ts';
 import type { VehicleSheet } from '../vehicle-sheet.ts';
 import '../page-globals.ts';
 import { forget, keep, kept } from '../keep.ts';
-import './offline.ts';
 import './paper-line.ts';
 
 const script = document.currentScript;
@@ -16,6 +15,17 @@ window.headertank = {
   root,
   vehicle: undefined,
   habit: unitsOf(kept('units', isText) ?? document.documentElement.dataset.units),
+  chooseVehicle(id) {
+    if (id === undefined) {
+      forget('vehicle');
+      window.headertank.vehicle = undefined;
+      changed();
+      return true;
+    }
+    const stays = keep('vehicle', id);
+    loadVehicle(id);
+    return stays;
+  },
   receiveVehicle(sheet: VehicleSheet) {
     window.headertank.vehicle = sheet;
     changed();
@@ -50,46 +60,50 @@ function loadVehicle(id: string): void {
   document.head.append(data);
 }
 
-/** Says which vehicle is chosen, on every page. */
-class VehicleLine extends HTMLElement {
+/** The open card as the device keeps it: no more is read here than the line needs. */
+function openJobName(): string | undefined {
+  const open = kept('job-open', isText);
+  const isCard = (value: unknown): value is { name: string; plate: string } =>
+    typeof value === 'object' && value !== null && 'name' in value && 'plate' in value;
+  const card = open === undefined ? undefined : kept(`job.${open}`, isCard);
+  return card && (card.plate || card.name);
+}
+
+/** Beside the way to the job card, which one is open. */
+class OpenJob extends HTMLElement {
   connectedCallback() {
-    document.addEventListener('headertank:change', () => this.show());
+    document.addEventListener('headertank:job', () => this.show());
+    window.addEventListener('storage', () => this.show());
+    this.show();
+  }
+  show() {
+    const name = this.querySelector('b');
+    if (name) name.textContent = openJobName() ?? '';
+  }
+}
+
+/** Says on every page which vehicle is chosen; what can be done about it is fetched when it is opened. */
+class VehicleLine extends HTMLElement {
+  private readonly none = [...this.childNodes];
+  private readonly name = document.createElement('summary');
+  private readonly menu = document.createElement('details');
+
+  connectedCallback() {
+    this.menu.append(this.name, document.createElement('ht-top-menu'));
+    this.menu.addEventListener('toggle', () => {
+      loadScript('top-menu').catch(() => {
+        this.menu.lastElementChild?.replaceChildren('There is no connection just now.');
+      });
+    });
+    for (const change of ['headertank:change', 'headertank:job'] as const)
+      document.addEventListener(change, () => this.show());
     this.show();
   }
   show() {
     const { vehicle } = window.headertank;
-    if (!vehicle) return;
-    const link = document.createElement('a');
-    link.href = new URL(`vehicles/${vehicle.id}.html`, root).href;
-    link.textContent = vehicle.title;
-    const off = document.createElement('button');
-    off.type = 'button';
-    off.className = 'quiet';
-    off.textContent = 'Take off';
-    off.setAttribute('aria-label', `Take ${vehicle.title} off: no vehicle chosen`);
-    off.onclick = () => {
-      forget('vehicle');
-      location.reload();
-    };
-    this.replaceChildren(link, ' ', off);
-  }
-}
-
-/** The button on a vehicle's page and in the list of vehicles. */
-class ChooseVehicle extends HTMLElement {
-  connectedCallback() {
-    const button = this.querySelector('button');
-    const id = this.dataset.vehicle;
-    if (!button || !id) return;
-    button.hidden = false;
-    button.onclick = () => {
-      const stays = keep('vehicle', id);
-      loadVehicle(id);
-      button.textContent = stays
-        ? 'Chosen. It stays chosen on this device.'
-        : 'Chosen for this page; this device keeps nothing.';
-      button.disabled = true;
-    };
+    this.name.textContent = vehicle?.short ?? 'No vehicle';
+    const has = vehicle !== undefined || openJobName() !== undefined;
+    if (this.menu.isConnected !== has) this.replaceChildren(...(has ? [this.menu] : this.none));
   }
 }
 
@@ -122,9 +136,21 @@ class UnitsChoice extends HTMLElement {
 }
 
 customElements.define('ht-vehicle', VehicleLine);
-customElements.define('ht-choose-vehicle', ChooseVehicle);
+customElements.define('ht-open-job', OpenJob);
 customElements.define('ht-units', UnitsChoice);
 
 const chosen = kept('vehicle', isText);
 if (chosen !== undefined && /^[a-z0-9-]+$/.test(chosen)) loadVehicle(chosen);
 if (window.headertank.habit !== METRIC) changed();
+
+// What keeps the shelf on the device has time until the page is there.
+window.addEventListener('load', () => loadScript('offline').catch(() => undefined));
+// The way back from choosing a vehicle, and on from the front page.
+if (document.querySelector('ht-walk'))
+  window.addEventListener('pagehide', () => {
+    const { pathname, hash } = location;
+    keep('came-from', [
+      pathname.slice(root.pathname.length) + hash,
+      document.querySelector('h1')?.textContent,
+    ]);
+  });

@@ -14,5 +14,8 @@ export function showBooking(symptom: string): void {
     built.set(place, before);
     const said = vehicle && own ? [...own.map(String), vehicle.title] : before;
     for (const [at, part] of parts.entries()) part.textContent = said[at] ?? '';
+    // The estimate is asked with the same minutes.
+    for (const link of document.querySelectorAll<HTMLAnchorElement>('#counter a[href*="#find="]'))
+      link.hash = link.hash.replace(/\d+(&find-nine=)\d+/, `${said[0]}$1${said[1]}`);
   }
 }

@@ -39,6 +39,7 @@ export function putOnJobCard(handed: HandedOver): HTMLElement {
     return line;
   }
   setOpenJob(start.id);
+  document.dispatchEvent(new CustomEvent('headertank:job'));
   const link = document.createElement('a');
   link.href = new URL(`job.html#${start.id}`, root).href;
   link.textContent = jobTitle(start);

@@ -69,6 +69,19 @@ describe('addresses become relative and explicit', () => {
   });
 });
 
+test('the state of a calculator is an address when each name is a field of its page', () => {
+  const state = '<a href="/calculators/estimate.html#find=40&amp;repair=60">';
+  const output = site({
+    'a.html': state,
+    'b.html': state.replace('repair', 'repare'),
+    'calculators/estimate.html': '<input id="estimate-1-find"><input id="estimate-1-repair">',
+  });
+  expect(new SiteError(makeRelative(output)).message).toContain(
+    'b.html\n  /calculators/estimate.html#find=40&repare=60\n  calculators/estimate.html has no part',
+  );
+  expect(output.pages.get('a.html')).toBe('<a href="calculators/estimate.html#find=40&amp;repair=60">');
+});
+
 describe('an address that leads nowhere stops the build', () => {
   test('with what stands there and the nearest that exists; the same one on many pages is told once', () => {
     const link = '<a href="/causes/trapped-iar.html">';

@@ -1,0 +1,26 @@
+/** On the front page: the way back to the walk and the card that were left open on this device. */
+import { jobTitle } from '../job/new-job.ts';
+import { openCard } from '../job/open-card.ts';
+import { cameFrom } from '../keep.ts';
+import '../page-globals.ts';
+import { element } from './element.ts';
+
+class GoOn extends HTMLElement {
+  connectedCallback() {
+    document.addEventListener('headertank:job', () => this.show());
+    this.show();
+  }
+  private show(): void {
+    const walk = cameFrom();
+    const card = openCard();
+    const way = (text: string, to: string) =>
+      element('a', { class: 'button', href: new URL(to, window.headertank.root).href }, text);
+    this.replaceChildren(
+      // A walk without an answer is no more than a page that was looked at.
+      ...(walk?.address.includes('#') ? [way(`Go on with: ${walk.title}`, walk.address)] : []),
+      ...(card ? [way(`Job card: ${jobTitle(card)}`, `job.html#${card.id}`)] : []),
+    );
+  }
+}
+
+customElements.define('ht-go-on', GoOn);

@@ -1,0 +1,72 @@
+/** Behind the vehicle's name in the top line: its page, another one, none, and the cards of this device. */
+import { jobs, openJobId } from '../job/job-store.ts';
+import { jobTitle } from '../job/new-job.ts';
+import { switchTo } from '../job/open-card.ts';
+import '../page-globals.ts';
+import { button, element } from './element.ts';
+
+/** Cards that are offered; all of them stand on the page of the job card. */
+const MOST = 6;
+
+class TopMenu extends HTMLElement {
+  connectedCallback() {
+    for (const change of ['headertank:change', 'headertank:job'] as const)
+      document.addEventListener(change, () => this.show());
+    document.addEventListener('keydown', ({ key }) => {
+      if (key !== 'Escape' || !this.menu?.open) return;
+      this.close();
+      this.menu.querySelector('summary')?.focus();
+    });
+    document.addEventListener('click', ({ target }) => {
+      if (!(target instanceof Node && this.menu?.contains(target))) this.close();
+    });
+    this.menu?.addEventListener('toggle', () => this.show());
+    this.show();
+  }
+
+  private get menu(): HTMLDetailsElement | null {
+    return this.closest('details');
+  }
+
+  private close(): void {
+    if (this.menu) this.menu.open = false;
+  }
+
+  private show(): void {
+    const { vehicle, root } = window.headertank;
+    const link = (address: string, text: string) => element('a', { href: new URL(address, root).href }, text);
+    const remove = button(
+      'Remove',
+      () => {
+        window.headertank.chooseVehicle(undefined);
+        this.close();
+      },
+      'quiet',
+    );
+    if (vehicle) remove.setAttribute('aria-label', `Remove ${vehicle.title}: no vehicle chosen`);
+    const open = openJobId();
+    const cards = jobs.list().slice(0, MOST);
+    this.replaceChildren(
+      ...(vehicle ? [link(`vehicles/${vehicle.id}.html`, vehicle.title)] : []),
+      element(
+        'p',
+        {},
+        link('vehicles/index.html', vehicle ? 'Another vehicle' : 'Choose a vehicle'),
+        ...(vehicle ? [remove] : []),
+      ),
+      ...(cards.length > 0 ? [element('p', { class: 'soft' }, 'Cards on this device')] : []),
+      ...cards.map((job) => {
+        const press = button(jobTitle(job), () => this.take(job.id), 'quiet');
+        if (job.id === open) press.setAttribute('aria-current', 'true');
+        return press;
+      }),
+    );
+  }
+
+  private take(id: string): void {
+    this.close();
+    switchTo(jobs.get(id));
+  }
+}
+
+customElements.define('ht-top-menu', TopMenu);

@@ -1,0 +1,81 @@
+/** A plan as it is for one vehicle: the way through its procedures, minutes, cautions, joints and parts. Pure. */
+import type { Joint } from '../../model/figures.ts';
+import { type KnownLayout, layoutAllows } from '../../model/layout.ts';
+import type { JobPlan, PlannedWork } from './job-plan.ts';
+
+/** The procedures of a plan that this layout goes through, in order. */
+export function workFor({ work }: JobPlan, layout: KnownLayout): PlannedWork[] {
+  const fits = new Map(
+    work.filter((each) => layoutAllows(each.layout, layout)).map((each) => [each.id, each]),
+  );
+  const [first] = work;
+  const reached = new Set(first ? [first.id] : []);
+  // Work that is not on this vehicle leads nowhere, so that what only it is followed by falls away with it.
+  for (const id of reached) for (const next of fits.get(id)?.followedBy ?? []) reached.add(next);
+  return work.filter(({ id }) => reached.has(id) && fits.has(id));
+}
+
+/** Minutes of the repair, and of what comes after it: filling, proving, handing back. */
+export function minutesOf(work: readonly PlannedWork[]): { repair: number; extra: number } {
+  const at = work.findIndex(({ finishes }, index) => finishes && index > 0);
+  const sum = (some: readonly PlannedWork[]) => some.reduce((total, { minutes }) => total + minutes, 0);
+  const repair = sum(at < 0 ? work : work.slice(0, at));
+  return { repair, extra: sum(work) - repair };
+}
+
+/** The joints a job tightens, in the order of its work, each once. */
+export function jointsOf(work: readonly PlannedWork[], layout: KnownLayout): Joint[] {
+  const joints = work.flatMap((each) => each.joints.filter((one) => layoutAllows(one.layout, layout)));
+  return [...new Set(joints.map(({ joint }) => joint))];
+}
+
+export interface PartsOf {
+  title: string;
+  parts: string[];
+  consumables: string[];
+}
+
+/**
+ * What to have ready, by what it is for. What the cause itself names stands in place of the repair's own list, which
+ * says the same less exactly; a line that stands twice is written once.
+ */
+export function partsFor(plan: JobPlan, work: readonly PlannedWork[]): PartsOf[] {
+  const told = new Set<string>();
+  const fresh = (lines: readonly string[]) =>
+    lines.filter((line) => {
+      const key = line.toLowerCase();
+      if (told.has(key)) return false;
+      told.add(key);
+      return true;
+    });
+  const [repair] = work;
+  const own = { title: plan.title, parts: plan.parts, consumables: plan.consumables };
+  const instead = plan.parts.length > 0;
+  return [own, ...work]
+    .map((each) => ({
+      title: each.title,
+      parts: instead && each === repair ? [] : fresh(each.parts),
+      consumables: fresh(each.consumables),
+    }))
+    .filter(({ parts, consumables }) => parts.length + consumables.length > 0);
+}
+
+/**
+ * Address of the estimate with its fields filled in.
+ * @param find minutes of finding the cause, on average and nine in ten, while it is not found
+ */
+export function estimateAddress(
+  { repair, extra }: { repair: number; extra: number },
+  find = { expected: 0, nineInTen: 0 },
+): string {
+  const whole = (minutes: number) => String(Math.round(minutes));
+  const fields = new URLSearchParams({
+    find: whole(find.expected),
+    'find-nine': whole(find.nineInTen),
+    repair: whole(repair),
+    extra: whole(extra),
+    // What the parts cost nobody knows yet; the example's figure would stand in the price.
+    parts: '0',
+  });
+  return `/calculators/estimate.html#${fields}`;
+}
