@@ -41,6 +41,20 @@ export const tickSchema = z.strictObject({
 
 export const remarkSchema = z.strictObject({ id: idSchema, at: momentSchema, text: words(5000) });
 
+/** A step of a procedure that is done: its number in the record, and its words as they stood then. */
+export const doneStepSchema = z.strictObject({
+  step: z.number().int().min(1).max(200),
+  at: momentSchema,
+  what: words(1000),
+});
+
+export const openItemSchema = z.strictObject({
+  id: idSchema,
+  at: momentSchema,
+  what: words(200).describe('What is still to be done or read.'),
+  done: z.strictObject({ at: momentSchema, value: words(200) }).optional(),
+});
+
 /** Characters of a card's name. */
 export const LONGEST_NAME = 120;
 
@@ -60,6 +74,19 @@ export const jobSchema = z.strictObject({
   litres: z.array(litresSchema).max(100),
   torques: z.record(idSchema, tickSchema).describe('Joints tightened, by joint.'),
   remarks: z.array(remarkSchema).max(200),
+  // Cards from before these fields lack them.
+  steps: z
+    .record(idSchema, z.strictObject({ title: words(200), done: z.array(doneStepSchema).max(200) }))
+    .optional()
+    .describe('Steps ticked, by procedure.'),
+  open: z
+    .array(openItemSchema)
+    .max(50)
+    .optional()
+    .describe('What is to be followed up, such as the level after the night.'),
+  drafted: idSchema
+    .optional()
+    .describe('The cause from whose record the words for the customer were drafted.'),
   found: words(3000).describe('For the customer: what was found.'),
   did: words(3000).describe('For the customer: what was done.'),
   watch: words(3000).describe('For the customer: what to watch.'),

@@ -15,6 +15,10 @@ export const procedureStepSchema = z.strictObject({
     .describe('The joint tightened here; the figure is the vehicle’s.'),
   caution: reference('caution').optional().describe('Shown before the action.'),
   calculator: z.enum(CALCULATOR_IDS).optional().describe('Opened at this step.'),
+  enter: z
+    .enum(['log', 'proof run'])
+    .optional()
+    .describe('What is taken down here on the page of the road test; linked at the step.'),
   layout: layoutConditionSchema.optional(),
 });
 

@@ -2,6 +2,7 @@
 import type { Habit } from '../model/habit.ts';
 import type { MakeKnownList } from './islands/known-part.ts';
 import type { putOnJobCard } from './job/hand-over.ts';
+import type { JobPlan } from './job/job-plan.ts';
 import type { VehicleSheet } from './vehicle-sheet.ts';
 
 /** Figures in the values of the chosen vehicle and in the reader's units. */
@@ -29,6 +30,8 @@ export interface PageGlobals {
   chooseVehicle(id: string | undefined): boolean;
   /** Called by a vehicle's data script. */
   receiveVehicle(sheet: VehicleSheet): void;
+  /** Called by the script of a cause's plan, where the job card waits for it. */
+  receivePlan?(plan: JobPlan): void;
   /** Called by the script that holds the sections of a walk, by what they are. */
   receiveWalkParts(parts: Readonly<Record<string, string>>): void;
   /** There once what is known so far is opened under a walk. */

@@ -24,6 +24,17 @@ export const SOUND_JOB: Job = {
   ],
   torques: { 'thermostat-housing': { at: AT, what: 'Thermostat housing', figure: '10 N·m' } },
   remarks: [{ id: 'remark-abcdefgh', at: AT, text: 'Hose clip rusty.' }],
+  steps: {
+    'thermostat-replace': {
+      title: 'Replace the thermostat',
+      done: [{ step: 4, at: AT, what: 'Cool down.' }],
+    },
+  },
+  open: [
+    { id: 'open-abcdefgh', at: AT, what: 'Level after the night' },
+    { id: 'open-abcdefgj', at: AT, what: 'Ring the customer', done: { at: AT, value: 'said' } },
+  ],
+  drafted: 'thermostat-stuck-open',
   found: 'The thermostat stood open.',
   did: 'Replaced it.',
   watch: 'The level after a week.',

@@ -3,28 +3,34 @@ import { JOINTS, type Joint } from '../../model/figures.ts';
 import type { Job } from '../../model/job.ts';
 import { LITRE_WAYS } from '../../model/job.ts';
 import { quantityText } from '../../model/show-quantity.ts';
+import type { JobPlan } from '../job/job-plan.ts';
 import '../page-globals.ts';
+import { closeItem, stillOpen, withFollowUp, withOpenItem } from '../job/follow-up.ts';
 import { jobs, openJobId, setOpenJob } from '../job/job-store.ts';
 import { litresSentence, readLitres } from '../job/litres.ts';
 import { jobTitle, newJob } from '../job/new-job.ts';
 import { noteFromJob } from '../job/note-from-job.ts';
 import { switchTo } from '../job/open-card.ts';
-import { cardPaper, customerPaper, type Letterhead } from '../job/paper.ts';
+import { cardPaper, customerPaper, type Letterhead, partsPaper } from '../job/paper.ts';
 import { exported, imported, LARGEST } from '../job/transfer.ts';
 import { keepsAnything, merged, newId } from '../kept/device-store.ts';
 import { drafts } from '../kept/note-drafts.ts';
 import { dayText } from '../text/day-and-time.ts';
 import { button, element } from './element.ts';
+import { loadPlan, PlanForCard } from './job-plan.ts';
 import { saveFile } from './save-file.ts';
 
 const TEXTS = ['name', 'plate', 'distance', 'said', 'found', 'did', 'watch'] as const;
 type TextName = (typeof TEXTS)[number];
-type Sheet = 'card' | 'customer';
+const SHEETS = ['card', 'customer', 'parts'] as const;
+type Sheet = (typeof SHEETS)[number];
 
 class JobCard extends HTMLElement {
   private job: Job = newJob();
   /** What this window last saw kept. */
   private seen: Job = this.job;
+  /** What the proven cause asks for, once it is there; undefined for a cause this shelf has no plan for. */
+  private plan: { cause: string; plan: JobPlan | undefined } | undefined;
 
   connectedCallback() {
     this.querySelector('fieldset')?.removeAttribute('disabled');
@@ -41,7 +47,10 @@ class JobCard extends HTMLElement {
     window.addEventListener('beforeprint', () => {
       if (this.dataset.view === 'form') this.layOut('card');
     });
-    document.addEventListener('headertank:change', () => this.showAll());
+    document.addEventListener('headertank:change', () => {
+      this.showAll();
+      this.draft();
+    });
     this.input('.import').addEventListener('change', () => this.takeFile());
     this.readAddress();
     if (!keepsAnything()) this.tellUnkept();
@@ -55,6 +64,7 @@ class JobCard extends HTMLElement {
       ['.add-reading', () => this.addReading()],
       ['.add-litres', () => this.addLitres()],
       ['.add-remark', () => this.addRemark()],
+      ['.add-open', () => this.addOpen()],
       ['.to-note', () => this.makeNote()],
       ['.export-one', () => this.export([this.job])],
       ['.export-all', () => this.export(jobs.list())],
@@ -86,7 +96,7 @@ class JobCard extends HTMLElement {
     const [id = '', sheet] = location.hash.slice(1, 200).split('/');
     const job = jobs.get(id) ?? jobs.get(openJobId() ?? '') ?? jobs.list()[0];
     this.take(job ?? newJob());
-    this.showSheet(sheet === 'card' || sheet === 'customer' ? sheet : undefined);
+    this.showSheet(SHEETS.find((each) => each === sheet));
   }
 
   private open(job: Job): void {
@@ -184,6 +194,8 @@ class JobCard extends HTMLElement {
     this.showCards();
     this.showVehicle();
     this.showAnswers();
+    this.showPlan();
+    this.showOpen();
     this.showReadings();
     this.showLitres();
     this.showTorques();
@@ -193,9 +205,10 @@ class JobCard extends HTMLElement {
   private showCards(): void {
     const all = jobs.list();
     const rows = all.map((job) => {
+      const open = stillOpen(job);
       const link = element('a', { href: `#${job.id}` }, jobTitle(job));
       if (job.id === this.job.id) link.setAttribute('aria-current', 'true');
-      return element('li', {}, link);
+      return element('li', {}, link, open.length > 0 ? ` Still open: ${open.join('; ')}` : '');
     });
     const lost = jobs.unreadable().map(({ id, text }) =>
       element(
@@ -213,7 +226,7 @@ class JobCard extends HTMLElement {
   }
 
   private sheetLinks(): [Sheet, HTMLAnchorElement][] {
-    return (['card', 'customer'] as const).flatMap((sheet): [Sheet, HTMLAnchorElement][] => {
+    return SHEETS.flatMap((sheet): [Sheet, HTMLAnchorElement][] => {
       const link = this.querySelector<HTMLAnchorElement>(`a[data-sheet="${sheet}"]`);
       return link ? [[sheet, link]] : [];
     });
@@ -251,6 +264,83 @@ class JobCard extends HTMLElement {
         : [element('p', { class: 'soft' }, 'None. At the foot of a walk: “To the job card”.')]),
       ...(proven ? [element('p', {}, 'Proven: ', element('b', {}, proven.title))] : []),
     );
+  }
+
+  private ownVehicle() {
+    const { vehicle } = window.headertank;
+    return vehicle && vehicle.id === this.job.vehicle?.id ? vehicle : undefined;
+  }
+
+  private planned(): PlanForCard | undefined {
+    const { proven } = this.job;
+    const plan = this.plan?.cause === proven?.id ? this.plan?.plan : undefined;
+    return plan && new PlanForCard(plan, this.ownVehicle());
+  }
+
+  private showPlan(): void {
+    const { proven } = this.job;
+    this.place('.has-plan').hidden = !proven;
+    this.place('.parts-sheet').hidden = !proven;
+    if (!proven) return;
+    if (this.plan?.cause !== proven.id) {
+      this.plan = { cause: proven.id, plan: undefined };
+      loadPlan(proven.id).then((plan) => {
+        if (this.plan?.cause !== proven.id) return;
+        this.plan = { cause: proven.id, plan };
+        this.showAll();
+        this.draft();
+        const [, sheet] = location.hash.slice(1, 200).split('/');
+        if (sheet === 'parts') this.showSheet('parts');
+      });
+    }
+    const planned = this.planned();
+    this.place('.plan').replaceChildren(
+      ...(planned?.show(this.job) ?? [
+        element('p', { class: 'soft' }, `No plan for “${proven.title}” can be had from this shelf just now.`),
+      ]),
+    );
+  }
+
+  /** Words for the customer are drafted once for a cause, into fields nobody has written in. */
+  private draft(): void {
+    const drafts = this.planned()?.drafts;
+    const { proven, drafted } = this.job;
+    const waits = window.headertank.vehicle === undefined && this.job.vehicle !== undefined;
+    if (!drafts || !proven || drafted === proven.id || waits) return;
+    const before = jobs.get(this.job.id);
+    this.change((job) => ({
+      ...job,
+      found: job.found || drafts.found,
+      watch: job.watch || drafts.watch,
+      drafted: proven.id,
+    }));
+    for (const name of ['found', 'watch'] as const) {
+      const field = this.field(name);
+      if (field && before?.[name] === '') field.value = this.job[name];
+      this.seen = { ...this.seen, [name]: this.job[name] };
+    }
+  }
+
+  private showOpen(): void {
+    const rows = (this.job.open ?? []).map(({ id, what, done }) => {
+      if (done) return element('li', {}, element('span', {}, what), element('b', {}, done.value));
+      const field = element('input', { type: 'text', maxlength: '200', 'aria-label': `Reading: ${what}` });
+      const close = button('Done', () =>
+        this.change((job) => closeItem(job, id, field.value.trim() || 'done')),
+      );
+      close.setAttribute('aria-label', `Done: ${what}`);
+      return element('li', {}, element('span', {}, what), field, close);
+    });
+    this.place('.open-items').replaceChildren(...rows);
+  }
+
+  private addOpen(): void {
+    const field = this.input('.open-what');
+    const what = field.value.trim();
+    if (what === '') return;
+    this.change((job) => withOpenItem(job, what));
+    field.value = '';
+    field.focus();
   }
 
   private showReadings(): void {
@@ -291,49 +381,49 @@ class JobCard extends HTMLElement {
     return element('li', {}, ...parts, off);
   }
 
+  /** The joints of this repair first, the rest of the vehicle's behind them. */
   private showTorques(): void {
-    const { vehicle } = window.headertank;
-    const place = this.place('.torques');
+    const own = this.ownVehicle();
     const { torques } = this.job;
-    const own = vehicle && vehicle.id === this.job.vehicle?.id ? vehicle : undefined;
-    const joints = (Object.keys(JOINTS) as Joint[]).filter(
-      (joint) => joint in torques || own?.figures[`torque.${joint}`] !== undefined,
-    );
+    const has = (joint: Joint) => joint in torques || own?.figures[`torque.${joint}`] !== undefined;
+    const planned = this.planned()?.joints ?? [];
+    const others = (Object.keys(JOINTS) as Joint[]).filter((joint) => has(joint) && !planned.includes(joint));
     const focused = document.activeElement?.id;
-    const ticks = joints.map((joint) => {
-      const figure = own?.figures[`torque.${joint}`];
-      const bolt = own?.bolts[joint];
-      const text =
-        torques[joint]?.figure ?? (figure ? quantityText(figure.quantity, window.headertank.habit) : '');
-      const box = element('input', { type: 'checkbox', id: `tick-${joint}` });
-      box.checked = joint in torques;
-      box.addEventListener('change', () => this.tick(joint, box.checked, text));
-      const size = bolt ? `${bolt.bolt} ${bolt.class} into ${bolt.into}` : '';
-      return element(
-        'li',
-        {},
-        element(
-          'label',
-          { class: 'tick' },
-          box,
-          element(
-            'span',
-            {},
-            JOINTS[joint].label,
-            ' ',
-            element('b', {}, text),
-            ' ',
-            element('small', {}, size),
-          ),
-        ),
-      );
-    });
-    place.replaceChildren(...ticks);
+    const first = planned.length > 0 ? planned : others;
+    this.place('.torques').replaceChildren(
+      ...first.map((joint) =>
+        has(joint)
+          ? this.torqueRow(joint)
+          : element(
+              'li',
+              { class: 'soft' },
+              `${JOINTS[joint].label}: no figure of this vehicle here, take the maker’s`,
+            ),
+      ),
+    );
+    const rest = planned.length > 0 ? others : [];
+    this.place('.other-torques').hidden = rest.length === 0;
+    this.place('.torques-rest').replaceChildren(...rest.map((joint) => this.torqueRow(joint)));
     if (focused?.startsWith('tick-')) document.getElementById(focused)?.focus();
     this.place('.torques-none').textContent =
-      ticks.length > 0
+      first.length > 0
         ? 'Tick a joint when it is tightened. The maker’s sequence and angle stand above these figures.'
         : 'The torques of the vehicle stand here to be ticked once it is chosen and taken onto the card.';
+  }
+
+  private torqueRow(joint: Joint): HTMLElement {
+    const { torques } = this.job;
+    const own = this.ownVehicle();
+    const figure = own?.figures[`torque.${joint}`];
+    const bolt = own?.bolts[joint];
+    const text =
+      torques[joint]?.figure ?? (figure ? quantityText(figure.quantity, window.headertank.habit) : '');
+    const box = element('input', { type: 'checkbox', id: `tick-${joint}` });
+    box.checked = joint in torques;
+    box.addEventListener('change', () => this.tick(joint, box.checked, text));
+    const size = bolt ? `${bolt.bolt} ${bolt.class} into ${bolt.into}` : '';
+    const words = [JOINTS[joint].label, ' ', element('b', {}, text), ' ', element('small', {}, size)];
+    return element('li', {}, element('label', { class: 'tick' }, box, element('span', {}, ...words)));
   }
 
   private tick(joint: Joint, on: boolean, figure: string): void {
@@ -377,7 +467,7 @@ class JobCard extends HTMLElement {
     const chosen = this.querySelector<HTMLSelectElement>('.litres-way')?.value;
     const way = LITRE_WAYS.find((each) => each === chosen) ?? 'filled';
     const entry = { id: newId('litres'), at: new Date().toISOString(), way, litres };
-    this.change((job) => ({ ...job, litres: [...job.litres, entry] }));
+    this.change((job) => withFollowUp({ ...job, litres: [...job.litres, entry] }));
     field.value = '';
     field.focus();
   }
@@ -411,8 +501,13 @@ class JobCard extends HTMLElement {
   }
 
   private layOut(sheet: Sheet): void {
-    const make = sheet === 'customer' ? customerPaper : cardPaper;
-    this.place('.paper').replaceChildren(...make(this.job, this.letterhead()));
+    const head = this.letterhead();
+    const papers = {
+      customer: () => customerPaper(this.job, head),
+      card: () => cardPaper(this.job, head),
+      parts: () => partsPaper(this.job, head, this.planned()?.parts ?? []),
+    };
+    this.place('.paper').replaceChildren(...papers[sheet]());
   }
 
   private makeNote(): void {

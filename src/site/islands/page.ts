@@ -143,6 +143,13 @@ const chosen = kept('vehicle', isText);
 if (chosen !== undefined && /^[a-z0-9-]+$/.test(chosen)) loadVehicle(chosen);
 if (window.headertank.habit !== METRIC) changed();
 
+/** Steps can be ticked while a card is open. */
+function offerTicks(): void {
+  if (document.querySelector('ht-steps') && openJobName() !== undefined)
+    loadScript('step-ticks').catch(() => undefined);
+}
+offerTicks();
+document.addEventListener('headertank:job', offerTicks);
 // What keeps the shelf on the device has time until the page is there.
 window.addEventListener('load', () => loadScript('offline').catch(() => undefined));
 // The way back from choosing a vehicle, and on from the front page.

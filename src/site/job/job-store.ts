@@ -25,12 +25,26 @@ export function isJob(value: unknown): value is Job {
     isListOf(value.litres, isLitres) &&
     isListOf(value.remarks, (each) => hasTexts(each, 'id', 'text')) &&
     isFields(value.torques) &&
-    Object.values(value.torques).every((each) => hasTexts(each, 'what', 'figure') && isMoment(each.at))
+    Object.values(value.torques).every((each) => hasTexts(each, 'what', 'figure') && isMoment(each.at)) &&
+    isMissingOr(value.steps, (steps) => isFields(steps) && Object.values(steps).every(isStepsOf)) &&
+    isMissingOr(value.open, (open) => isListOf(open, isOpenItem)) &&
+    isMissingOr(value.drafted, isText)
   );
 }
 
 function isLitres(value: unknown): boolean {
   return hasTexts(value, 'id', 'way') && isMoment(value.at) && Number.isFinite(value.litres);
+}
+
+function isStepsOf(value: unknown): boolean {
+  return (
+    hasTexts(value, 'title') &&
+    isListOf(value.done, (each) => hasTexts(each, 'what') && Number.isFinite(each.step))
+  );
+}
+
+function isOpenItem(value: unknown): boolean {
+  return hasTexts(value, 'id', 'what') && isMissingOr(value.done, (done) => hasTexts(done, 'value'));
 }
 
 export const jobs = new DeviceStore<Job>('job.', isJob);

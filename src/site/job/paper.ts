@@ -1,8 +1,10 @@
 /** The sheets a card becomes: built as text, never as markup, and printed as they stand on the screen. */
 import type { Job } from '../../model/job.ts';
 import { element } from '../islands/element.ts';
+import { partsNodes } from '../islands/job-plan.ts';
 import { dayText, timeText } from '../text/day-and-time.ts';
 import { litresForCustomer, litresSentence } from './litres.ts';
+import type { PartsOf } from './planned.ts';
 
 /** What every sheet of this workshop carries. */
 export interface Letterhead {
@@ -37,11 +39,33 @@ export function cardPaper(job: Job, head: Letterhead): Node[] {
       'Tightened',
       Object.values(job.torques).map(({ what, figure, at }) => [what, `${figure}, ticked ${timeText(at)}`]),
     ),
+    ...listed(
+      'Steps ticked',
+      Object.values(job.steps ?? {}).map(({ title, done }) => [title, String(done.length)]),
+    ),
+    ...listed(
+      'To follow up',
+      (job.open ?? []).map(({ what, done }) => [what, done?.value ?? 'open']),
+    ),
     ...words('Remarks', job.remarks.map(({ text }) => text).join('\n')),
     ...words('Found', job.found),
     ...words('Done', job.did),
     ...words('To watch', job.watch),
     signed('Worked on by', 'Looked over by'),
+  ];
+}
+
+/** For the parts counter: everything the job needs, by what it is for. */
+export function partsPaper(job: Job, head: Letterhead, parts: readonly PartsOf[]): Node[] {
+  return [
+    ...heading(head, 'Parts list', job),
+    facts([
+      ['Job', job.name],
+      ['Plate', job.plate],
+      ['Vehicle', job.vehicle?.title ?? ''],
+      ['For', job.proven?.title ?? ''],
+    ]),
+    ...(parts.length > 0 ? partsNodes(parts, 'h3') : [element('p', {}, 'Nothing is listed for it.')]),
   ];
 }
 

@@ -1,0 +1,126 @@
+/** What a proven cause asks for, on the job card: the work with its minutes, cautions, the parts list with litres. */
+import type { Joint } from '../../model/figures.ts';
+import type { Job } from '../../model/job.ts';
+import type { Quantity } from '../../model/quantity.ts';
+import { quantityText } from '../../model/show-quantity.ts';
+import { loadScript } from '../browser/load-script.ts';
+import type { JobPlan } from '../job/job-plan.ts';
+import { estimateAddress, jointsOf, minutesOf, type PartsOf, partsFor, workFor } from '../job/planned.ts';
+import '../page-globals.ts';
+import type { VehicleSheet } from '../vehicle-sheet.ts';
+import { element } from './element.ts';
+import { withFigures } from './figures.ts';
+
+const plans = new Map<string, JobPlan>();
+window.headertank.receivePlan = (plan) => plans.set(plan.id, plan);
+
+/** The plan of a cause, or undefined when this shelf has none under that name or it cannot be had now. */
+export async function loadPlan(cause: string): Promise<JobPlan | undefined> {
+  if (!/^[a-z0-9-]+$/.test(cause)) return undefined;
+  if (!plans.has(cause)) await loadScript(`../data/plans/${cause}`).catch(() => undefined);
+  return plans.get(cause);
+}
+
+/** A plan in the figures of the card's vehicle, or in general ones. */
+export class PlanForCard {
+  readonly joints: readonly Joint[];
+  readonly parts: readonly PartsOf[];
+  private readonly plan: JobPlan;
+  private readonly work: ReturnType<typeof workFor>;
+  private readonly vehicle: VehicleSheet | undefined;
+
+  constructor(plan: JobPlan, vehicle: VehicleSheet | undefined) {
+    this.plan = plan;
+    this.vehicle = vehicle;
+    const layout = vehicle?.layout ?? {};
+    this.work = workFor(plan, layout);
+    this.joints = jointsOf(this.work, layout);
+    const said = (lines: readonly string[]) => lines.map((line) => this.say(line));
+    const ready = partsFor(plan, this.work).map(({ title, parts, consumables }) => ({
+      title,
+      parts: said(parts),
+      consumables: said(consumables),
+    }));
+    const coolant = this.coolant();
+    this.parts =
+      coolant.length > 0 ? [...ready, { title: 'Litres', parts: coolant, consumables: [] }] : ready;
+  }
+
+  /** Words for the customer, to be changed to this car. */
+  get drafts(): { found: string; watch: string } {
+    const { title, mechanism, comesBack } = this.plan;
+    return { found: `${title}. ${this.say(mechanism)}`, watch: this.say(comesBack) };
+  }
+
+  show(job: Job): Node[] {
+    const { root } = window.headertank;
+    const link = (address: string, text: string) => element('a', { href: new URL(address, root).href }, text);
+    const { repair, extra } = minutesOf(this.work);
+    const cautions = new Map(this.work.flatMap((each) => each.cautions.map((one) => [one.id, one])));
+    return [
+      element(
+        'p',
+        {},
+        `Repair ${repair} min`,
+        extra > 0 ? `; filling, proving and handing back ${extra} min. ` : '. ',
+        link(estimateAddress({ repair, extra }).slice(1), 'Estimate'),
+      ),
+      ...[...cautions.values()].map(({ id, title, short }) =>
+        element(
+          'p',
+          { class: 'caution' },
+          element('b', {}, 'Caution: ', link(`cautions/${id}.html`, title), '. '),
+          short,
+        ),
+      ),
+      element(
+        'ol',
+        {},
+        ...this.work.map(({ id, title, minutes }) => {
+          const ticked = job.steps?.[id]?.done.length ?? 0;
+          const steps = ticked === 0 ? '' : `, ${ticked} ${ticked === 1 ? 'step' : 'steps'} ticked`;
+          return element('li', {}, link(`procedures/${id}.html`, title), `, ${minutes} min${steps}`);
+        }),
+      ),
+      element('h3', {}, 'Parts list'),
+      ...partsNodes(this.parts, 'h4'),
+    ];
+  }
+
+  private say(text: string): string {
+    return withFigures(text, this.plan.general, this.vehicle, window.headertank.habit);
+  }
+
+  /** What a drain brings out goes in again; with this vehicle's figures, also how much of it is concentrate. */
+  private coolant(): string[] {
+    if (!this.work.some(({ fills }) => fills)) return [];
+    const whose = this.vehicle ? '' : ' (general ranges, no vehicle on the card)';
+    const lines = [
+      this.say(`Coolant: {coolant.drain} to go in after a drain, of {coolant.capacity} in all${whose}`),
+    ];
+    const drain = this.vehicle?.figures['coolant.drain']?.quantity;
+    const mixture = this.vehicle?.figures['coolant.mixture']?.quantity;
+    if (drain && mixture) {
+      const concentrate: Quantity = {
+        ...drain,
+        low: drain.low * mixture.low,
+        high: drain.high * mixture.high,
+        decimals: 1,
+      };
+      lines.push(
+        this.say(
+          `At {coolant.mixture} that is ${quantityText(concentrate, window.headertank.habit)} of concentrate, the rest water as the maker asks`,
+        ),
+      );
+    }
+    return lines;
+  }
+}
+
+/** The parts list, by what it is for. */
+export function partsNodes(parts: readonly PartsOf[], heading: 'h3' | 'h4'): Node[] {
+  return parts.flatMap(({ title, parts: lines, consumables }) => [
+    element(heading, {}, title),
+    element('ul', {}, ...[...lines, ...consumables].map((line) => element('li', {}, line))),
+  ]);
+}
