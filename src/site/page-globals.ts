@@ -28,6 +28,8 @@ export interface PageGlobals {
    * @returns whether the device keeps it
    */
   chooseVehicle(id: string | undefined): boolean;
+  /** Shows every figure in these units from now on. */
+  showUnits(name: 'metric' | 'US'): void;
   /** Called by a vehicle's data script. */
   receiveVehicle(sheet: VehicleSheet): void;
   /** Called by the script of a cause's plan, where the job card waits for it. */

@@ -5,7 +5,15 @@ import type { Quantity } from '../../model/quantity.ts';
 import { quantityText } from '../../model/show-quantity.ts';
 import { loadScript } from '../browser/load-script.ts';
 import type { JobPlan } from '../job/job-plan.ts';
-import { estimateAddress, jointsOf, minutesOf, type PartsOf, partsFor, workFor } from '../job/planned.ts';
+import {
+  cautionsOf,
+  estimateAddress,
+  jointsOf,
+  minutesOf,
+  type PartsOf,
+  partsFor,
+  workFor,
+} from '../job/planned.ts';
 import '../page-globals.ts';
 import type { VehicleSheet } from '../vehicle-sheet.ts';
 import { element } from './element.ts';
@@ -56,7 +64,7 @@ export class PlanForCard {
     const { root } = window.headertank;
     const link = (address: string, text: string) => element('a', { href: new URL(address, root).href }, text);
     const { repair, extra } = minutesOf(this.work);
-    const cautions = new Map(this.work.flatMap((each) => each.cautions.map((one) => [one.id, one])));
+    const cautions = cautionsOf(this.work, this.vehicle?.layout ?? {});
     return [
       element(
         'p',
@@ -65,14 +73,20 @@ export class PlanForCard {
         extra > 0 ? `; filling, proving and handing back ${extra} min. ` : '. ',
         link(estimateAddress({ repair, extra }).slice(1), 'Estimate'),
       ),
-      ...[...cautions.values()].map(({ id, title, short }) =>
-        element(
-          'p',
-          { class: 'caution' },
-          element('b', {}, 'Caution: ', link(`cautions/${id}.html`, title), '. '),
-          short,
-        ),
-      ),
+      ...(cautions.length > 0
+        ? [
+            element(
+              'p',
+              { class: 'caution' },
+              element('b', {}, 'Cautions, told in full at their steps: '),
+              ...cautions.flatMap(({ id, title }, at) => [
+                at > 0 ? ', ' : '',
+                link(`cautions/${id}.html`, title),
+              ]),
+              '.',
+            ),
+          ]
+        : []),
       element(
         'ol',
         {},

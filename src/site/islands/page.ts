@@ -4,7 +4,6 @@ import { loadScript } from '../browser/load-script.ts';
 import type { VehicleSheet } from '../vehicle-sheet.ts';
 import '../page-globals.ts';
 import { forget, keep, kept } from '../keep.ts';
-import './paper-line.ts';
 
 const script = document.currentScript;
 const root = new URL('..', script instanceof HTMLScriptElement ? script.src : document.baseURI);
@@ -15,6 +14,10 @@ window.headertank = {
   root,
   vehicle: undefined,
   habit: unitsOf(kept('units', isText) ?? document.documentElement.dataset.units),
+  showUnits(name) {
+    window.headertank.habit = unitsOf(name);
+    changed();
+  },
   chooseVehicle(id) {
     if (id === undefined) {
       forget('vehicle');
@@ -107,37 +110,8 @@ class VehicleLine extends HTMLElement {
   }
 }
 
-/** Metric or US, remembered. */
-class UnitsChoice extends HTMLElement {
-  connectedCallback() {
-    const label = document.createElement('span');
-    label.textContent = 'Units: ';
-    const buttons = (['metric', 'US'] as const).map((name) => {
-      const button = document.createElement('button');
-      button.type = 'button';
-      button.className = 'quiet';
-      button.textContent = name === 'US' ? 'US customary' : 'metric';
-      button.onclick = () => {
-        keep('units', name);
-        window.headertank.habit = unitsOf(name);
-        mark();
-        changed();
-      };
-      return button;
-    });
-    const mark = () => {
-      buttons.forEach((button, index) => {
-        button.setAttribute('aria-pressed', String((window.headertank.habit === US) === (index === 1)));
-      });
-    };
-    mark();
-    this.replaceChildren(label, ...buttons);
-  }
-}
-
 customElements.define('ht-vehicle', VehicleLine);
 customElements.define('ht-open-job', OpenJob);
-customElements.define('ht-units', UnitsChoice);
 
 const chosen = kept('vehicle', isText);
 if (chosen !== undefined && /^[a-z0-9-]+$/.test(chosen)) loadVehicle(chosen);
@@ -150,8 +124,8 @@ function offerTicks(): void {
 }
 offerTicks();
 document.addEventListener('headertank:job', offerTicks);
-// What keeps the shelf on the device has time until the page is there.
-window.addEventListener('load', () => loadScript('offline').catch(() => undefined));
+// What keeps the shelf on the device, and the line on paper, have time until the page is there.
+window.addEventListener('load', () => loadScript('after-load').catch(() => undefined));
 // The way back from choosing a vehicle, and on from the front page.
 if (document.querySelector('ht-walk'))
   window.addEventListener('pagehide', () => {

@@ -32,3 +32,4 @@ function write(): void {
 
 window.addEventListener('beforeprint', write);
 document.addEventListener('headertank:change', write);
+write();

@@ -1,11 +1,11 @@
 /** What a proven cause asks for, from the repair to the hand-back: small, one file each under /data/plans/. */
-import type { Caution } from '../../model/caution.ts';
 import { FIGURE_REFERENCE } from '../../model/figure-reference.ts';
 import type { Joint } from '../../model/figures.ts';
 import type { LayoutCondition } from '../../model/layout.ts';
 import { packQuantity } from '../packed-quantity.ts';
 import { entryOf } from '../record-pages.ts';
 import { generalRange } from '../text/figure-html.ts';
+import { inSentence } from '../text/in-sentence.ts';
 
 /** One procedure of a job. Its texts may quote figures in braces. */
 export interface PlannedWork {
@@ -15,7 +15,8 @@ export interface PlannedWork {
   layout?: LayoutCondition | undefined;
   parts: string[];
   consumables: string[];
-  cautions: { id: string; title: string; short: Caution['short'] }[];
+  /** Those that stand at its steps and above them; `layout` where only such a drive has the danger. */
+  cautions: { id: string; title: string; layout?: LayoutCondition | undefined }[];
   /** Joints tightened in it. */
   joints: { joint: Joint; layout?: LayoutCondition | undefined }[];
   /** Whether it fills or proves, so that the repair is over where it begins. */
@@ -62,8 +63,8 @@ function workOf(id: string): PlannedWork {
     parts: data.parts,
     consumables: data.consumables,
     cautions: cautions.map((each) => {
-      const { title, short } = entryOf('caution', each).data;
-      return { id: each, title, short };
+      const { title, 'on-vehicle': on } = entryOf('caution', each).data;
+      return { id: each, title: inSentence(title), layout: on?.power && { power: on.power } };
     }),
     joints: data.steps.flatMap(({ torque, layout }) => (torque ? [{ joint: torque, layout }] : [])),
     finishes: asks.has('fill-account') || asks.has('level'),

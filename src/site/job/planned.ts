@@ -35,12 +35,21 @@ export interface PartsOf {
   consumables: string[];
 }
 
+/** What each work warns of, each once; what only another drive has is left out. */
+export function cautionsOf(
+  work: readonly PlannedWork[],
+  layout: KnownLayout,
+): { id: string; title: string }[] {
+  const all = work.flatMap(({ cautions }) => cautions.filter((each) => layoutAllows(each.layout, layout)));
+  return [...new Map(all.map((each) => [each.id, each])).values()];
+}
+
 /**
- * What to have ready, by what it is for. What the cause itself names stands in place of the repair's own list, which
- * says the same less exactly; a line that stands twice is written once.
+ * What to have ready, by what it is for. What the cause itself names stands in place of the repair's own parts, which
+ * say the same less exactly; a line that stands twice is written once, and coolant by itself is told in litres.
  */
 export function partsFor(plan: JobPlan, work: readonly PlannedWork[]): PartsOf[] {
-  const told = new Set<string>();
+  const told = new Set(work.some(({ fills }) => fills) ? ['coolant'] : []);
   const fresh = (lines: readonly string[]) =>
     lines.filter((line) => {
       const key = line.toLowerCase();
@@ -48,15 +57,14 @@ export function partsFor(plan: JobPlan, work: readonly PlannedWork[]): PartsOf[]
       told.add(key);
       return true;
     });
-  const [repair] = work;
-  const own = { title: plan.title, parts: plan.parts, consumables: plan.consumables };
-  const instead = plan.parts.length > 0;
-  return [own, ...work]
-    .map((each) => ({
-      title: each.title,
-      parts: instead && each === repair ? [] : fresh(each.parts),
-      consumables: fresh(each.consumables),
-    }))
+  const [repair, ...after] = work;
+  const first = {
+    title: repair?.title ?? plan.title,
+    parts: plan.parts.length > 0 ? plan.parts : (repair?.parts ?? []),
+    consumables: [...plan.consumables, ...(repair?.consumables ?? [])],
+  };
+  return [first, ...after]
+    .map(({ title, parts, consumables }) => ({ title, parts: fresh(parts), consumables: fresh(consumables) }))
     .filter(({ parts, consumables }) => parts.length + consumables.length > 0);
 }
 

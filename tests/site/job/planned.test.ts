@@ -1,0 +1,148 @@
+import { describe, expect, test } from 'vitest';
+import type { Job } from '../../../src/model/job.ts';
+import { jobSchema } from '../../../src/model/job.ts';
+import { closeItem, stillOpen, withFollowUp } from '../../../src/site/job/follow-up.ts';
+import type { JobPlan, PlannedWork } from '../../../src/site/job/job-plan.ts';
+import { isJob } from '../../../src/site/job/job-store.ts';
+import { newJob } from '../../../src/site/job/new-job.ts';
+import {
+  cautionsOf,
+  estimateAddress,
+  jointsOf,
+  minutesOf,
+  partsFor,
+  workFor,
+} from '../../../src/site/job/planned.ts';
+import { tickStep } from '../../../src/site/job/steps.ts';
+
+function work(id: string, given: Partial<PlannedWork>): PlannedWork {
+  return {
+    id,
+    title: id,
+    minutes: 10,
+    parts: [],
+    consumables: [],
+    cautions: [],
+    joints: [],
+    finishes: false,
+    fills: false,
+    followedBy: [],
+    ...given,
+  };
+}
+
+const PUMP: JobPlan = {
+  id: 'pump-worn',
+  title: 'Pump worn',
+  mechanism: '',
+  comesBack: '',
+  parts: ['Pump with gasket'],
+  consumables: ['Coolant', 'Rags'],
+  general: {},
+  work: [
+    work('choose', { minutes: 20, parts: ['Pump'], followedBy: ['by-belt', 'by-timing-belt'] }),
+    work('by-belt', {
+      minutes: 120,
+      layout: { pump: ['accessory belt'] },
+      followedBy: ['fill'],
+      joints: [{ joint: 'water-pump' }, { joint: 'fan-clutch', layout: { fan: ['viscous clutch'] } }],
+    }),
+    work('by-timing-belt', {
+      minutes: 240,
+      layout: { pump: ['timing belt'] },
+      followedBy: ['belt-only', 'fill'],
+    }),
+    work('belt-only', { minutes: 5 }),
+    work('fill', {
+      minutes: 50,
+      finishes: true,
+      fills: true,
+      consumables: ['rags', 'Premix'],
+      followedBy: ['hand-back'],
+      cautions: [
+        { id: 'scald', title: 'scald' },
+        { id: 'high-voltage', title: 'high voltage', layout: { power: ['hybrid', 'battery electric'] } },
+      ],
+    }),
+    work('hand-back', { minutes: 15, cautions: [{ id: 'scald', title: 'scald' }] }),
+  ],
+};
+const BELT = { pump: 'accessory belt', fan: 'electric, one stage', power: 'combustion' };
+
+describe('a plan for one vehicle', () => {
+  const own = workFor(PUMP, BELT);
+  test('goes the way of its layout; what only the other way is followed by falls away', () => {
+    expect(own.map(({ id }) => id)).toEqual(['choose', 'by-belt', 'fill', 'hand-back']);
+    expect(workFor(PUMP, {}).map(({ id }) => id)).toEqual(PUMP.work.map(({ id }) => id));
+  });
+  test('the repair ends where filling begins', () => {
+    expect(minutesOf(own)).toEqual({ repair: 140, extra: 65 });
+    expect(minutesOf([])).toEqual({ repair: 0, extra: 0 });
+  });
+  test('its joints and its cautions, each once', () => {
+    expect(jointsOf(own, BELT)).toEqual(['water-pump']);
+    expect(jointsOf(own, { ...BELT, fan: 'viscous clutch' })).toEqual(['water-pump', 'fan-clutch']);
+    expect(cautionsOf(own, BELT).map(({ id }) => id)).toEqual(['scald']);
+    expect(cautionsOf(own, {}).map(({ id }) => id)).toEqual(['scald', 'high-voltage']);
+  });
+  test('one parts list: the cause’s parts for the repair’s, nothing twice, coolant in litres only', () => {
+    expect(partsFor(PUMP, own)).toEqual([
+      { title: 'choose', parts: ['Pump with gasket'], consumables: ['Rags'] },
+      { title: 'fill', parts: [], consumables: ['Premix'] },
+    ]);
+    expect(partsFor({ ...PUMP, parts: [] }, own)[0]?.parts).toEqual(['Pump']);
+  });
+  test('the estimate is asked with its minutes', () => {
+    const [, state] = estimateAddress({ repair: 140, extra: 65 }, { expected: 36.6, nineInTen: 86 }).split(
+      '#',
+    );
+    expect(Object.fromEntries(new URLSearchParams(state))).toEqual({
+      find: '37',
+      'find-nine': '86',
+      repair: '140',
+      extra: '65',
+      parts: '0',
+    });
+  });
+});
+
+describe('what is kept on a card', () => {
+  const filled: Job = {
+    ...newJob(),
+    litres: [{ id: 'litres-a', at: '2026-11-25T10:00:00.000Z', way: 'filled', litres: 3.2 }],
+  };
+  test('filling leaves the level of the next morning open, once, until it is read', () => {
+    const open = withFollowUp(filled);
+    expect(stillOpen(open)).toEqual(['Level after the night, engine cold, against the mark']);
+    expect(withFollowUp(open)).toBe(open);
+    const closed = closeItem(open, open.open?.[0]?.id ?? '', 'at the mark');
+    expect(stillOpen(closed)).toEqual([]);
+    expect(closed.open?.[0]?.done?.value).toBe('at the mark');
+    expect(withFollowUp(closed)).toBe(closed);
+    expect(
+      withFollowUp({
+        ...newJob(),
+        litres: filled.litres.map((each) => ({ ...each, way: 'drained' as const })),
+      }).open,
+    ).toBeUndefined();
+  });
+  test('steps ticked in any order stand in theirs, and a tick can be taken away', () => {
+    const procedure = { id: 'fill', title: 'Fill' };
+    const two = tickStep(tickStep(filled, procedure, 3, 'Three'), procedure, 1, 'One');
+    expect(two.steps?.fill?.done.map(({ step, what }) => [step, what])).toEqual([
+      [1, 'One'],
+      [3, 'Three'],
+    ]);
+    const none = tickStep(tickStep(two, procedure, 1, undefined), procedure, 3, undefined);
+    expect(none.steps).toEqual({});
+  });
+  test('a card from before has none of it and is a card; damaged fields are not shown', () => {
+    const old = newJob();
+    expect(Object.keys(old)).not.toContain('steps');
+    expect([isJob(old), jobSchema.safeParse(old).success]).toEqual([true, true]);
+    const whole = tickStep(withFollowUp(filled), { id: 'fill', title: 'Fill' }, 1, 'One');
+    expect([isJob(whole), jobSchema.safeParse(whole).success]).toEqual([true, true]);
+    expect(isJob({ ...old, steps: { fill: { done: [] } } })).toBe(false);
+    expect(isJob({ ...old, open: [{ id: 'a' }] })).toBe(false);
+  });
+});

@@ -1,0 +1,187 @@
+/** The open card and its vehicle: the top line, the way back to the complaint, the plan of a proven cause, ticked steps. */
+import type { Browser, Page } from 'playwright-core';
+import { afterAll, beforeAll, describe, expect, test } from 'vitest';
+import type { Job } from '../../src/model/job.ts';
+import { builtSite, launchBrowser, openPage, type ServedSite, serveSite } from './browser.ts';
+import { giveAnswer } from './give-answer.ts';
+
+let browser: Browser;
+let site: ServedSite;
+
+beforeAll(async () => {
+  browser = await launchBrowser();
+  site = await serveSite(builtSite());
+});
+afterAll(async () => {
+  await site.stop();
+  await browser.close();
+});
+
+const quiet = { serviceWorkers: 'block' as const };
+const AT = '2026-11-25T10:00:00.000Z';
+const TARN = { id: 'aldermoor-tarn-16', title: 'Aldermoor Tarn 1.6 petrol, 2006-2012' };
+const GRITSTONE = { id: 'harrowby-gritstone-30', title: 'Harrowby Gritstone 3.0 V6 pickup, 2003-2010' };
+
+/** A card as the site kept it before plans, follow-ups and ticked steps were there. */
+function oldCard(id: string, plate: string, vehicle: Job['vehicle']): Job {
+  return {
+    ...{ id, opened: AT, changed: AT, name: '', plate, distance: '', said: '', vehicle },
+    complaint: { id: 'reads-low-at-cruise', title: 'Reads low at steady cruise' },
+    proven: { id: 'thermostat-stuck-open', title: 'Thermostat stuck open' },
+    ...{ answers: [], readings: [], litres: [], torques: {}, remarks: [], found: '', did: '', watch: '' },
+  };
+}
+
+async function keepOnDevice(page: Page, kept: Record<string, unknown>): Promise<void> {
+  await page.goto(`${site.root}about.html`);
+  await page.evaluate((all) => {
+    for (const [name, value] of Object.entries(all))
+      localStorage.setItem(`headertank.${name}`, JSON.stringify(value));
+  }, kept);
+}
+
+const tarnCard = {
+  vehicle: TARN.id,
+  'job-open': 'job-tarn',
+  'job.job-tarn': oldCard('job-tarn', 'HB TM 412', TARN),
+};
+
+describe('the top line', () => {
+  for (const width of [390, 320])
+    test(`is two lines at ${width}, with the open card and the vehicle`, async () => {
+      const { page, close } = await openPage(browser, site.root, {
+        ...quiet,
+        viewport: { width, height: 800 },
+      });
+      await keepOnDevice(page, tarnCard);
+      await page.goto(`${site.root}tools/refractometer.html`);
+      await page.locator('.top-vehicle summary', { hasText: 'Tarn 1.6' }).waitFor();
+      const top = await page.locator('.top').boundingBox();
+      expect(top?.height).toBeLessThan(110);
+      expect(
+        await page.evaluate(() => document.documentElement.scrollWidth - innerWidth),
+      ).toBeLessThanOrEqual(0);
+      await page.getByRole('link', { name: /HB TM 412/ }).click();
+      await page.locator('ht-job-card[data-live]').waitFor();
+      await close();
+    });
+
+  test('by the keyboard: to the other card, whose vehicle comes with it; and to no vehicle', async () => {
+    const { page, close } = await openPage(browser, site.root, quiet);
+    await keepOnDevice(page, { ...tarnCard, 'job.job-grit': oldCard('job-grit', 'HB GS 3', GRITSTONE) });
+    await page.goto(`${site.root}procedures/thermostat-replace.html`);
+    const summary = page.locator('.top-vehicle summary');
+    await summary.filter({ hasText: 'Tarn 1.6' }).waitFor();
+    await summary.focus();
+    await page.keyboard.press('Enter');
+    const other = page.getByRole('button', { name: /^HB GS 3/ });
+    await other.waitFor();
+    await page.keyboard.press('Escape');
+    await other.waitFor({ state: 'hidden' });
+    expect(await summary.evaluate((each) => each === document.activeElement)).toBe(true);
+    await page.keyboard.press('Enter');
+    await other.focus();
+    await page.keyboard.press('Enter');
+    await summary.filter({ hasText: 'Gritstone' }).waitFor();
+    await page
+      .getByRole('link', { name: /HB GS 3/ })
+      .first()
+      .waitFor();
+    await page.reload();
+    await summary.filter({ hasText: 'Gritstone' }).click();
+    await page.getByRole('button', { name: /^Remove Harrowby/ }).click();
+    await summary.filter({ hasText: 'No vehicle' }).waitFor();
+    await close();
+  });
+});
+
+test('after a vehicle is chosen the way leads back to the walk and its answers; another car begins another card', async () => {
+  const { page, close } = await openPage(browser, site.root, quiet);
+  await keepOnDevice(page, tarnCard);
+  await page.goto(`${site.root}symptoms/reads-low-at-cruise.html`);
+  await page.locator('ht-walk[data-live]').waitFor();
+  await giveAnswer(page, page.locator('.step[data-now] .answers .answer').first());
+  await expect.poll(() => page.evaluate(() => location.hash)).not.toBe('');
+  await page.goto(`${site.root}index.html`);
+  await page.getByRole('link', { name: 'Go on with: Reads low at steady cruise' }).waitFor();
+  await page.getByRole('link', { name: /^Job card: HB TM 412/ }).waitFor();
+  await page.goto(`${site.root}vehicles/index.html`);
+  await page.getByRole('button', { name: `Work on this: ${GRITSTONE.title}` }).click();
+  await page.getByText('what comes now begins a new one').waitFor();
+  await page.getByRole('link', { name: 'Back to: Reads low at steady cruise' }).click();
+  await page.waitForURL(/symptoms\/reads-low-at-cruise\.html#./);
+  await page.locator('.trail li').first().waitFor();
+  await close();
+});
+
+test('at the counter: minutes at the top, and an estimate with them filled in', async () => {
+  const { page, close } = await openPage(browser, site.root, quiet);
+  await page.goto(`${site.root}symptoms/reads-low-at-cruise.html`);
+  const said = await page
+    .locator('p', { hasText: /^Book \d+ min to find it/ })
+    .first()
+    .textContent();
+  const [, find = '', nine = ''] = /Book (\d+) min to find it, nine in ten (\d+)/.exec(said ?? '') ?? [];
+  await page.getByRole('link', { name: 'Estimate for the likeliest' }).click();
+  await page.getByText('Your figures; the rest stands as shown.').waitFor();
+  expect(await page.locator('[name="find"]').inputValue()).toBe(find);
+  expect(await page.locator('[name="find-nine"]').inputValue()).toBe(nine);
+  expect(Number(await page.locator('[name="repair"]').inputValue())).toBeGreaterThan(0);
+  expect(await page.locator('[name="rate"]').inputValue()).not.toBe('');
+  await close();
+});
+
+test('a proven cause brings its plan: work, this repair’s torques, drafts to change, one parts list', async () => {
+  const { page, close } = await openPage(browser, site.root, quiet);
+  await keepOnDevice(page, tarnCard);
+  await page.goto(`${site.root}job.html`);
+  const plan = page.locator('.plan');
+  await plan.getByRole('link', { name: 'Replace the thermostat' }).waitFor();
+  await expect.poll(() => plan.textContent()).toContain('3.4\u00a0l to go in');
+  expect(await plan.textContent()).toContain('Thermostat with the stamp of 87\u00a0°C');
+  expect(await page.locator('.torques li').first().textContent()).toContain(
+    'Thermostat or water-outlet housing',
+  );
+  expect(await page.locator('.torques li').count()).toBeLessThan(4);
+  await page.getByText('Other joints of this vehicle').click();
+  expect(await page.locator('.torques-rest li').count()).toBeGreaterThan(2);
+  await expect
+    .poll(() => page.getByLabel('What we found').inputValue())
+    .toMatch(/^Thermostat stuck open\. .*78\u00a0°C/);
+  await page.getByLabel('What we found').fill('');
+  await page.reload();
+  await plan.getByRole('link', { name: 'Replace the thermostat' }).waitFor();
+  await expect.poll(() => page.getByLabel('What to watch').inputValue()).not.toBe('');
+  expect(await page.getByLabel('What we found').inputValue()).toBe('');
+  // Filled: the level of the next morning is open until it is read.
+  await page.getByLabel('Way').selectOption('filled');
+  await page.getByLabel('Litres', { exact: true }).fill('3.4');
+  await page.getByRole('button', { name: 'Add litres' }).click();
+  await expect
+    .poll(() => page.locator('.cards').textContent())
+    .toContain('Still open: Level after the night');
+  await page.getByLabel(/^Reading: Level after the night/).fill('at the mark');
+  await page.getByRole('button', { name: /^Done: Level after the night/ }).click();
+  await expect.poll(() => page.locator('.open-items').textContent()).toContain('at the mark');
+  expect(await page.locator('.cards').textContent()).not.toContain('Still open');
+  await page.getByRole('link', { name: 'Parts list' }).click();
+  await expect.poll(() => page.locator('.paper').textContent()).toContain('Seal rings for the bleed screws');
+  await close();
+});
+
+test('steps ticked on a procedure stay with the card', async () => {
+  const { page, close } = await openPage(browser, site.root, quiet);
+  await page.goto(`${site.root}procedures/final-proof-run.html`);
+  await page.getByRole('link', { name: 'Log it or enter it here' }).waitFor();
+  expect(await page.locator('ht-steps label.tick').count()).toBe(0);
+  await keepOnDevice(page, tarnCard);
+  await page.goto(`${site.root}procedures/final-proof-run.html`);
+  await page.getByLabel(/^Done: Cold, before the start/).check();
+  await page.getByText('1 of 19 steps ticked on the card').waitFor();
+  await page.reload();
+  await page.getByText('1 of 19 steps ticked on the card').waitFor();
+  expect(await page.getByLabel(/^Done: Cold, before the start/).isChecked()).toBe(true);
+  await page.goto(`${site.root}job.html`);
+  await page.locator('.plan', { hasText: '1 step ticked' }).waitFor();
+  await close();
+});
