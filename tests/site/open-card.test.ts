@@ -131,6 +131,26 @@ test('at the counter: minutes at the top, and an estimate with them filled in', 
   await close();
 });
 
+test('with the cause proven the card is the main way on from the walk', async () => {
+  const { page, close } = await openPage(browser, site.root, quiet);
+  await page.goto(`${site.root}symptoms/reads-low-at-cruise.html`);
+  await page.locator('ht-walk[data-live]').waitFor();
+  await giveAnswer(page, page.locator('.step[data-now] .answers .answer').first());
+  const toCard = page.locator('.walk-foot').getByRole('button', { name: 'To the job card' });
+  await toCard.waitFor();
+  expect(await toCard.getAttribute('class')).toBe('quiet');
+  await page.evaluate(() => {
+    location.hash += '&prove.thermostat-stuck-open=proven';
+  });
+  await page.getByText('Proven: Thermostat stuck open').waitFor();
+  await expect.poll(() => toCard.getAttribute('class')).toBe('main');
+  await toCard.click();
+  await page.getByText('On the job card:').waitFor();
+  await page.locator('ht-open-job a').click();
+  await page.locator('.plan').getByRole('link', { name: 'Estimate' }).waitFor();
+  await close();
+});
+
 test('a proven cause brings its plan: work, this repair’s torques, drafts to change, one parts list', async () => {
   const { page, close } = await openPage(browser, site.root, quiet);
   await keepOnDevice(page, tarnCard);
