@@ -78,7 +78,7 @@ export class PlanForCard {
             element(
               'p',
               { class: 'caution' },
-              element('b', {}, 'Cautions, told in full at their steps: '),
+              element('b', {}, 'Cautions, told in full in the procedures: '),
               ...cautions.flatMap(({ id, title }, at) => [
                 at > 0 ? ', ' : '',
                 link(`cautions/${id}.html`, title),
