@@ -360,21 +360,21 @@ describe('on paper', () => {
       return text;
     };
     await page.goto(`${site.root}procedures/thermostat-replace.html`);
-    expect(await line()).toMatch(/^General figures, no vehicle chosen, printed \d{4}-\d\d-\d\d$/);
+    await expect.poll(line).toMatch(/^General figures, no vehicle chosen, printed \d{4}-\d\d-\d\d$/);
     await page.goto(`${site.root}vehicles/aldermoor-tarn-16.html`);
     await page.getByRole('button', { name: 'Work on this vehicle' }).click();
-    await page.locator('.top-vehicle button').waitFor();
+    await page.locator('.top-vehicle summary').waitFor();
     await openCard(page);
+    await page.locator('.top-vehicle summary').waitFor();
     await page.getByLabel('Job: number or name').fill('4711');
-    await page.locator('.take-vehicle').click();
     await page.goto(`${site.root}procedures/thermostat-replace.html`);
-    await page.locator('.top-vehicle button').waitFor();
-    expect(await line()).toMatch(
-      /^Figures of: Aldermoor Tarn 1\.6 petrol, 2006-2012, printed \d{4}-\d\d-\d\d, job 4711$/,
-    );
+    await page.locator('.top-vehicle summary').waitFor();
+    await expect
+      .poll(line)
+      .toMatch(/^Figures of: Aldermoor Tarn 1\.6 petrol, 2006-2012, printed \d{4}-\d\d-\d\d, job 4711$/);
     // Another vehicle's page has that vehicle's figures, and is not of this job.
     await page.goto(`${site.root}vehicles/lindqual-mere-12.html`);
-    expect(await line()).toMatch(/^Figures of: Lindqual Mere 1\.2 petrol, 2012-2017, printed [\d-]+$/);
+    await expect.poll(line).toMatch(/^Figures of: Lindqual Mere 1\.2 petrol, 2012-2017, printed [\d-]+$/);
     await watched.close();
   });
 
