@@ -4,6 +4,7 @@ import { writeIslands } from './islands.ts';
 import { writeLostPage } from './lost-page.ts';
 import { writeOffline } from './offline.ts';
 import { readOutput, writePages } from './output.ts';
+import { fitStyles } from './page-styles.ts';
 import { policies } from './policy.ts';
 import { relativeLinks } from './relative-links.ts';
 import { applyEdits, scan } from './scanned.ts';
@@ -25,6 +26,7 @@ export interface FinishedSite {
  */
 export async function finishSite(folder: string, source: string): Promise<FinishedSite> {
   const output = await readOutput(folder);
+  fitStyles(output);
   const scanned = scan(output);
   await writeIslands(output, scanned, join(source, 'islands'));
   const outcomes = [relativeLinks(output, scanned), policies(scanned)];

@@ -27,15 +27,20 @@ export class WalkParts {
 
   private async fetchParts(): Promise<void> {
     if (location.protocol === 'file:') {
-      window.headertank.receiveWalkParts = (parts) => {
-        this.parts = parts;
-      };
+      window.headertank.receiveWalkParts = (parts) => this.receive(parts);
       return loadScript(`../walks/${this.symptom}`);
     }
     const name = `${this.symptom}.html`;
     const answer = await fetch(new URL(`walks/${name}`, window.headertank.root));
     if (!answer.ok) throw new Error(`${answer.url} cannot be had: ${answer.status}`);
-    this.parts = cutSections(await answer.text(), name);
+    this.receive(cutSections(await answer.text(), name));
+  }
+
+  private receive(parts: Readonly<Record<string, string>>): void {
+    this.parts = parts;
+    const styles = new CSSStyleSheet();
+    styles.replaceSync(parts.style ?? '');
+    document.adoptedStyleSheets = [...document.adoptedStyleSheets, styles];
   }
 
   /**
