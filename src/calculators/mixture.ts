@@ -171,6 +171,8 @@ function judge(
   // The warmer end is the one to count on.
   const surely = show.quantity(range.highest, '°C', 0);
   const coldest = show.quantity(range.lowest, '°C', 0);
+  // Less than a degree is no second opinion, and the same to a reader of either scale.
+  const differ = range.highest - range.lowest >= 1;
   const sets = range.basis === 'sets without ice';
   if (volume > USUAL.tooStrong && range.highest > third.lowest)
     return {
@@ -199,7 +201,7 @@ function judge(
       tone: 'look',
     };
   return {
-    sentence: `Protected down to ${surely}${surely === freezes ? '' : `, by other sources to ${coldest}`}. That suits most climates; leave the strength as it is unless the maker says otherwise.`,
+    sentence: `Protected down to ${surely}${differ ? `, by other sources to ${coldest}` : ''}. That suits most climates; leave the strength as it is unless the maker says otherwise.`,
     tone: 'fine',
   };
 }

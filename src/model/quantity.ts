@@ -47,6 +47,8 @@ export function readQuantity(text: string, dimension: Dimension, assume?: string
   });
   if (trimmed === '')
     return unreadable('Nothing is written here.', `a number with its unit, such as ${example}`);
+  if (/\de[-+]?\d/i.test(trimmed))
+    return unreadable(`"${trimmed}" has a power of ten in it.`, `the number in full, such as ${example}`);
   if (/\d,\d/.test(trimmed)) {
     const pointed = trimmed.replace(/(\d),(\d)/g, '$1.$2');
     return assume !== undefined && GROUPED.test(trimmed)

@@ -103,7 +103,7 @@ export async function shipped(): Promise<Licensed[]> {
     platform: 'browser',
     target: 'es2022',
     logLevel: 'silent',
-    external: ['headertank-files', 'pagefind-client', 'pagefind-core', 'shelf-names'],
+    external: ['headertank-files', 'pagefind-client', 'pagefind-core', 'shelf-kinds', 'shelf-names'],
   });
   const inputs = Object.values(metafile.outputs).flatMap((output) =>
     Object.entries(output.inputs).flatMap(([path, { bytesInOutput }]) =>
