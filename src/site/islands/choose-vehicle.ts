@@ -15,6 +15,8 @@ class ChooseVehicle extends HTMLElement {
     button.onclick = () => {
       const stays = window.headertank.chooseVehicle(id);
       for (const old of document.querySelectorAll('.vehicle-chosen')) old.remove();
+      for (const other of document.querySelectorAll<HTMLButtonElement>('ht-choose-vehicle button'))
+        other.hidden = other === button;
       const says = element('p', { role: 'status' });
       const on = wayOn();
       this.after(element('div', { class: 'vehicle-chosen' }, says, element('p', {}, on)));
