@@ -31,7 +31,7 @@ async function sentence(page: Page): Promise<string> {
 async function chooseVehicle(page: Page, id: string): Promise<void> {
   await page.goto(`${site.root}vehicles/${id}.html`);
   await page.locator('ht-choose-vehicle button').click();
-  await page.getByRole('button', { name: 'Take' }).waitFor();
+  await page.locator('.vehicle-chosen').waitFor();
 }
 
 describe('every calculator', () => {

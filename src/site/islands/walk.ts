@@ -231,15 +231,20 @@ class Walk extends HTMLElement {
       this.place('.walk-title').scrollIntoView({ block: 'start' });
       this.isFocusDue = true;
     }
-    this.afterPaint(() => {
-      if (this.isFocusDue) now?.querySelector('h3')?.focus({ preventScroll: true });
-      this.isFocusDue = false;
-      const { keeps } = this;
-      this.keepAnswers();
-      if (this.keeps !== keeps) this.showTop(replayed, diagnose);
-      this.showNumbers(replayed, diagnose());
-      this.makeReady();
-    });
+    this.afterPaint(
+      () => {
+        if (this.isFocusDue) now?.querySelector('h3')?.focus({ preventScroll: true });
+        this.isFocusDue = false;
+      },
+      () => {
+        const { keeps } = this;
+        this.keepAnswers();
+        if (this.keeps !== keeps) this.showTop(replayed, diagnose);
+      },
+      diagnose,
+      () => this.showNumbers(replayed, diagnose()),
+      () => this.makeReady(),
+    );
   }
 
   /** What can hurt on the chosen vehicle beyond what every engine has stands over every question. */
