@@ -154,9 +154,19 @@ async function returning(
   const { page, context } = await open(browser, 'allow');
   const from = server.asked.length;
   await page.goto(address, { waitUntil: 'load' });
-  const keeps = await page.evaluate(
-    async () => (await navigator.serviceWorker?.getRegistration()) !== undefined,
-  );
+  // A worker may begin only after the page; a site without one is waited for in vain, and not for long.
+  const keeps = await page
+    .waitForFunction(
+      async () => (await navigator.serviceWorker?.getRegistration()) !== undefined,
+      undefined,
+      {
+        timeout: 4 * QUIET,
+      },
+    )
+    .then(
+      () => true,
+      () => false,
+    );
   if (keeps)
     await page.waitForFunction(
       async () => (await navigator.serviceWorker.ready).active?.state === 'activated',
