@@ -132,7 +132,7 @@ test('known so far offers what this layout allows, by the state of the engine', 
 });
 
 test('codes of parts this vehicle has not are left out', async () => {
-  const code = page.locator('aside a', { hasText: 'P0597' });
+  const code = page.locator('aside a', { hasText: 'P0598' });
   await open('symptoms/reads-low-at-cruise.html', undefined);
   await expect.poll(() => code.isVisible()).toBe(true);
   await open('symptoms/reads-low-at-cruise.html', 'aldermoor-tarn-16');
