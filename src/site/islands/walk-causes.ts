@@ -17,7 +17,7 @@ export function fitCauses(
   const shares = new Map(ranked.map(({ cause, share }) => [cause, share]));
   for (const place of section.querySelectorAll<HTMLElement>('[data-share]')) {
     const share = shares.get(place.dataset.share ?? '') ?? 0;
-    place.textContent = share > 0 ? `${shareText(share)} of cars like this` : '';
+    setText(place, share > 0 ? `${shareText(share)} of cars like this` : '');
   }
   const causes = [...section.querySelectorAll<HTMLElement>('[data-cause]')];
   for (const each of causes) each.hidden = cannotHave(each.dataset.cause ?? '');
@@ -31,11 +31,19 @@ export function fitCauses(
   order(acts, (act) => within(act).reduce((sum, each) => sum + shareOf(each), 0));
   const names = section.querySelector('h3[data-names]');
   if (names && inSight.length > 0)
-    names.textContent = inSight
-      .sort((a, b) => shareOf(b) - shareOf(a))
-      .map(({ dataset: { cause = '' } }) => titles[cause] ?? cause)
-      .map((title, at) => (at === 0 ? title : inSentence(title)))
-      .join(', or ');
+    setText(
+      names,
+      inSight
+        .sort((a, b) => shareOf(b) - shareOf(a))
+        .map(({ dataset: { cause = '' } }) => titles[cause] ?? cause)
+        .map((title, at) => (at === 0 ? title : inSentence(title)))
+        .join(', or '),
+    );
+}
+
+/** Text that is right already is not set again, so that the page need not be laid out for it. */
+function setText(place: Element, text: string): void {
+  if (place.textContent !== text) place.textContent = text;
 }
 
 /** The greatest first; what stands right is not moved, so that the page need not be laid out for it. */

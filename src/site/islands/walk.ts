@@ -208,31 +208,27 @@ class Walk extends HTMLElement {
     // What was asked stays in sight until the next can be shown.
     const before = this.querySelector<HTMLElement>('.step[data-now]') ?? undefined;
     const now = wanted === 'to be loaded' ? before : wanted;
-    before?.removeAttribute('data-now');
+    if (before && before !== now) {
+      this.next.setAside(before);
+      before.removeAttribute('data-now');
+    }
     now?.setAttribute('data-now', '');
-    now?.toggleAttribute('data-proven', isProven);
-    if (now?.querySelector('[data-cause]'))
-      fitCauses(
-        now,
-        this.diagnoser.ranked(settled, layout),
-        (cause) => !isProven && this.diagnoser.cannotHave(cause, layout),
-        this.data.titles.causes,
-      );
+    if (now) this.fit(now, this.answers, replayed);
     this.showTop(replayed, diagnose);
     if (wanted === 'to be loaded') this.fetchQuestions(follow);
     this.replayed = replayed;
-    this.foot.show({
-      isTest: this.testAskedNow(replayed.standing) !== undefined,
-      isAnswered: this.answers.size > 0,
-      isProven,
-    });
-    if (now) this.showChosen(now);
     if (follow && wanted !== 'to be loaded') {
       this.place('.walk-title').scrollIntoView({ block: 'start' });
       this.isFocusDue = true;
     }
     this.afterPaint(
       () => {
+        this.foot.show({
+          isTest: this.testAskedNow(replayed.standing) !== undefined,
+          isAnswered: this.answers.size > 0,
+          isProven,
+        });
+        if (now) this.carryAnswers(now);
         if (this.isFocusDue) now?.querySelector('h3')?.focus({ preventScroll: true });
         this.isFocusDue = false;
       },
@@ -263,8 +259,7 @@ class Walk extends HTMLElement {
   /** The name of the section that is asked now. The planner is asked only where the drawn path ends. */
   private partNow({ standing }: Replay, diagnose: () => Diagnosis): string | undefined {
     if (this.detour) return this.partOf(this.detour);
-    if (standing.kind === 'at') return `step ${standing.step}`;
-    if (standing.kind === 'proven') return `proof ${standing.cause}`;
+    if (standing.kind !== 'off-path') return partOnPath(standing);
     const { action } = diagnose().step.best;
     if (action.kind === 'test') return this.partOf(action.test);
     return action.kind === 'prove' ? `proof ${action.cause}` : undefined;
@@ -290,14 +285,15 @@ class Walk extends HTMLElement {
   /** What each answer leads to on the drawn path is made ready, with its line of the trail; what the planner would ask is not worked out ahead. */
   private makeReady(): void {
     const now = this.querySelector('.step[data-now]');
-    const answers = [...(now?.querySelectorAll<HTMLElement>('.answer') ?? [])];
+    const rows = [...(now?.querySelectorAll<HTMLElement>('.answer') ?? [])];
     this.next.prepare(
-      answers.flatMap(({ dataset: { key, value } }) => {
+      rows.flatMap(({ dataset: { key, value } }) => {
         if (key === undefined || value === undefined) return [];
-        const { trail, standing } = this.replayWith(new Map([...this.answers, [key, value]]));
-        for (const entry of trail) this.trailLine(entry);
-        if (standing.kind === 'at') return [`step ${standing.step}`];
-        return standing.kind === 'proven' ? [`proof ${standing.cause}`] : [];
+        const answers = new Map([...this.answers, [key, value]]);
+        const replayed = this.replayWith(answers);
+        for (const entry of replayed.trail) this.trailLine(entry);
+        const name = partOnPath(replayed.standing);
+        return name === undefined ? [] : [{ name, fit: (section) => this.fit(section, answers, replayed) }];
       }),
     );
   }
@@ -464,21 +460,34 @@ class Walk extends HTMLElement {
     this.show(true);
   }
 
-  /** Answers given before are marked, in sight or behind links that carry them on. */
-  private showChosen(now: HTMLElement): void {
-    for (const answer of now.querySelectorAll<HTMLElement>('.answer')) {
+  /**
+   * A question as it stands after these answers: what is proven, its causes as the car can have them, the answers given
+   * before marked. What is right already is left alone, so that nothing is laid out twice.
+   */
+  private fit(section: HTMLElement, answers: Map<string, string>, { trail, standing }: Replay): void {
+    const isProven = standing.kind === 'proven';
+    section.toggleAttribute('data-proven', isProven);
+    if (section.querySelector('[data-cause]')) {
+      const layout = this.layoutWith(answers);
+      fitCauses(
+        section,
+        this.diagnoser.ranked(withVerdicts(answers, trail), layout),
+        (cause) => !isProven && this.diagnoser.cannotHave(cause, layout),
+        this.data.titles.causes,
+      );
+    }
+    for (const answer of section.querySelectorAll<HTMLElement>('.answer')) {
       const { key = '', value } = answer.dataset;
-      answer.toggleAttribute('data-chosen', this.answers.get(key) === value);
+      answer.toggleAttribute('data-chosen', answers.get(key) === value);
     }
-    for (const link of now.querySelectorAll<HTMLAnchorElement>('a[data-carry]')) {
-      link.hash = writeAnswers(this.answers);
-    }
-    for (const place of now.querySelectorAll<HTMLElement>('[data-verdict]')) {
+    for (const place of section.querySelectorAll<HTMLElement>('[data-verdict]')) {
       const key = proveKey(place.dataset.verdict ?? '');
-      if (now.querySelector(`.answer[data-key="${key}"]`)) continue;
-      const said = this.answers.get(key);
+      if (section.querySelector(`.answer[data-key="${key}"]`)) continue;
+      const said = answers.get(key) ?? 'open';
+      if (place.dataset.said === said) continue;
+      place.dataset.said = said;
       place.replaceChildren(
-        ...(said === undefined
+        ...(said === 'open'
           ? [
               button('Proven: repair it', () => this.give(key, PROVEN, true)),
               ' ',
@@ -486,6 +495,13 @@ class Walk extends HTMLElement {
             ]
           : [element('b', {}, said === PROVEN ? 'Proven.' : 'Ruled out.')]),
       );
+    }
+  }
+
+  /** Links that go on elsewhere take the answers along. */
+  private carryAnswers(now: HTMLElement): void {
+    for (const link of now.querySelectorAll<HTMLAnchorElement>('a[data-carry]')) {
+      link.hash = writeAnswers(this.answers);
     }
   }
 
@@ -516,6 +532,12 @@ class Walk extends HTMLElement {
       }),
     );
   }
+}
+
+/** The name of the section at which the drawn path stands; none where it has no way on. */
+function partOnPath(standing: Replay['standing']): string | undefined {
+  if (standing.kind === 'at') return `step ${standing.step}`;
+  return standing.kind === 'proven' ? `proof ${standing.cause}` : undefined;
 }
 
 /** As replaceChildren, but what stays is not taken out and put in again. */
