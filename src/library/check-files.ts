@@ -41,13 +41,14 @@ export function checkFiles(
     files.set(source.file, source);
   }
   const run = new Run(files, rules);
-  const draft = draftShelf(run, memory);
+  const shopFile = shelfName === '' ? 'shop.yaml' : `${shelfName}/shop.yaml`;
+  const draft = draftShelf(run, memory, shopFile);
   const onShelf = run.rulesOn('shelf');
   for (const level of ['error', 'warning'] as const) {
     // A warning is only worth reading on a shelf without errors: what is broken or missing is the likelier reason.
     if (level === 'warning' && run.findings.some((finding) => finding.level === 'error')) break;
     for (const rule of onShelf.filter((each) => each.level === level))
-      run.apply(rule, () => rule.check(draft), shelfFile(shelfName));
+      run.apply(rule, () => rule.check(draft), shopFile);
   }
   const shelf: Shelf = {
     shop: draft.shop ?? NO_SHOP,
@@ -71,11 +72,7 @@ const NO_SHOP: Shop = {
   'sheet-footer': '',
 };
 
-function shelfFile(shelfName: string): string {
-  return shelfName === '' ? 'shop.yaml' : `${shelfName}/shop.yaml`;
-}
-
-function draftShelf(run: Run, memory: Memory): DraftShelf {
+function draftShelf(run: Run, memory: Memory, shopFile: string): DraftShelf {
   const records = emptyRecords();
   const ids = Object.fromEntries(KIND_NAMES.map((kind) => [kind, new Set<string>()])) as {
     [K in Kind]: Set<string>;
@@ -120,7 +117,7 @@ function draftShelf(run: Run, memory: Memory): DraftShelf {
     } else put(records, kind, id, file, parsed.data);
   }
   const { files, faulty } = run;
-  return { files, drafts, records, moved, guides, ids, faulty, memory, ...(shop && { shop }) };
+  return { files, drafts, records, moved, guides, ids, faulty, memory, shopFile, ...(shop && { shop }) };
 }
 
 /** @returns whether a fault was found after which nothing more can be said about the file */

@@ -31,6 +31,8 @@ export interface DraftShelf {
   /** Records that fit their schema. */
   records: Records;
   shop?: Shop;
+  /** Where the workshop's own file stands or would stand. */
+  shopFile: string;
   moved: readonly (Shelf['moved'][number] & { file: string })[];
   guides: readonly string[];
   /** Every id that has a file, whether the file is right or not. */

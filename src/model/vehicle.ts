@@ -65,9 +65,14 @@ export const vehicleSchema = z.strictObject({
   maker: lineSchema,
   model: lineSchema,
   body: z.enum(BODIES),
-  years: z.string().regex(/^\d{4}(?:-\d{4})?$/, {
-    message: 'Years are written 2009 or 2009-2014.',
-  }),
+  years: z
+    .string()
+    .regex(/^\d{4}(?:-\d{4})?$/, {
+      message: 'Years are written 2009 or 2009-2014.',
+    })
+    .refine((years) => (years.split('-')[1] ?? years) >= years.slice(0, 4), {
+      message: 'The first year stands before the last, such as 2009-2014.',
+    }),
   engine: z.strictObject({
     code: lineSchema.describe('Engine code as on the plate; vehicles that share it share the engine.'),
     size: quantitySchema('volume', ['0.5 l', '9 l']).optional(),

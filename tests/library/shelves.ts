@@ -8,13 +8,21 @@ export const FAULTY = join(import.meta.dirname, 'faulty');
 /** What a faulty shelf's folder holds besides its records. */
 export const EXPECTED = 'expected.txt';
 
+/** Lists paths of the sound shelf that this faulty one lacks. */
+const WITHOUT = 'without.txt';
+
 export function soundShelf(): RawFile[] {
   return filesIn(join(import.meta.dirname, 'sound'));
 }
 
 export function faultyShelf(name: string): RawFile[] {
-  const changed = filesIn(join(FAULTY, name)).filter((file) => file.path !== EXPECTED);
-  const paths = new Set(changed.map((file) => file.path));
+  const found = filesIn(join(FAULTY, name));
+  const changed = found.filter(({ path }) => path !== EXPECTED && path !== WITHOUT);
+  const gone = found.find(({ path }) => path === WITHOUT)?.bytes;
+  const paths = new Set([
+    ...changed.map((file) => file.path),
+    ...new TextDecoder().decode(gone).split('\n'),
+  ]);
   return [...soundShelf().filter((file) => !paths.has(file.path)), ...changed];
 }
 

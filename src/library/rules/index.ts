@@ -15,6 +15,7 @@ import { endNamesTooLittle } from './end-names-too-little.ts';
 import { endWithoutProof } from './end-without-proof.ts';
 import { endWithoutRepair } from './end-without-repair.ts';
 import { evidenceContradictsItself } from './evidence-contradicts-itself.ts';
+import { figuresContradict } from './figures-contradict.ts';
 import { idNotKebab } from './id-not-kebab.ts';
 import { idTwice } from './id-twice.ts';
 import { imageInText } from './image-in-text.ts';
@@ -27,6 +28,7 @@ import { movedReference } from './moved-reference.ts';
 import { notUtf8 } from './not-utf-8.ts';
 import { outcomeWithoutWay } from './outcome-without-way.ts';
 import { rawHtml } from './raw-html.ts';
+import { shopMissing } from './shop-missing.ts';
 import { stepAndEndAlike } from './step-and-end-alike.ts';
 import { stepLeadsNowhere } from './step-leads-nowhere.ts';
 import { stepLoops } from './step-loops.ts';
@@ -54,6 +56,7 @@ import { wrongWord } from './wrong-word.ts';
 import { yamlSyntax } from './yaml-syntax.ts';
 
 export const RULES: readonly Rule[] = [
+  shopMissing,
   unexpectedFile,
   notUtf8,
   byteOrderMark,
@@ -85,6 +88,7 @@ export const RULES: readonly Rule[] = [
   unknownReference,
   movedReference,
   torqueImpossible,
+  figuresContradict,
   correctedFigure,
   unknownOutcome,
   evidenceContradictsItself,

@@ -16,7 +16,11 @@ export const unknownField: RecordRule = {
         {
           at: { file, path: [...fault.path, fault.field], on: 'key' },
           found: `There is no field "${fault.field}" here.`,
-          expected: nearest ? `Nearest: "${nearest.word}".` : `What is left to fill in: ${listed(free, 20)}.`,
+          expected: nearest
+            ? `Nearest: "${nearest.word}".`
+            : free.length > 0
+              ? `What is left to fill in: ${listed(free, 20)}.`
+              : `All it has is ${listed(fault.known, 20)}.`,
           byHand: 'rename the field, or take it out',
           ...(nearest?.sure && { replaceBy: nearest.word }),
         },
