@@ -19,10 +19,7 @@ export function faultyShelf(name: string): RawFile[] {
   const found = filesIn(join(FAULTY, name));
   const changed = found.filter(({ path }) => path !== EXPECTED && path !== WITHOUT);
   const gone = found.find(({ path }) => path === WITHOUT)?.bytes;
-  const paths = new Set([
-    ...changed.map((file) => file.path),
-    ...new TextDecoder().decode(gone).split('\n'),
-  ]);
+  const paths = new Set([...changed.map((file) => file.path), ...new TextDecoder().decode(gone).split('\n')]);
   return [...soundShelf().filter((file) => !paths.has(file.path)), ...changed];
 }
 
