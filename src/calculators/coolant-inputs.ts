@@ -32,6 +32,17 @@ export const ANY_STRENGTH: QuantityInput = { ...STRENGTH, limits: ['0 %', '100 %
 /** As far as the published correlation for density and heat runs: 60 % by mass. */
 export const CORRELATED_STRENGTH: QuantityInput = { ...STRENGTH, limits: ['0 %', '57 %'] };
 
+export const CAPACITY: QuantityInput = {
+  kind: 'quantity',
+  name: 'capacity',
+  label: 'The whole system holds',
+  dimension: 'volume',
+  unit: 'l',
+  default: '6.0 l',
+  limits: ['1 l', '60 l'],
+  figure: { path: 'coolant.capacity', end: 'middle' },
+};
+
 export const CAP: QuantityInput = {
   kind: 'quantity',
   name: 'cap',

@@ -8,6 +8,7 @@ import {
 } from '../physics/correct-mixture.ts';
 import { flushesToBelow, oldCoolantLeft } from '../physics/flushing.ts';
 import { cubicMetre, volumeFraction } from '../physics/units.ts';
+import { CAPACITY } from './coolant-inputs.ts';
 import type { Answer, Calculator, Refusal, Shower, Values } from './declaration.ts';
 
 /** Differences in strength below this are within what a refractometer can tell. Common practice, no source. */
@@ -43,16 +44,7 @@ export const correctMixtureCalculator: Calculator = {
         { value: 'flush', label: 'to be flushed of its old coolant' },
       ],
     },
-    {
-      kind: 'quantity',
-      name: 'capacity',
-      label: 'The whole system holds',
-      dimension: 'volume',
-      unit: 'l',
-      default: '6.0 l',
-      limits: ['1 l', '60 l'],
-      figure: { path: 'coolant.capacity', end: 'middle' },
-    },
+    CAPACITY,
     {
       kind: 'quantity',
       name: 'drained',

@@ -1,6 +1,7 @@
 /** Litres still missing after a refill, and where they are. */
 import { accountForFill } from '../physics/fill-account.ts';
 import { cubicMetre } from '../physics/units.ts';
+import { CAPACITY } from './coolant-inputs.ts';
 import type { Answer, Calculator, Refusal } from './declaration.ts';
 
 export const fillAccount: Calculator = {
@@ -9,16 +10,7 @@ export const fillAccount: Calculator = {
   settles: 'how many litres are still missing after a refill, and whether they are air',
   also: ['litres missing', 'air trapped', 'took less than drained', 'refill volume'],
   inputs: [
-    {
-      kind: 'quantity',
-      name: 'capacity',
-      label: 'The whole system holds',
-      dimension: 'volume',
-      unit: 'l',
-      default: '4.6 l',
-      limits: ['1 l', '60 l'],
-      figure: { path: 'coolant.capacity', end: 'middle' },
-    },
+    { ...CAPACITY, default: '4.6 l' },
     {
       kind: 'quantity',
       name: 'drained',

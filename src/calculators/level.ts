@@ -2,7 +2,7 @@
 import { expansion, levelAboveColdMark, roomWhenHot } from '../physics/expansion.ts';
 import { freezingPoint } from '../physics/mixture-properties.ts';
 import { cubicMetre, kelvin, squareMetre, ZERO_CELSIUS } from '../physics/units.ts';
-import { CORRELATED_STRENGTH, GLYCOL, mixtureOf, openingCaution } from './coolant-inputs.ts';
+import { CAPACITY, CORRELATED_STRENGTH, GLYCOL, mixtureOf, openingCaution } from './coolant-inputs.ts';
 import type { Answer, Calculator, Refusal } from './declaration.ts';
 
 /** So near to it the mark is right: it is drawn for a cold engine, not for one temperature, m. Common practice, no source. */
@@ -27,16 +27,7 @@ export const level: Calculator = {
       limits: ['-40 °C', '100 °C'],
       reading: true,
     },
-    {
-      kind: 'quantity',
-      name: 'capacity',
-      label: 'The whole system holds',
-      dimension: 'volume',
-      unit: 'l',
-      default: '6.0 l',
-      limits: ['1 l', '60 l'],
-      figure: { path: 'coolant.capacity', end: 'middle' },
-    },
+    CAPACITY,
     {
       kind: 'quantity',
       name: 'area',

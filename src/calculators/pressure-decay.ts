@@ -4,7 +4,7 @@ import { mixtureVapourPressure } from '../physics/boiling.ts';
 import { volumeRatio } from '../physics/expansion.ts';
 import { judgePressureTest, type PressureTest } from '../physics/pressure-decay.ts';
 import { cubicMetre, fromCelsius, gaugePascal, kelvin, second } from '../physics/units.ts';
-import { ALTITUDE, altitudeOf, CORRELATED_STRENGTH, GLYCOL, mixtureOf } from './coolant-inputs.ts';
+import { ALTITUDE, altitudeOf, CAPACITY, CORRELATED_STRENGTH, GLYCOL, mixtureOf } from './coolant-inputs.ts';
 import type { Answer, Calculator, QuantityInput, Refusal } from './declaration.ts';
 
 function reading(name: string, label: string, unit: string, value: string): QuantityInput {
@@ -59,16 +59,7 @@ export const pressureDecay: Calculator = {
       limits: ['0.05 l', '20 l'],
       figure: { path: 'coolant.air-space', end: 'middle' },
     },
-    {
-      kind: 'quantity',
-      name: 'capacity',
-      label: 'The whole system holds',
-      dimension: 'volume',
-      unit: 'l',
-      default: '6.0 l',
-      limits: ['1 l', '60 l'],
-      figure: { path: 'coolant.capacity', end: 'middle' },
-    },
+    CAPACITY,
     CORRELATED_STRENGTH,
     GLYCOL,
     ALTITUDE,

@@ -4,18 +4,8 @@ import { checkFiles } from '../../src/library/check-files.ts';
 import { checkNote } from '../../src/library/check-note.ts';
 import type { Note } from '../../src/model/note.ts';
 import { noteText } from '../../src/model/note-file.ts';
+import { SOUND_NOTE } from '../fuzz/sound-job.ts';
 import { soundShelf } from './shelves.ts';
-
-const NOTE: Note = {
-  title: 'Second bleed screw',
-  by: 'AW',
-  date: '2026-11-25',
-  vehicle: 'tarn',
-  text: 'Look behind the coil pack.',
-  status: 'proposed',
-  sources: [{ measured: 'One car' }],
-  reviewed: '2026-11-25',
-};
 
 function shelfSays(note: Note): string[] {
   const path = 'notes/2026/new-note.yaml';
@@ -26,8 +16,8 @@ function shelfSays(note: Note): string[] {
 }
 
 test('a right note has no fault', () => {
-  expect(checkNote('new-note', NOTE)).toEqual([]);
-  expect(shelfSays(NOTE)).toEqual([]);
+  expect(checkNote('new-note', SOUND_NOTE)).toEqual([]);
+  expect(shelfSays(SOUND_NOTE)).toEqual([]);
 });
 
 const broken: Record<string, Partial<Record<keyof Note, unknown>>> = {
@@ -47,7 +37,7 @@ const broken: Record<string, Partial<Record<keyof Note, unknown>>> = {
 
 test.each(Object.entries(broken))('%s: the same words in the form and on the shelf', (_name, part) => {
   const note = Object.fromEntries(
-    Object.entries({ ...NOTE, ...part }).filter(([, value]) => value !== undefined),
+    Object.entries({ ...SOUND_NOTE, ...part }).filter(([, value]) => value !== undefined),
   ) as Note;
   const form = checkNote('new-note', note).map(({ says }) => says);
   const shelf = shelfSays(note);

@@ -1,21 +1,11 @@
 /** axe finds nothing on any kind of page, on a phone and on a desk, light and dark. */
-import type { Browser } from 'playwright-core';
-import { afterAll, beforeAll, expect, test } from 'vitest';
+import { expect, test } from 'vitest';
 import { axeFindings } from './axe-page.ts';
-import { builtSite, launchBrowser, openPage, type ServedSite, serveSite } from './browser.ts';
+import { openPage } from './browser.ts';
+import { openSite } from './open-site.ts';
 import { PAGE_KINDS } from './page-kinds.ts';
 
-let browser: Browser;
-let site: ServedSite;
-
-beforeAll(async () => {
-  browser = await launchBrowser();
-  site = await serveSite(builtSite());
-});
-afterAll(async () => {
-  await site.stop();
-  await browser.close();
-});
+const { browser, site } = await openSite();
 
 test.each(PAGE_KINDS)(
   'axe finds nothing on %s, on a phone and on a desk, light and dark',

@@ -1,19 +1,11 @@
 /** Calculators in a browser: what is typed, where it stays, whose figures they are. */
-import type { Browser, Page } from 'playwright-core';
-import { afterAll, beforeAll, describe, expect, test } from 'vitest';
+import type { Page } from 'playwright-core';
+import { describe, expect, test } from 'vitest';
 import { CALCULATOR_IDS } from '../../src/model/calculator-ids.ts';
-import { builtSite, launchBrowser, openPage, type ServedSite, SIZES, serveSite } from './browser.ts';
+import { openPage, SIZES } from './browser.ts';
+import { openSite } from './open-site.ts';
 
-let browser: Browser;
-let site: ServedSite;
-
-beforeAll(async () => {
-  [browser, site] = await Promise.all([launchBrowser(), serveSite(builtSite())]);
-});
-afterAll(async () => {
-  await browser.close();
-  await site.stop();
-});
+const { browser, site } = await openSite();
 
 const open = (options = {}) => openPage(browser, site.root, options);
 

@@ -1,33 +1,21 @@
 /** Each complaint, said in ways no record was written from, is found among the first three. */
 import { readFileSync } from 'node:fs';
-import type { Browser } from 'playwright-core';
 import { afterAll, beforeAll, expect, test } from 'vitest';
-import {
-  builtSite,
-  launchBrowser,
-  openPage,
-  type ServedSite,
-  serveSite,
-  type WatchedPage,
-} from './browser.ts';
+import { openPage, type WatchedPage } from './browser.ts';
+import { openSite } from './open-site.ts';
 
 const { queries } = JSON.parse(readFileSync('tests/site/complaints.json', 'utf8')) as {
   queries: Record<string, string[]>;
 };
 
-let browser: Browser;
-let site: ServedSite;
+const { browser, site } = await openSite();
 let opened: WatchedPage;
 
 beforeAll(async () => {
-  browser = await launchBrowser();
-  site = await serveSite(builtSite());
   opened = await openPage(browser, site.root, { serviceWorkers: 'block' });
 });
 afterAll(async () => {
   await opened.close();
-  await site.stop();
-  await browser.close();
 });
 
 test.each(Object.entries(queries))('%s', async (symptom, words) => {

@@ -1,23 +1,14 @@
 /** The job done by keyboard alone, read by ear, at four times the size, and without motion. */
-import type { Browser, Page } from 'playwright-core';
-import { afterAll, beforeAll, expect, test } from 'vitest';
+import type { Page } from 'playwright-core';
+import { expect, test } from 'vitest';
 import { shelf } from '../shelf/shelf.ts';
-import { builtSite, launchBrowser, openPage, type ServedSite, SIZES, serveSite } from './browser.ts';
+import { openPage, SIZES } from './browser.ts';
 import { giveAnswer } from './give-answer.ts';
+import { openSite } from './open-site.ts';
 import { PAGE_KINDS } from './page-kinds.ts';
 import { causeTitle, usualAnswers } from './usual-answers.ts';
 
-let browser: Browser;
-let site: ServedSite;
-
-beforeAll(async () => {
-  browser = await launchBrowser();
-  site = await serveSite(builtSite());
-});
-afterAll(async () => {
-  await site.stop();
-  await browser.close();
-});
+const { browser, site } = await openSite();
 
 /** Presses Tab until that has the focus, and sees that the eye can find it. */
 async function tabTo(page: Page, selector: string, text = ''): Promise<void> {

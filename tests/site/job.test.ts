@@ -3,23 +3,15 @@ import { spawnSync } from 'node:child_process';
 import { cp, mkdtemp, readFile, rm, symlink, writeFile } from 'node:fs/promises';
 import { tmpdir } from 'node:os';
 import { join, resolve } from 'node:path';
-import type { Browser, Page } from 'playwright-core';
-import { afterAll, beforeAll, describe, expect, test } from 'vitest';
+import type { Page } from 'playwright-core';
+import { describe, expect, test } from 'vitest';
 import { jobCardsSchema } from '../../src/model/job.ts';
-import { builtSite, launchBrowser, openPage, type ServedSite, SIZES, serveSite } from './browser.ts';
+import { builtSite, openPage, SIZES } from './browser.ts';
+import { fillStorage, forbidStorage } from './device-storage.ts';
 import { giveAnswer } from './give-answer.ts';
+import { openSite } from './open-site.ts';
 
-let browser: Browser;
-let site: ServedSite;
-
-beforeAll(async () => {
-  browser = await launchBrowser();
-  site = await serveSite(builtSite());
-});
-afterAll(async () => {
-  await site.stop();
-  await browser.close();
-});
+const { browser, site } = await openSite();
 
 const quiet = { serviceWorkers: 'block' as const };
 
@@ -203,12 +195,7 @@ describe('what it keeps', () => {
     const { page } = watched;
     await openCard(page);
     await page.getByLabel('Job: number or name').fill('Kept before');
-    await page.evaluate(() => {
-      for (const size of [100_000, 1000, 10])
-        try {
-          for (let at = 0; ; at++) localStorage.setItem(`filler${size}-${at}`, 'x'.repeat(size));
-        } catch {}
-    });
+    await fillStorage(page);
     await addReading(page, 'Fan in at', '97 °C');
     await page.getByText('This device keeps nothing here.').waitFor();
     expect(await page.locator('.readings').textContent()).toContain('97 °C');
@@ -227,13 +214,7 @@ describe('what it keeps', () => {
   test('blocked storage: it says so at once and works on', async () => {
     const watched = await openPage(browser, site.root, quiet);
     const { page } = watched;
-    await page.addInitScript(() => {
-      Object.defineProperty(window, 'localStorage', {
-        get() {
-          throw new DOMException('blocked', 'SecurityError');
-        },
-      });
-    });
+    await forbidStorage(page);
     await openCard(page);
     await page.getByText('This device keeps nothing here.').waitFor();
     await addReading(page, 'Fan in at', '97 °C');

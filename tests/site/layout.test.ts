@@ -1,30 +1,19 @@
 /** What is shown fits the chosen vehicle's layout, and nothing that warns is lost by it. */
-import type { Browser, Page } from 'playwright-core';
+import type { Page } from 'playwright-core';
 import { afterAll, beforeAll, describe, expect, test } from 'vitest';
-import {
-  builtSite,
-  launchBrowser,
-  openPage,
-  type ServedSite,
-  serveSite,
-  type WatchedPage,
-} from './browser.ts';
+import { openPage, type WatchedPage } from './browser.ts';
+import { openSite } from './open-site.ts';
 
-let browser: Browser;
-let site: ServedSite;
+const { browser, site } = await openSite();
 let watched: WatchedPage;
 let page: Page;
 
 beforeAll(async () => {
-  browser = await launchBrowser();
-  site = await serveSite(builtSite());
   watched = await openPage(browser, site.root, { serviceWorkers: 'block' });
   page = watched.page;
 });
 afterAll(async () => {
   await watched.close();
-  await site.stop();
-  await browser.close();
 });
 
 /** A page with a vehicle chosen, or with none. */

@@ -1,20 +1,10 @@
 /** The lists of a kind: in groups, with a field that leaves only what is asked for; and the pages of codes that lead on. */
-import type { Browser } from 'playwright-core';
-import { afterAll, beforeAll, expect, test } from 'vitest';
-import { builtSite, launchBrowser, openPage, type ServedSite, serveSite } from './browser.ts';
+import { expect, test } from 'vitest';
+import { openPage } from './browser.ts';
+import { openSite } from './open-site.ts';
 
-let browser: Browser;
-let site: ServedSite;
+const { browser, site } = await openSite();
 const quiet = { serviceWorkers: 'block', reducedMotion: 'reduce' } as const;
-
-beforeAll(async () => {
-  browser = await launchBrowser();
-  site = await serveSite(builtSite());
-});
-afterAll(async () => {
-  await site.stop();
-  await browser.close();
-});
 
 test('a word leaves the causes that have it, and hides the groups without one', async () => {
   const watched = await openPage(browser, site.root, quiet);

@@ -2,12 +2,13 @@
 import { existsSync } from 'node:fs';
 import { join } from 'node:path';
 import { expect, test } from 'vitest';
-import { builtSite, launchBrowser, openPage, serveSite } from './browser.ts';
+import { builtSite, openPage } from './browser.ts';
 import { followGuide, PICTURE } from './follow-guide.ts';
+import { openSite } from './open-site.ts';
+
+const { browser, site } = await openSite();
 
 test('every step of the guide can be done, in its order, and has its picture', async () => {
-  const site = await serveSite(builtSite());
-  const browser = await launchBrowser();
   const watched = await openPage(browser, site.root, { viewport: PICTURE, serviceWorkers: 'block' });
   const { page } = watched;
   await page.goto(`${site.root}contribute.html`);
@@ -31,6 +32,4 @@ test('every step of the guide can be done, in its order, and has its picture', a
   // The button of the job card is on another page.
   expect(named.filter((name) => !met.has(name))).toEqual(['Make a note of it']);
   await watched.close();
-  await browser.close();
-  await site.stop();
 });

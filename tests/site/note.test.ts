@@ -1,29 +1,13 @@
 /** The note form: the file it makes, what it keeps, and what it says when the device keeps nothing. */
 import { readFile } from 'node:fs/promises';
-import type { Browser, Page } from 'playwright-core';
-import { afterAll, beforeAll, describe, expect, test } from 'vitest';
+import type { Page } from 'playwright-core';
+import { describe, expect, test } from 'vitest';
 import { parse } from 'yaml';
-import {
-  builtSite,
-  folderRoot,
-  launchBrowser,
-  openPage,
-  type ServedSite,
-  SIZES,
-  serveSite,
-} from './browser.ts';
+import { builtSite, folderRoot, openPage, SIZES } from './browser.ts';
+import { fillStorage, forbidStorage } from './device-storage.ts';
+import { openSite } from './open-site.ts';
 
-let browser: Browser;
-let site: ServedSite;
-
-beforeAll(async () => {
-  browser = await launchBrowser();
-  site = await serveSite(builtSite());
-});
-afterAll(async () => {
-  await site.stop();
-  await browser.close();
-});
+const { browser, site } = await openSite();
 
 const quiet = { serviceWorkers: 'block' as const };
 
@@ -195,15 +179,7 @@ describe('what it keeps', () => {
     const watched = await openPage(browser, site.root, quiet);
     const { page } = watched;
     await openForm(page);
-    await page.evaluate(() => {
-      const part = 'x'.repeat(100_000);
-      try {
-        for (let at = 0; ; at++) localStorage.setItem(`filler${at}`, part);
-      } catch {}
-      try {
-        for (let at = 0; ; at++) localStorage.setItem(`small${at}`, 'x'.repeat(10));
-      } catch {}
-    });
+    await fillStorage(page);
     await fill(page);
     await page.getByText('This device keeps nothing here.').waitFor();
     const { text } = await savedFile(page);
@@ -214,13 +190,7 @@ describe('what it keeps', () => {
   test('blocked storage and a private window that keeps nothing: it says so at once', async () => {
     const watched = await openPage(browser, site.root, quiet);
     const { page } = watched;
-    await page.addInitScript(() => {
-      Object.defineProperty(window, 'localStorage', {
-        get() {
-          throw new DOMException('blocked', 'SecurityError');
-        },
-      });
-    });
+    await forbidStorage(page);
     await openForm(page);
     await page.getByText('This device keeps nothing here.').waitFor();
     await fill(page);

@@ -1,21 +1,12 @@
 /** The open card and its vehicle: the top line, the way back to the complaint, the plan of a proven cause, ticked steps. */
-import type { Browser, Page } from 'playwright-core';
-import { afterAll, beforeAll, describe, expect, test } from 'vitest';
+import type { Page } from 'playwright-core';
+import { describe, expect, test } from 'vitest';
 import type { Job } from '../../src/model/job.ts';
-import { builtSite, launchBrowser, openPage, type ServedSite, serveSite } from './browser.ts';
+import { openPage } from './browser.ts';
 import { giveAnswer } from './give-answer.ts';
+import { openSite } from './open-site.ts';
 
-let browser: Browser;
-let site: ServedSite;
-
-beforeAll(async () => {
-  browser = await launchBrowser();
-  site = await serveSite(builtSite());
-});
-afterAll(async () => {
-  await site.stop();
-  await browser.close();
-});
+const { browser, site } = await openSite();
 
 const quiet = { serviceWorkers: 'block' as const };
 const AT = '2026-11-25T10:00:00.000Z';

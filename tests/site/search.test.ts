@@ -1,29 +1,17 @@
 /** Search on the real shelf, in the order people see. */
-import type { Browser } from 'playwright-core';
 import { afterAll, beforeAll, describe, expect, test } from 'vitest';
-import {
-  builtSite,
-  launchBrowser,
-  openPage,
-  type ServedSite,
-  serveSite,
-  type WatchedPage,
-} from './browser.ts';
+import { openPage, type WatchedPage } from './browser.ts';
+import { openSite } from './open-site.ts';
 
-let browser: Browser;
-let site: ServedSite;
+const { browser, site } = await openSite();
 let opened: WatchedPage;
 
 beforeAll(async () => {
-  browser = await launchBrowser();
-  site = await serveSite(builtSite());
   opened = await openPage(browser, site.root, { serviceWorkers: 'block' });
   await opened.page.goto(`${site.root}search.html`);
 });
 afterAll(async () => {
   await opened.close();
-  await site.stop();
-  await browser.close();
 });
 
 interface Shown {

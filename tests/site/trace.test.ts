@@ -4,31 +4,19 @@ import { createRequire } from 'node:module';
 import { tmpdir } from 'node:os';
 import { join } from 'node:path';
 import type { AxeResults } from 'axe-core';
-import type { Browser, Page } from 'playwright-core';
+import type { Page } from 'playwright-core';
 import { afterAll, beforeAll, describe, expect, test } from 'vitest';
 import { longLog } from '../trace/long-log.ts';
-import {
-  builtSite,
-  folderRoot,
-  launchBrowser,
-  openPage,
-  type ServedSite,
-  SIZES,
-  serveSite,
-} from './browser.ts';
+import { builtSite, folderRoot, openPage, SIZES } from './browser.ts';
+import { openSite } from './open-site.ts';
 
-let browser: Browser;
-let site: ServedSite;
+const { browser, site } = await openSite();
 let scratch: string;
 
 beforeAll(async () => {
-  browser = await launchBrowser();
-  site = await serveSite(builtSite());
   scratch = await mkdtemp(join(tmpdir(), 'road-test-'));
 });
 afterAll(async () => {
-  await site.stop();
-  await browser.close();
   await rm(scratch, { recursive: true });
 });
 

@@ -2,32 +2,14 @@
 import { cp, mkdtemp, rm } from 'node:fs/promises';
 import { tmpdir } from 'node:os';
 import { join } from 'node:path';
-import type { Browser, Page } from 'playwright-core';
+import type { Page } from 'playwright-core';
 import { afterAll, beforeAll, describe, expect, test } from 'vitest';
-import {
-  builtSite,
-  folderRoot,
-  launchBrowser,
-  openPage,
-  type ServedSite,
-  SIZES,
-  serveSite,
-  type WatchedPage,
-} from './browser.ts';
+import { builtSite, folderRoot, openPage, SIZES, type WatchedPage } from './browser.ts';
 import { answerRow, giveAnswer } from './give-answer.ts';
+import { openSite } from './open-site.ts';
 import { causeTitle, usualAnswers } from './usual-answers.ts';
 
-let browser: Browser;
-let site: ServedSite;
-
-beforeAll(async () => {
-  browser = await launchBrowser();
-  site = await serveSite(builtSite());
-});
-afterAll(async () => {
-  await site.stop();
-  await browser.close();
-});
+const { browser, site } = await openSite();
 
 const phone = { viewport: SIZES.phone, hasTouch: true, isMobile: true };
 

@@ -1,8 +1,9 @@
 /** The sample logs of the demo, made here: by hand, or by the simulation with noise. All invented. */
-import { type Car, drive, type Fault, makeCar } from './car.ts';
+import { type Car, drive, type Fault } from './car.ts';
 import { handLog, OPENS_EARLY, SOUND_RUN } from './hand-log.ts';
 import { randomOf } from './random.ts';
 import { driveOver, type Leg } from './route.ts';
+import { stampedCar } from './stamped-car.ts';
 import { type LogStyle, writeLog } from './write-log.ts';
 
 export const SAMPLES = {
@@ -42,21 +43,12 @@ function simulated(
   more: Partial<Car> = {},
   style: Partial<LogStyle> = {},
 ): string {
-  const car: Car = {
-    ...makeCar(randomOf(4), fault),
-    opens: 87,
-    tolerance: 0.5,
-    fanOn: 97,
-    fanOff: 92,
-    size: 1,
-    idleHeat: 3200,
-    mass: 1300,
-    dragArea: 0.7,
-    radiator: 1.1,
-    heater: 0.2,
-    ...more,
-  };
-  const readings = drive(car, driveOver(ROUTE, outside, randomOf(9)), outside, randomOf(8));
+  const readings = drive(
+    stampedCar(fault, more),
+    driveOver(ROUTE, outside, randomOf(9)),
+    outside,
+    randomOf(8),
+  );
   return writeLog(readings, { ...STYLE, ...style }, randomOf(6));
 }
 

@@ -6,11 +6,12 @@ import { fromTrace, milestonesFor, passes } from '../../src/trace/proof.ts';
 import { finish, readLog } from '../../src/trace/read/read-log.ts';
 import { eventText, monitorText, stopText, tell } from '../../src/trace/say.ts';
 import { traceVehicleOf, type VehicleFigures } from '../../src/trace/vehicle.ts';
-import { type Car, drive, type Fault, makeCar } from './car.ts';
+import { type Car, drive } from './car.ts';
 import { handLog, OPENS_EARLY, SOUND_RUN } from './hand-log.ts';
 import { STAMP_87, STAMP_88, sheetWith } from './known-cars.ts';
 import { randomOf } from './random.ts';
 import { driveOver, type Leg } from './route.ts';
+import { stampedCar } from './stamped-car.ts';
 import { type LogStyle, writeLog } from './write-log.ts';
 
 function judged(text: string, sheet: VehicleFigures | undefined, said?: Said) {
@@ -34,24 +35,6 @@ const PLAIN: LogStyle = {
   columns: { speed: true, rpm: true, intake: true, ambient: true, fan: false, outlet: false, load: false },
   dirt: 0,
 };
-
-/** A car of 1,300 kg with a stamp of 87 °C, its fan at 97 °C. */
-function carWith(fault: Fault, more: Partial<Car> = {}): Car {
-  return {
-    ...makeCar(randomOf(4), fault),
-    opens: 87,
-    tolerance: 0.5,
-    fanOn: 97,
-    fanOff: 92,
-    size: 1,
-    idleHeat: 3200,
-    mass: 1300,
-    dragArea: 0.7,
-    radiator: 1.1,
-    heater: 0.2,
-    ...more,
-  };
-}
 
 const RECIPE: Leg[] = [
   { kind: 'stand', seconds: 120 },
@@ -92,7 +75,7 @@ describe('what the trade tells', () => {
   });
 
   test('a pump that moves nothing: stop', () => {
-    const { verdict, told } = judged(simulated(carWith('pump moves nothing'), 15), STAMP_87);
+    const { verdict, told } = judged(simulated(stampedCar('pump moves nothing'), 15), STAMP_87);
     expect(verdict.stop).toBe(true);
     expect(verdict.causes).toContain('pump-impeller-failed');
     expect(told.sentence).toMatch(/^Stop\. /);
@@ -102,13 +85,13 @@ describe('what the trade tells', () => {
   });
 
   test('a thermostat that stays shut: stop', () => {
-    const { verdict } = judged(simulated(carWith('thermostat stuck shut'), 15), STAMP_87);
+    const { verdict } = judged(simulated(stampedCar('thermostat stuck shut'), 15), STAMP_87);
     expect(verdict).toMatchObject({ stop: true, finding: 'straight-past' });
     expect(verdict.outcomes).toContainEqual({ test: 'warm-up-timing', outcome: 'too-fast' });
   });
 
   test('air passing the sensor while hot: stop', () => {
-    const { verdict } = judged(simulated(carWith('air in the system'), 20), STAMP_87);
+    const { verdict } = judged(simulated(stampedCar('air in the system'), 20), STAMP_87);
     expect(verdict.stop).toBe(true);
     expect(verdict.causes).toContain('trapped-air');
     // Falls among swings are no fan.
@@ -116,7 +99,7 @@ describe('what the trade tells', () => {
   });
 
   test('jumps are the sensor, whatever else the log seems to show', () => {
-    const { verdict, told } = judged(simulated(carWith('sensor jumps'), 15), STAMP_87);
+    const { verdict, told } = judged(simulated(stampedCar('sensor jumps'), 15), STAMP_87);
     expect(verdict.finding).toBe('sensor-jumps');
     expect(verdict.stop).toBe(false);
     expect(told.sentence).toContain('faster than coolant can');
@@ -126,7 +109,7 @@ describe('what the trade tells', () => {
     'a sound thermostat in the snow at %d °C is not blamed, however cold it stays',
     (outside) => {
       // A light-footed diesel with everything on the heater and a bare grille.
-      const car = carWith('none', { idleHeat: 1800, heater: 1, size: 1.3, mass: 1000, dragArea: 0.55 });
+      const car = stampedCar('none', { idleHeat: 1800, heater: 1, size: 1.3, mass: 1000, dragArea: 0.55 });
       const { verdict, told } = judged(simulated(car, outside), STAMP_87);
       expect(verdict.causes).toEqual([]);
       expect(['sound', 'cannot-tell']).toContain(verdict.finding);
@@ -135,14 +118,14 @@ describe('what the trade tells', () => {
   );
 
   test('the same snow with a thermostat really stuck open and the heater known to be off: blamed', () => {
-    const car = carWith('thermostat stuck open', { leak: 0.9, heater: 0 });
+    const car = stampedCar('thermostat stuck open', { leak: 0.9, heater: 0 });
     const { verdict } = judged(simulated(car, -18), STAMP_87, { heater: 'off' });
     expect(verdict.finding).toBe('cold-at-speed');
   });
 
   test('standing past its figure with no fan: stop, and the fan’s walk', () => {
     const { verdict } = judged(
-      simulated(carWith('fan dead'), 30, [...RECIPE, { kind: 'stand', seconds: 900 }]),
+      simulated(stampedCar('fan dead'), 30, [...RECIPE, { kind: 'stand', seconds: 900 }]),
       STAMP_87,
     );
     expect(verdict).toMatchObject({ finding: 'no-fan', stop: true, symptom: 'hot-in-traffic' });
@@ -150,7 +133,10 @@ describe('what the trade tells', () => {
   });
 
   test('a sensor 12 K under both airs at a cold start is the sensor', () => {
-    const { verdict } = judged(simulated(carWith('sensor reads low', { sensorOffset: -12 }), 18), STAMP_87);
+    const { verdict } = judged(
+      simulated(stampedCar('sensor reads low', { sensorOffset: -12 }), 18),
+      STAMP_87,
+    );
     expect(verdict.causes).toContain('sensor-reads-low');
   });
 });
@@ -159,7 +145,7 @@ test('one air alone: 12 K under it at a cold start is the sensor, 9 K may be the
   const columns = { ...PLAIN.columns, intake: false };
   const start = (sensorOffset: number) =>
     judged(
-      simulated(carWith('sensor reads low', { sensorOffset }), 18, [{ kind: 'town', seconds: 240 }], {
+      simulated(stampedCar('sensor reads low', { sensorOffset }), 18, [{ kind: 'town', seconds: 240 }], {
         columns,
       }),
       STAMP_87,
@@ -182,7 +168,7 @@ test('let down at speed, then past its opening standing: not called straight pas
     { kind: 'road', seconds: 700, speed: 85 },
     { kind: 'stand', seconds: 1500 },
   ];
-  const { verdict } = judged(simulated(carWith('fan dead'), 34, legs), STAMP_87);
+  const { verdict } = judged(simulated(stampedCar('fan dead'), 34, legs), STAMP_87);
   expect(verdict.finding).toBe('no-fan');
 });
 
@@ -191,19 +177,19 @@ describe('what a log cannot tell is said', () => {
     ['too short', [{ kind: 'town', seconds: 60 }], {}, /too short/],
     ['never at speed', [{ kind: 'town', seconds: 900 }], {}, /never at speed/],
   ] as [string, Leg[], Partial<LogStyle>, RegExp][])('%s', (_, legs, style, words) => {
-    const { verdict, told } = judged(simulated(carWith('none'), 15, legs, style), STAMP_87);
+    const { verdict, told } = judged(simulated(stampedCar('none'), 15, legs, style), STAMP_87);
     expect(verdict.finding).toBe('cannot-tell');
     expect(told.open.join(' ')).toMatch(words);
   });
 
   test('no road speed: at most that it opens where it should, and never what it does at speed', () => {
     const columns = { ...PLAIN.columns, speed: false };
-    const { verdict, told } = judged(simulated(carWith('none'), 15, RECIPE, { columns }), STAMP_87);
+    const { verdict, told } = judged(simulated(stampedCar('none'), 15, RECIPE, { columns }), STAMP_87);
     expect(verdict.causes).toEqual([]);
     expect(told.open.join(' ')).toMatch(/no road speed/);
     expect(verdict.outcomes.map(({ test: id }) => id)).not.toContain('cruise-trace');
     // Without a vehicle nothing says which stamp it is.
-    const unknown = judged(simulated(carWith('none'), 15, RECIPE, { columns }), undefined);
+    const unknown = judged(simulated(stampedCar('none'), 15, RECIPE, { columns }), undefined);
     expect(unknown.verdict.finding).toBe('cannot-tell');
   });
 
@@ -212,20 +198,20 @@ describe('what a log cannot tell is said', () => {
       { kind: 'town', seconds: 600 },
       { kind: 'road', seconds: 700, speed: 85 },
     ];
-    const { verdict, told } = judged(simulated(carWith('none'), 5, legs), STAMP_87);
+    const { verdict, told } = judged(simulated(stampedCar('none'), 5, legs), STAMP_87);
     expect(verdict.finding).toBe('sound');
     expect(told.open.join(' ')).toContain('fan was not needed');
   });
 
   test('without a vehicle the general ranges are used and called so', () => {
-    const { told } = judged(simulated(carWith('none'), 15), undefined);
+    const { told } = judged(simulated(stampedCar('none'), 15), undefined);
     expect(told.sentence).toContain('(general)');
   });
 });
 
 describe('beside the verdict', () => {
   test('the regulation’s measure, from memory: within 20 °F of the stamp, and not back under it', () => {
-    const early = judged(simulated(carWith('thermostat stuck open', { leak: 0.8 }), 5), STAMP_87);
+    const early = judged(simulated(stampedCar('thermostat stuck open', { leak: 0.8 }), 5), STAMP_87);
     expect(['falls back', 'does not reach']).toContain(early.monitor.result);
     expect(monitorText(early, early.vehicle)).toContain('it fails');
     const sound = judged(handLog(SOUND_RUN, 15), STAMP_88);
@@ -237,7 +223,7 @@ describe('beside the verdict', () => {
 
   test('the regulation’s measure is silent beside a stop and where the verdict is not on the thermostat', () => {
     for (const fault of ['pump moves nothing', 'air in the system', 'sensor jumps'] as const) {
-      const result = judged(simulated(carWith(fault), 20), STAMP_87);
+      const result = judged(simulated(stampedCar(fault), 20), STAMP_87);
       expect(monitorText(result, result.vehicle), fault).toBeUndefined();
     }
   });
@@ -302,7 +288,7 @@ describe('beside the verdict', () => {
       'running.low-limit': '77 °C',
       'warm-up.time': '8 min',
     });
-    const { verdict } = judged(simulated(carWith('none', { opens: 84, tolerance: 0 }), 15), sheet);
+    const { verdict } = judged(simulated(stampedCar('none', { opens: 84, tolerance: 0 }), 15), sheet);
     expect(verdict.causes).toEqual([]);
   });
 });

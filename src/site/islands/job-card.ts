@@ -18,6 +18,7 @@ import { drafts } from '../kept/note-drafts.ts';
 import { dayText } from '../text/day-and-time.ts';
 import { button, element } from './element.ts';
 import { loadPlan, PlanForCard } from './job-plan.ts';
+import { followFields, unkeptWarning } from './kept-fields.ts';
 import { saveFile } from './save-file.ts';
 
 const TEXTS = ['name', 'plate', 'distance', 'said', 'found', 'did', 'watch'] as const;
@@ -167,12 +168,8 @@ class JobCard extends HTMLElement {
   private changedElsewhere(): void {
     const now = jobs.get(this.job.id);
     if (now && now.changed !== this.job.changed) {
-      for (const name of TEXTS) {
-        const field = this.field(name);
-        if (!field || field === document.activeElement) continue;
-        field.value = now[name];
-        this.seen = { ...this.seen, [name]: now[name] };
-      }
+      const taken = followFields(TEXTS, (name) => this.field(name), now);
+      this.seen = { ...this.seen, ...Object.fromEntries(taken) };
       this.job = now;
     }
     this.showAll();
@@ -180,11 +177,8 @@ class JobCard extends HTMLElement {
 
   private tellUnkept(): void {
     this.place('.unkept').replaceChildren(
-      element(
-        'p',
-        { class: 'caution' },
-        element('b', {}, 'This device keeps nothing here. '),
-        'Its storage is full or blocked, or this is a private window. The card is only on this page: export it or print it before you leave. ',
+      unkeptWarning(
+        'The card is only on this page: export it or print it before you leave. ',
         button('Export it now', () => this.export([this.job])),
       ),
     );

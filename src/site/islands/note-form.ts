@@ -16,6 +16,7 @@ import {
 } from '../kept/note-drafts.ts';
 import { dayAndTimeText } from '../text/day-and-time.ts';
 import { button, element } from './element.ts';
+import { followFields, unkeptWarning } from './kept-fields.ts';
 import { saveFile } from './save-file.ts';
 
 type Field = HTMLInputElement | HTMLSelectElement | HTMLTextAreaElement;
@@ -146,12 +147,8 @@ class NoteForm extends HTMLElement {
   private changedElsewhere(): void {
     const now = drafts.get(this.draft.id);
     if (now && now.changed !== this.draft.changed) {
-      for (const name of DRAFT_FIELDS) {
-        const field = this.field(name);
-        if (!field || field === document.activeElement) continue;
-        field.value = now[name];
-        this.seen = { ...this.seen, [name]: now[name] };
-      }
+      const taken = followFields(DRAFT_FIELDS, (name) => this.field(name), now);
+      this.seen = { ...this.seen, ...Object.fromEntries(taken) };
       this.draft = now;
       this.showCheck();
     }
@@ -160,12 +157,7 @@ class NoteForm extends HTMLElement {
 
   private tellUnkept(): void {
     this.place('.unkept').replaceChildren(
-      element(
-        'p',
-        { class: 'caution' },
-        element('b', {}, 'This device keeps nothing here. '),
-        'Its storage is full or blocked, or this is a private window. What you write is only on this page: save the file before you leave it.',
-      ),
+      unkeptWarning('What you write is only on this page: save the file before you leave it.'),
     );
   }
 
