@@ -87,6 +87,10 @@ export const jobSchema = z.strictObject({
   drafted: idSchema
     .optional()
     .describe('The cause from whose record the words for the customer were drafted.'),
+  'drafted-words': z
+    .strictObject({ found: words(3000), watch: words(3000) })
+    .optional()
+    .describe('What was drafted: as long as it stands unchanged it goes with its cause.'),
   found: words(3000).describe('For the customer: what was found.'),
   did: words(3000).describe('For the customer: what was done.'),
   watch: words(3000).describe('For the customer: what to watch.'),

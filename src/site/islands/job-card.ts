@@ -307,6 +307,7 @@ class JobCard extends HTMLElement {
       found: job.found || drafts.found,
       watch: job.watch || drafts.watch,
       drafted: proven.id,
+      'drafted-words': { found: drafts.found, watch: drafts.watch },
     }));
     for (const name of ['found', 'watch'] as const) {
       const field = this.field(name);

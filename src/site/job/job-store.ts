@@ -28,7 +28,8 @@ export function isJob(value: unknown): value is Job {
     Object.values(value.torques).every((each) => hasTexts(each, 'what', 'figure') && isMoment(each.at)) &&
     isMissingOr(value.steps, (steps) => isFields(steps) && Object.values(steps).every(isStepsOf)) &&
     isMissingOr(value.open, (open) => isListOf(open, isOpenItem)) &&
-    isMissingOr(value.drafted, isText)
+    isMissingOr(value.drafted, isText) &&
+    isMissingOr(value['drafted-words'], (draft) => hasTexts(draft, 'found', 'watch'))
   );
 }
 
