@@ -174,6 +174,19 @@ describe('the walk', () => {
     await page.getByRole('button', { name: 'Start again' }).click();
   });
 
+  test('what is offered to go on with says whose answers they are, when another car stands in the bay now', async () => {
+    await page.goto(`${site.root}vehicles/aldermoor-tarn-16.html`);
+    await page.getByRole('button', { name: 'Work on this vehicle' }).click();
+    await start();
+    await answer(page, 'At the mark');
+    await page.goto(`${site.root}vehicles/lindqual-mere-12.html`);
+    await page.getByRole('button', { name: 'Work on this vehicle' }).click();
+    await start();
+    await page.getByText('with 1 answer for Tarn 1.6.').waitFor();
+    await page.getByRole('button', { name: 'Forget it' }).click();
+    await page.evaluate(() => localStorage.clear());
+  });
+
   test('finds another way when a test is skipped, and says why this one', async () => {
     await start();
     await answer(page, 'At the mark');

@@ -28,6 +28,8 @@ import { WalkParts } from './walk-parts.ts';
 interface KeptWalk {
   answers: [string, string][];
   at: string;
+  /** What the car was called that they were given for. */
+  vehicle?: string;
 }
 
 const isTexts = (value: unknown): value is string[] =>
@@ -39,7 +41,8 @@ const isKeptWalk = (value: unknown): value is KeptWalk =>
   Array.isArray(value.answers) &&
   value.answers.every((each) => isTexts(each) && each.length === 2) &&
   'at' in value &&
-  typeof value.at === 'string';
+  typeof value.at === 'string' &&
+  (!('vehicle' in value) || typeof value.vehicle === 'string');
 
 class Walk extends HTMLElement {
   private data!: WalkData;
@@ -150,11 +153,13 @@ class Walk extends HTMLElement {
     const fragment = writeAnswers(this.answers);
     history.pushState(null, '', fragment === '' ? `${location.pathname}${location.search}` : `#${fragment}`);
     const name = `walk.${this.data.symptom}`;
+    const { vehicle } = window.headertank;
     if (this.answers.size === 0) forget(name);
     else
       this.keeps = keep(name, {
         answers: [...this.answers],
         at: new Date().toISOString(),
+        ...(vehicle && { vehicle: vehicle.short }),
       } satisfies KeptWalk);
   }
 
@@ -392,7 +397,7 @@ class Walk extends HTMLElement {
       element(
         'p',
         { class: 'note-line no-print' },
-        `You were here ${when}, with ${count}. `,
+        `You were here ${when}, with ${count}${before.vehicle ? ` for ${before.vehicle}` : ''}. `,
         button('Go on from there', () => {
           location.hash = new URLSearchParams(before.answers).toString();
           this.readAddress(true);
