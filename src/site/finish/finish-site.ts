@@ -26,10 +26,10 @@ export interface FinishedSite {
  */
 export async function finishSite(folder: string, source: string): Promise<FinishedSite> {
   const output = await readOutput(folder);
-  fitStyles(output);
   const scanned = scan(output);
   await writeIslands(output, scanned, join(source, 'islands'));
-  const outcomes = [relativeLinks(output, scanned), policies(scanned)];
+  // The policy is made of the styles as they are then.
+  const outcomes = [fitStyles(output, scanned), relativeLinks(output, scanned), policies(scanned)];
   const faults = outcomes.flatMap((outcome) => outcome.faults);
   if (faults.length > 0) throw new SiteError(faults);
   applyEdits(output, outcomes);

@@ -1,23 +1,126 @@
-/** A page that begins without calculators and drawings does without their styles: a sixth of what it would weigh. */
+/**
+ * A page goes with the rules it can need: those whose classes and elements it has, or may be given by its scripts. What the
+ * sections of a walk need beyond that is brought with them where it is of calculators and drawings, and is there otherwise.
+ */
+import { readFileSync } from 'node:fs';
+import { join } from 'node:path';
 import { sortStyle } from '../walk/part-rules.ts';
 import type { Output } from './output.ts';
+import { attributeOf, type Tag } from './page-tags.ts';
+import type { Outcome, Scanned } from './scanned.ts';
+import { dropUnread, type RuleSheet, readRules, rulesFor } from './style-rules.ts';
 
-const STYLE = /<style>([^<]*)<\/style>/g;
 /** A road test draws when its log is read. */
 const HAS_PARTS = /class="(?:calculator|drawing)[ "]|\/scripts\/trace/;
+const SCRIPT = /^\/?(scripts|calculators)\/([a-z-]+)\.js$/;
+/** Loaded by every page; the search's own files are no part of a page. */
+const EVERYWHERE = ['scripts/page.js', 'scripts/after-load.js'];
+const LOADS = /\(["'`]([a-z-]+)["'`]\)/g;
+const DEFINES = /customElements\.define\(["'`]([a-z-]+)/g;
+const MAKES = /createElement\(["'`](ht-[a-z-]+)/g;
+const WORD = /[a-z][\w-]*/gi;
 
-export function fitStyles(output: Output): void {
-  // Pages of a kind have the same style.
-  const known = new Map<string, string>();
-  const withoutParts = (style: string): string => {
-    const others = known.get(style) ?? sortStyle(style).others;
-    known.set(style, others);
-    return others;
+/**
+ * Changes the text of the tags too, so that a policy made later allows what the page has then.
+ * @param output with all scripts written
+ */
+export function fitStyles(output: Output, scanned: Scanned): Outcome {
+  const outcome: Outcome = { edits: new Map(), faults: [] };
+  const wordsOf = wordsByScript(output);
+  const sheets = new Map<string, RuleSheet>();
+  for (const [name, { text, tags }] of scanned) {
+    const hasParts = HAS_PARTS.test(text);
+    const ofWalk = name.startsWith('symptoms/') && scanned.get(name.replace('symptoms/', 'walks/'));
+    const names = namesIn([...tags, ...(ofWalk ? ofWalk.tags : [])]);
+    const words = wordsOf([...EVERYWHERE, ...tags.flatMap(sourceOf)], names);
+    const has = (each: string) => names.has(each) || words.has(each.replace('.', ''));
+    const styles = tags.filter((tag) => tag.name === 'style');
+    const fitted = styles.map(({ text: style = '' }) => {
+      const wanted = hasParts ? style : sortStyle(style).others;
+      const sheet = sheets.get(wanted) ?? readRules(wanted);
+      sheets.set(wanted, sheet);
+      return rulesFor(sheet, has);
+    });
+    // Calculators that come later read what the page before them does not.
+    const whole =
+      fitted.join('') + (words.has('calculator-live') ? styles.map(({ text: style }) => style).join('') : '');
+    const edits = styles.map((tag, index) => {
+      const end = tag.end + (tag.text?.length ?? 0);
+      tag.text = dropUnread(fitted[index] ?? '', whole);
+      return { start: tag.end, end, text: tag.text };
+    });
+    outcome.edits.set(name, edits);
+  }
+  return outcome;
+}
+
+/** Classes, written `.class`, and names of elements. */
+function namesIn(tags: readonly Tag[]): Set<string> {
+  const names = new Set<string>();
+  for (const tag of tags) {
+    names.add(tag.name);
+    for (const each of attributeOf(tag, 'class')?.split(/\s+/) ?? []) names.add(`.${each}`);
+  }
+  return names;
+}
+
+/**
+ * @returns the words in all scripts that a page with these elements begins with or may load: a class or an element they make
+ *   is among them
+ */
+function wordsByScript({
+  folder,
+  others,
+}: Output): (begun: readonly string[], elements: ReadonlySet<string>) => ReadonlySet<string> {
+  const scripts = new Map<string, Script>();
+  for (const address of others)
+    if (SCRIPT.test(address) && !address.startsWith('scripts/search-'))
+      scripts.set(address, readScript(readFileSync(join(folder, address), 'utf8')));
+  // Loaded by an address that is put together.
+  const live = scripts.get('scripts/calculator-live.js');
+  if (live) live.loads.push(...[...scripts.keys()].filter((address) => address.startsWith('calculators/')));
+  const known = new Map<string, ReadonlySet<string>>();
+  return (begun, elements) => {
+    const all = new Set(begun);
+    for (const address of all) {
+      const script = scripts.get(address);
+      for (const next of script?.loads ?? []) {
+        const defines = scripts.get(next)?.defines ?? [];
+        const isWanted = defines.some((each) => elements.has(each) || script?.makes.includes(each));
+        if (isWanted || defines.length === 0) all.add(next);
+      }
+    }
+    const key = [...all].join();
+    const words =
+      known.get(key) ?? new Set([...all].flatMap((address) => [...(scripts.get(address)?.words ?? [])]));
+    known.set(key, words);
+    return words;
   };
-  for (const [name, page] of output.pages)
-    if (!HAS_PARTS.test(page))
-      output.pages.set(
-        name,
-        page.replace(STYLE, (_, style: string) => `<style>${withoutParts(style)}</style>`),
-      );
+}
+
+interface Script {
+  words: ReadonlySet<string>;
+  /** Addresses of scripts it may load. */
+  loads: string[];
+  /** Elements whose behaviour it is; a script that is loaded for none of the page's does nothing there. */
+  defines: readonly string[];
+  /** Elements with a behaviour that it puts into the page. */
+  makes: readonly string[];
+}
+
+function readScript(text: string): Script {
+  const all = (pattern: RegExp) => [
+    ...new Set([...text.matchAll(pattern)].map(([whole, name]) => name ?? whole)),
+  ];
+  return {
+    words: new Set(all(WORD)),
+    loads: all(LOADS).map((name) => `scripts/${name}.js`),
+    defines: all(DEFINES),
+    makes: all(MAKES),
+  };
+}
+
+function sourceOf(tag: Tag): string[] {
+  const source = tag.name === 'script' ? attributeOf(tag, 'src') : undefined;
+  return source === undefined ? [] : [source.replace(/^\//, '')];
 }
