@@ -1,20 +1,18 @@
 /**
- * A page goes with the rules it can need: those whose classes and elements it has, or may be given by its scripts. What the
- * sections of a walk need beyond that is brought with them where it is of calculators and drawings, and is there otherwise.
+ * A page goes with the rules it can need: those whose classes and elements it has, or may be given by its scripts or, a
+ * complaint, by the sections of its walk.
  */
 import { readFileSync } from 'node:fs';
 import { join } from 'node:path';
-import { sortStyle } from '../walk/part-rules.ts';
 import type { Output } from './output.ts';
 import { attributeOf, type Tag } from './page-tags.ts';
 import type { Outcome, Scanned } from './scanned.ts';
 import { dropUnread, type RuleSheet, readRules, rulesFor } from './style-rules.ts';
 
-/** A road test draws when its log is read. */
-const HAS_PARTS = /class="(?:calculator|drawing)[ "]|\/scripts\/trace/;
 const SCRIPT = /^\/?(scripts|calculators)\/([a-z-]+)\.js$/;
 /** Loaded by every page; the search's own files are no part of a page. */
 const EVERYWHERE = ['scripts/page.js', 'scripts/after-load.js'];
+const CALCULATOR = 'calculator-live';
 const LOADS = /\(["'`]([a-z-]+)["'`]\)/g;
 const DEFINES = /customElements\.define\(["'`]([a-z-]+)/g;
 const MAKES = /createElement\(["'`](ht-[a-z-]+)/g;
@@ -27,23 +25,21 @@ const WORD = /[a-z][\w-]*/gi;
 export function fitStyles(output: Output, scanned: Scanned): Outcome {
   const outcome: Outcome = { edits: new Map(), faults: [] };
   const wordsOf = wordsByScript(output);
+  // Styles that come with a calculator read what the page before it does not.
+  const files = [...output.others].filter((each) => each.endsWith('.css')).map((each) => read(output, each));
   const sheets = new Map<string, RuleSheet>();
-  for (const [name, { text, tags }] of scanned) {
-    const hasParts = HAS_PARTS.test(text);
+  for (const [name, { tags }] of scanned) {
     const ofWalk = name.startsWith('symptoms/') && scanned.get(name.replace('symptoms/', 'walks/'));
     const names = namesIn([...tags, ...(ofWalk ? ofWalk.tags : [])]);
     const words = wordsOf([...EVERYWHERE, ...tags.flatMap(sourceOf)], names);
-    const has = (each: string) => names.has(each) || words.has(each.replace('.', ''));
+    const has = (each: string) => names.has(each) || isAmong(words, each.replace('.', ''));
     const styles = tags.filter((tag) => tag.name === 'style');
     const fitted = styles.map(({ text: style = '' }) => {
-      const wanted = hasParts ? style : sortStyle(style).others;
-      const sheet = sheets.get(wanted) ?? readRules(wanted);
-      sheets.set(wanted, sheet);
+      const sheet = sheets.get(style) ?? readRules(style);
+      sheets.set(style, sheet);
       return rulesFor(sheet, has);
     });
-    // Calculators that come later read what the page before them does not.
-    const whole =
-      fitted.join('') + (words.has('calculator-live') ? styles.map(({ text: style }) => style).join('') : '');
+    const whole = [...fitted, ...(words.has(CALCULATOR) ? files : [])].join('');
     const edits = styles.map((tag, index) => {
       const end = tag.end + (tag.text?.length ?? 0);
       tag.text = dropUnread(fitted[index] ?? '', whole);
@@ -52,6 +48,12 @@ export function fitStyles(output: Output, scanned: Scanned): Outcome {
     outcome.edits.set(name, edits);
   }
   return outcome;
+}
+
+/** `t-hot` is among words with `t-` too: a script puts the rest of the name to it. */
+function isAmong(words: ReadonlySet<string>, name: string): boolean {
+  const stroke = name.lastIndexOf('-') + 1;
+  return words.has(name) || (stroke > 0 && words.has(name.slice(0, stroke)));
 }
 
 /** Classes, written `.class`, and names of elements. */
@@ -68,16 +70,15 @@ function namesIn(tags: readonly Tag[]): Set<string> {
  * @returns the words in all scripts that a page with these elements begins with or may load: a class or an element they make
  *   is among them
  */
-function wordsByScript({
-  folder,
-  others,
-}: Output): (begun: readonly string[], elements: ReadonlySet<string>) => ReadonlySet<string> {
+function wordsByScript(
+  output: Output,
+): (begun: readonly string[], elements: ReadonlySet<string>) => ReadonlySet<string> {
   const scripts = new Map<string, Script>();
-  for (const address of others)
+  for (const address of output.others)
     if (SCRIPT.test(address) && !address.startsWith('scripts/search-'))
-      scripts.set(address, readScript(readFileSync(join(folder, address), 'utf8')));
+      scripts.set(address, readScript(read(output, address)));
   // Loaded by an address that is put together.
-  const live = scripts.get('scripts/calculator-live.js');
+  const live = scripts.get(`scripts/${CALCULATOR}.js`);
   if (live) live.loads.push(...[...scripts.keys()].filter((address) => address.startsWith('calculators/')));
   const known = new Map<string, ReadonlySet<string>>();
   return (begun, elements) => {
@@ -106,6 +107,10 @@ interface Script {
   defines: readonly string[];
   /** Elements with a behaviour that it puts into the page. */
   makes: readonly string[];
+}
+
+function read({ folder }: Output, address: string): string {
+  return readFileSync(join(folder, address), 'utf8');
 }
 
 function readScript(text: string): Script {

@@ -3,6 +3,7 @@ import type { Calculator, Input, QuantityInput } from '../../calculators/declara
 import { isAsked, isExample, type Typed, workOut } from '../../calculators/work-out.ts';
 import { pointedText, readQuantity } from '../../model/quantity.ts';
 import { loadScript } from '../browser/load-script.ts';
+import { loadStyle } from '../browser/load-style.ts';
 import '../page-globals.ts';
 import { answerDetail, answerSentence, answerTone, waitingSentence } from '../calculator-answer.ts';
 import {
@@ -13,6 +14,7 @@ import {
   writeDefault,
   writeField,
 } from '../calculator-field.ts';
+import { answerPlace, calculatorForm, IN_STEP, standingText } from '../calculator-form.ts';
 import { putOnJobCard } from '../job/hand-over.ts';
 import { button } from './element.ts';
 
@@ -37,30 +39,32 @@ class CalculatorPart extends HTMLElement {
   private calculator: Calculator | undefined;
   /** Fields somebody has typed in, or that came with the address. */
   private readonly touched = new Set<string>();
-  private given: Readonly<Record<string, string>> = {};
+  given: Readonly<Record<string, string>> = {};
   /** Fields that hold the chosen vehicle's figure. */
   private readonly byVehicle = new Set<string>();
   private ownPage = false;
   /** Inside a step an example would be taken for this car's figures: none is shown. */
-  private inStep = false;
+  inStep = false;
   private toCard: HTMLElement | undefined;
   private pause = 0;
   private readonly picture = `live-picture-${made++}`;
 
   connectedCallback() {
     const id = this.dataset.id ?? '';
-    loadScript(`../calculators/${id}`).then(
+    this.inStep = this.hasAttribute('data-in-step');
+    Promise.all([loadScript(`../calculators/${id}`), this.inStep && loadStyle()]).then(
       () => this.start(declared.get(id)),
       () => this.tell('The fields could not be started. Open this page again.'),
     );
   }
 
   private start(calculator: Calculator | undefined): void {
+    if (this.calculator || !calculator) return;
+    if (this.inStep) this.makeForm(calculator);
     const form = this.querySelector('form');
-    if (this.calculator || !calculator || !form) return;
+    if (!form) return;
     this.calculator = calculator;
     this.ownPage = this.hasAttribute('data-own-page');
-    this.inStep = this.hasAttribute('data-in-step');
     this.given = JSON.parse(this.dataset.given ?? '{}');
     this.querySelector('fieldset')?.removeAttribute('disabled');
     form.addEventListener('submit', (event) => event.preventDefault());
@@ -73,6 +77,16 @@ class CalculatorPart extends HTMLElement {
       window.addEventListener('hashchange', () => this.readAddress());
     }
     this.fill();
+  }
+
+  /** Inside a step the fields come only now, where the line stands that waited for them. */
+  private makeForm(calculator: Calculator): void {
+    const prefix = `live-${calculator.id}-${made++}`;
+    const form = calculatorForm(calculator, { prefix, inStep: true, given: {} });
+    const waiting = waitingSentence(calculator, false);
+    const place = document.createElement('template');
+    place.innerHTML = form + answerPlace('as-example', waiting, '');
+    this.querySelector('.example')?.replaceWith(place.content);
   }
 
   /** The answer can go onto the job card as a reading. */
@@ -191,10 +205,9 @@ class CalculatorPart extends HTMLElement {
     );
   }
 
-  /** What stands in a field nobody typed in: the vehicle's figure, the workshop's, the example. */
+  /** What stands in a field nobody typed in, unless the vehicle gives it. */
   private standing(input: Input): string {
-    const waits = this.inStep && input.kind === 'quantity' && input.reading;
-    return this.given[input.name] ?? (waits ? '' : input.default);
+    return standingText(input, this);
   }
 
   private figureOf(input: Input) {
@@ -306,8 +319,7 @@ class CalculatorPart extends HTMLElement {
   private exampleLine(): string {
     const { vehicle } = window.headertank;
     if (this.touched.size > 0) return 'Your figures; the rest stands as shown.';
-    if (this.inStep)
-      return this.setOfStep() ? 'This vehicle’s figures for this joint.' : 'Type what was found on this car.';
+    if (this.inStep) return this.setOfStep() ? 'This vehicle’s figures for this joint.' : IN_STEP;
     return vehicle && this.calculator?.inputs.some((input) => this.figureOf(input))
       ? 'This vehicle’s figures and examples. Type yours.'
       : 'Example figures. Type yours over them.';

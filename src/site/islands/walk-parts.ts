@@ -38,9 +38,6 @@ export class WalkParts {
 
   private receive(parts: Readonly<Record<string, string>>): void {
     this.parts = parts;
-    const styles = new CSSStyleSheet();
-    styles.replaceSync(parts.style ?? '');
-    document.adoptedStyleSheets = [...document.adoptedStyleSheets, styles];
   }
 
   /**

@@ -1,13 +1,11 @@
 /** The sections of a page that has every step of a walk, so that each step is written once. */
-import { sortStyle } from './part-rules.ts';
 
 const SECTION = /<section class="step"[^>]*? data-(step|spare|proof)="([^"]+)"[^>]*>[\s\S]*?<\/section>/g;
 
 /**
  * @param page a page of walks/
  * @param name its file name; links within the page get it, since the sections move to a page beside its folder
- * @returns section as markup, by what it is and whose: "step level", "spare code-read", "proof coolant-low"; and "style", the
- *   styles of the calculators and drawings in them
+ * @returns section as markup, by what it is and whose: "step level", "spare code-read", "proof coolant-low"
  * @throws Error when a section holds another, which would be cut in two
  */
 export function cutSections(page: string, name: string): Record<string, string> {
@@ -17,7 +15,5 @@ export function cutSections(page: string, name: string): Record<string, string> 
       throw new Error(`${name}: the ${kind} ${id} has a section inside`);
     parts[`${kind} ${id}`] = section.replaceAll('href="#', `href="../walks/${name}#`);
   }
-  const [, style = ''] = /<style>([^<]*)<\/style>/.exec(page) ?? [];
-  parts.style = sortStyle(style).ofParts;
   return parts;
 }

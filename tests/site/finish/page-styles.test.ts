@@ -5,12 +5,6 @@ import { dirname, join } from 'node:path';
 import { afterAll, expect, test } from 'vitest';
 import { fitStyles } from '../../../src/site/finish/page-styles.ts';
 import { applyEdits, scan } from '../../../src/site/finish/scanned.ts';
-import { cutSections } from '../../../src/site/walk/cut-sections.ts';
-import { sortStyle } from '../../../src/site/walk/part-rules.ts';
-
-const OTHERS = 'a,.fig{color:red}@media print{.calculator{display:none}}.step .calculator{margin:0}';
-const OF_PARTS = '.calculator .field,.answer-sentence{margin:0}.drawing text{fill:none}';
-const STYLE = `a,.fig{color:red}.calculator .field,.answer-sentence{margin:0}@media print{.calculator{display:none}}.drawing text{fill:none}.step .calculator{margin:0}`;
 
 const folder = mkdtempSync(join(tmpdir(), 'page-styles-'));
 afterAll(() => rmSync(folder, { recursive: true }));
@@ -34,11 +28,6 @@ function styled(pages: Record<string, string>, scripts: Record<string, string> =
 }
 const styleOf = (style: string, body: string, scripts: Record<string, string> = {}) =>
   styled({ 'a.html': `<style>${style}</style>${body}` }, scripts)['a.html'];
-
-test('a style is parted into the rules of calculators and drawings and all others, in their order', () => {
-  expect(sortStyle(STYLE)).toEqual({ ofParts: OF_PARTS, others: OTHERS });
-  expect(sortStyle('')).toEqual({ ofParts: '', others: '' });
-});
 
 test('a page has the rules of what stands in it', () => {
   const style = 'a{x:1}.fig b{x:2}.calculator .field{x:3}.drawing text{x:4}';
@@ -66,7 +55,7 @@ test('and of what its scripts make, and those that they load', () => {
   ).toBe('.curve{x:1}');
 });
 
-test('a complaint has the rules of the sections its walk brings, but those that come with them', () => {
+test('a complaint has the rules of the sections its walk brings', () => {
   const style = '.trail{x:1}.drawing text{x:2}.why{x:3}';
   const page = (body: string) => `<style>${style}</style>${body}`;
   const fitted = styled({
@@ -75,12 +64,25 @@ test('a complaint has the rules of the sections its walk brings, but those that 
     'symptoms/other.html': page('<p>'),
   });
   expect(fitted).toEqual({
-    'symptoms/s.html': '.why{x:3}',
+    'symptoms/s.html': '.drawing text{x:2}.why{x:3}',
     'walks/s.html': '.drawing text{x:2}.why{x:3}',
     'symptoms/other.html': '',
   });
 });
 
-test('the parts of a walk bring the rules its page may lack', () => {
-  expect(cutSections(`<style>${STYLE}</style>`, 'w.html')).toEqual({ style: OF_PARTS });
+test('a class that a script puts together of a beginning and a rest is not taken away', () => {
+  const style = '.t-hot{x:1}.t-cold-start{x:2}.tick{x:3}';
+  expect(styleOf(style, '<p>', { 'scripts/page.js': 'draw("t-"+name)' })).toBe('.t-hot{x:1}');
+});
+
+test('what is read by the styles of a calculator that comes later stays', () => {
+  const style = ':root{--ink:#000;--stop:red}p{x:1}';
+  const later = {
+    'scripts/calculator.js': 'load("calculator-live")',
+    'styles/calculator.css': 'b{color:var(--stop)}',
+  };
+  expect(styleOf(style, '<p><script src="/scripts/calculator.js"></script>', later)).toBe(
+    ':root{--stop:red}p{x:1}',
+  );
+  expect(styleOf(style, '<p>', later)).toBe(':root{}p{x:1}');
 });

@@ -9,7 +9,7 @@ const section = (kind: string, id: string, inside: string) =>
 test('every step, spare test and proof becomes a part, named by what it is', () => {
   const page = `<main>${section('step', 'level', 'A')}<h2>Out of turn</h2>${section('spare', 'code-read', 'B')}${section('proof', 'coolant-low', 'C')}</main>`;
   const parts = cutSections(page, 'never-warms-up.html');
-  expect(Object.keys(parts)).toEqual(['step level', 'spare code-read', 'proof coolant-low', 'style']);
+  expect(Object.keys(parts)).toEqual(['step level', 'spare code-read', 'proof coolant-low']);
   expect(parts['spare code-read']).toBe(section('spare', 'code-read', 'B'));
 });
 
@@ -30,5 +30,5 @@ test('the script hands over exactly the parts', () => {
   new Function('headertank', walkScript(page, 'w.html'))({
     receiveWalkParts: (parts: unknown) => received.push(parts),
   });
-  expect(received).toEqual([{ 'step a': section('step', 'a', '“</script>”'), style: '' }]);
+  expect(received).toEqual([{ 'step a': section('step', 'a', '“</script>”') }]);
 });
