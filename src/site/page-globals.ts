@@ -38,6 +38,11 @@ export interface PageGlobals {
   receiveWalkParts(parts: Readonly<Record<string, string>>): void;
   /** There once what is known so far is opened under a walk. */
   knownSoFar?: MakeKnownList;
+  /**
+   * There once scripts/vehicle-chosen.js is loaded: says that a vehicle is chosen, puts it on the open card, leads back.
+   * @param stays whether the device keeps it
+   */
+  sayChosen?(after: Element, vehicle: { id: string; title: string }, stays: boolean): void;
   /** There once scripts/hand-over.js is loaded. */
   putOnJobCard?: typeof putOnJobCard;
   /** There once a vehicle or other units are chosen; on a page with a walk, from the start. */

@@ -2,7 +2,7 @@
 import type { Page } from 'playwright-core';
 import { describe, expect, test } from 'vitest';
 import { CALCULATOR_IDS } from '../../src/model/calculator-ids.ts';
-import { openPage, SIZES } from './browser.ts';
+import { builtSite, folderRoot, openPage, SIZES } from './browser.ts';
 import { openSite } from './open-site.ts';
 
 const { browser, site } = await openSite();
@@ -217,12 +217,39 @@ describe('folded into a step', () => {
     await close();
   });
 
+  test('without scripts it says so and leads to its own page, where the example is worked out', async () => {
+    const { page, close } = await open({ javaScriptEnabled: false });
+    await page.goto(`${site.root}procedures/gravity-fill-and-bleed.html`);
+    const part = page.locator('details.calculator').first();
+    await part.locator('summary').click();
+    expect(await part.locator('noscript').textContent()).toBe('The fields come once scripts may run.');
+    await part.getByRole('link', { name: 'Formula, source and range of validity' }).click();
+    expect(await page.locator('.answer-sentence').textContent()).toMatch(/^Example: /);
+    await close();
+  });
+
+  test('looks as on its own page, styles that come with it included, from a folder too', async () => {
+    const { page, close } = await open();
+    const seen: unknown[] = [];
+    for (const root of [site.root, folderRoot(builtSite())]) {
+      await page.goto(`${root}procedures/gravity-fill-and-bleed.html`);
+      const part = page.locator('details.calculator', { has: page.locator('[data-id="level"]') });
+      await part.locator('summary').click();
+      await part.locator('fieldset:not([disabled])').waitFor();
+      seen.push(await part.locator('fieldset').evaluate((fields) => getComputedStyle(fields).display));
+    }
+    expect(seen).toEqual(['grid', 'grid']);
+    await close();
+  });
+
   test('takes joint, thread and torque of the step, and shows no other figure beside it', async () => {
     const { page, close } = await open({ viewport: SIZES.phone });
     const part = page.locator('details.calculator', {
       has: page.locator('[data-joint="thermostat-housing"]'),
     });
     await page.goto(`${site.root}procedures/thermostat-replace.html`);
+    await part.locator('summary').click();
+    await part.locator('fieldset:not([disabled])').waitFor();
     expect(await part.locator('.worked').textContent()).not.toMatch(/\d/);
     await page.emulateMedia({ media: 'print' });
     expect(await part.isVisible()).toBe(false);

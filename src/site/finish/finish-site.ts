@@ -9,6 +9,7 @@ import { policies } from './policy.ts';
 import { relativeLinks } from './relative-links.ts';
 import { applyEdits, scan } from './scanned.ts';
 import { dropSearchTerms, writeSearch } from './search-scripts.ts';
+import { shortenPaths } from './short-paths.ts';
 import { SiteError } from './site-error.ts';
 import { writeWalkParts } from './walk-parts.ts';
 
@@ -29,7 +30,12 @@ export async function finishSite(folder: string, source: string): Promise<Finish
   const scanned = scan(output);
   await writeIslands(output, scanned, join(source, 'islands'));
   // The policy is made of the styles as they are then.
-  const outcomes = [fitStyles(output, scanned), relativeLinks(output, scanned), policies(scanned)];
+  const outcomes = [
+    fitStyles(output, scanned),
+    shortenPaths(scanned),
+    relativeLinks(output, scanned),
+    policies(scanned),
+  ];
   const faults = outcomes.flatMap((outcome) => outcome.faults);
   if (faults.length > 0) throw new SiteError(faults);
   applyEdits(output, outcomes);
