@@ -3,6 +3,8 @@
  * it goes on, and the planner finds another way when a test is skipped or every named cause is ruled out.
  */
 import '../page-globals.ts';
+// The walk says its questions with figures in them from the start; in one script the two weigh less than side by side.
+import './reader-figures.ts';
 import { describeContradiction } from '../../diagnosis/reason.ts';
 import type { KnownLayout } from '../../model/layout.ts';
 import { loadScript } from '../browser/load-script.ts';
