@@ -142,6 +142,30 @@ test('with the cause proven the card is the main way on from the walk', async ()
   await close();
 });
 
+test('another cause proven: the customer’s sheet says nothing of the first', async () => {
+  const { page, close } = await openPage(browser, site.root, quiet);
+  const handOver = async (answers: string, proven: string) => {
+    await page.goto(`${site.root}symptoms/reads-low-at-cruise.html#${answers}`);
+    await page.reload();
+    await page.getByText(`Proven: ${proven}`).waitFor();
+    await page.locator('.walk-foot').getByRole('button', { name: 'To the job card' }).click();
+    await page.getByText('On the job card: ').waitFor();
+    await page.goto(`${site.root}job.html`);
+    await expect
+      .poll(() => page.getByLabel('What we found').inputValue())
+      .toMatch(new RegExp(`^${proven}\\. `));
+  };
+  await handOver('prove.thermostat-stuck-open=proven', 'Thermostat stuck open');
+  await handOver(
+    'prove.thermostat-stuck-open=not-it&prove.sensor-reads-low=proven',
+    'Coolant sensor reads low',
+  );
+  await page.getByRole('link', { name: 'Customer sheet' }).click();
+  await expect.poll(() => page.locator('.paper').textContent()).toContain('Coolant sensor reads low');
+  expect(await page.locator('.paper').textContent()).not.toContain('Thermostat stuck open');
+  await close();
+});
+
 test('a proven cause brings its plan: work, this repair’s torques, drafts to change, one parts list', async () => {
   const { page, close } = await openPage(browser, site.root, quiet);
   await keepOnDevice(page, tarnCard);

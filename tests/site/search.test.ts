@@ -148,6 +148,24 @@ test('a kind can be chosen and stays in the address', async () => {
   expect(new Set(await page.locator('.search-results .kind').allTextContents())).toEqual(new Set(['Cause']));
 });
 
+test('after the form of the front page was sent, arrow keys lead into the results; a phone shows no keyboard', async () => {
+  const { page } = opened;
+  await page.goto(`${site.root}search.html?q=no+cabin+heat`);
+  await page.locator('.search-results a').first().waitFor();
+  await page.keyboard.press('ArrowDown');
+  await page.keyboard.press('Enter');
+  await page.waitForURL('**/symptoms/no-cabin-heat.html');
+  const touch = await openPage(browser, site.root, {
+    isMobile: true,
+    hasTouch: true,
+    serviceWorkers: 'block',
+  });
+  await touch.page.goto(`${site.root}search.html?q=no+cabin+heat`);
+  await touch.page.locator('.search-results a').first().waitFor();
+  expect(await touch.page.evaluate(() => document.activeElement?.tagName)).toBe('BODY');
+  await touch.close();
+});
+
 test('arrow keys walk through the results, Enter opens, Escape goes back to the field', async () => {
   const { page } = opened;
   await page.goto(`${site.root}index.html`);

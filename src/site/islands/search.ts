@@ -73,7 +73,10 @@ class Search extends HTMLElement {
     const asked = new URLSearchParams(location.search);
     input.value = asked.get('q') ?? '';
     this.#kind = asked.get('kind') ?? '';
-    if (input.value !== '') this.#search();
+    if (input.value === '') return;
+    this.#search();
+    // The form of the front page led here: keys go on where they were. On a phone the keyboard would cover the results.
+    if (matchMedia('(hover: hover)').matches) input.focus({ preventScroll: true });
   }
 
   #submit(event: Event) {
