@@ -81,6 +81,7 @@ export function doubtfulCap(values: Values, show: Shower): Refusal | undefined {
   };
 }
 
+/** The glycol chosen; what is not propylene glycol is ethylene glycol. */
 export function glycolOf(values: Values): Glycol {
   return values.choice('glycol') === 'propylene' ? 'propylene' : 'ethylene';
 }
@@ -91,6 +92,7 @@ export function mixtureOf(values: Values): Mixture {
   return { glycol, fraction: toMassFraction(glycol, volumeFraction(values.number('strength'))) };
 }
 
+/** The altitude asked for, in metres; below the sea is negative. */
 export function altitudeOf(values: Values): Metre {
   return metre(values.number('altitude'));
 }

@@ -11,6 +11,7 @@ export type Car = number;
 export const READY_CAR = 6;
 export const CARS = 7;
 
+/** Engine and place in one number: 1 for a warm engine, 2 for each place further on. */
 export function carOf(engine: EngineState = 'cold', place?: Place): Car {
   return (engine === 'warm' ? 1 : 0) + 2 * placeNumber(place);
 }

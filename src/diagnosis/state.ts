@@ -102,6 +102,7 @@ export function stateOf(compiled: CompiledModel, situation: ResolvedSituation): 
   return { weights: weigh(compiled, situation.findings, situation.ruledOut), car: situation.car, open };
 }
 
+/** Sum of the weights of all causes. */
 export function sumOf(weights: Float64Array): number {
   let sum = 0;
   for (let column = 0; column < weights.length; column++) sum += real(weights, column);

@@ -39,6 +39,7 @@ function table(title: string, schema: $ZodType): string {
   return `#### ${title}\n\n| field | | |\n|---|---|---|\n${rows.join('\n')}\n`;
 }
 
+/** Whether a record may do without the field. */
 export function mayBeLeftOut(field: $ZodType): boolean {
   return z.safeParse(field, undefined).success;
 }

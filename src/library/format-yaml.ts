@@ -23,6 +23,10 @@ export interface Formatted {
   ok: boolean;
 }
 
+/**
+ * A record’s text with its spaces in order. Where that would change what it says, or it cannot be read, it comes
+ * back as it was, and `ok` tells which.
+ */
 export function formatYaml(text: string): Formatted {
   const before = parse(text);
   if (before.document.errors.length > 0) return { text, ok: false };

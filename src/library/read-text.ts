@@ -9,6 +9,7 @@ export interface ReadText {
   errors: readonly YAMLError[];
 }
 
+/** What YAML makes of a file; errors and warnings are handed on, never thrown. */
 export function readText(source: SourceFile): ReadText {
   // prettyErrors would look up a line for each error: that is done once, in the end. Not logLevel "silent", which
   // would leave out the error of a second document.

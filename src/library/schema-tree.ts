@@ -159,6 +159,7 @@ function recordFinder(keys: Kind | undefined, values: Finder | undefined): Finde
   };
 }
 
+/** Whether it has fields: neither a list nor nothing. */
 export function isPlainObject(value: unknown): value is Record<string, unknown> {
   return typeof value === 'object' && value !== null && !Array.isArray(value);
 }

@@ -22,6 +22,7 @@ export interface Shelf {
   guides: string[];
 }
 
+/** A shelf of no records, with a place for every kind. */
 export function emptyRecords(): Records {
   return {
     symptom: new Map(),

@@ -12,6 +12,7 @@ export interface Way {
   path: Path;
 }
 
+/** Every way on from a step, with the place in the record that names it. */
 export function waysOf(stepId: string, step: TreeStep): Way[] {
   const ways = Object.entries(step.on ?? {}).map(
     ([answer, to]): Way => ({ to, path: ['steps', stepId, 'on', answer] }),

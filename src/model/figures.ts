@@ -287,10 +287,12 @@ export type Joint = keyof typeof JOINTS;
 
 export const JOINT_NAMES = Object.keys(JOINTS) as Joint[];
 
+/** Whether a torque list can name it. */
 export function isJoint(name: string): name is Joint {
   return Object.hasOwn(JOINTS, name);
 }
 
+/** Whether a vehicle can have a figure of this path. */
 export function isFigurePath(path: string): path is FigurePath {
   return Object.hasOwn(FIGURES, path);
 }

@@ -233,10 +233,12 @@ export function unitsOf(dimension: Dimension): Unit[] {
   return UNITS.filter((unit) => unit.dimension === dimension);
 }
 
+/** A value in a unit as SI; a temperature becomes kelvin. */
 export function toSI(value: number, unit: Unit): number {
   return value * unit.factor + (unit.offset ?? 0);
 }
 
+/** An SI value in a unit; the way back of `toSI`. */
 export function fromSI(si: number, unit: Unit): number {
   return (si - (unit.offset ?? 0)) / unit.factor;
 }

@@ -33,6 +33,7 @@ export function keep(name: string, value: unknown): boolean {
   }
 }
 
+/** Takes a kept value off the device; without storage it does nothing. */
 export function forget(name: string): void {
   try {
     localStorage.removeItem(PREFIX + name);

@@ -10,6 +10,7 @@ const TOGETHER: readonly (readonly [LayoutCondition, string])[] = [
   [{ pump: ['accessory belt', 'timing belt'] }, 'a coolant pump driven by a belt'],
 ];
 
+/** A condition as a mechanic says it, its features one after the other. */
 export function layoutWords(condition: LayoutCondition): string {
   return LAYOUT_FEATURES.flatMap((feature) => {
     const values = condition[feature];

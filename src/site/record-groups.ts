@@ -18,6 +18,7 @@ const SYSTEMS: readonly (readonly [string, RegExp])[] = [
   ['Engine and exhaust', /head|manifold|fuelling|exhaust|catalyst/],
 ];
 
+/** Causes by the part of the system they sit in. */
 export function causesBySystem(causes: readonly Entry<'cause'>[]): Group<Entry<'cause'>>[] {
   return grouped(
     causes,
@@ -34,6 +35,7 @@ const EITHER = 'Cold or warm, engine off or on';
 const METER = 'With meter, lamp or lead';
 const ROAD = 'On the road';
 
+/** Tests by what they take: a cold engine, a meter, a road. */
 export function testsByState(tests: readonly Entry<'test'>[]): Group<Entry<'test'>>[] {
   return grouped(tests, [FROM_COLD, EITHER, WARM, METER, ROAD], ({ data }) => {
     if (data.place === 'road') return ROAD;

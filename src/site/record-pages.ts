@@ -3,6 +3,7 @@ import type { Entry } from '../library/shelf.ts';
 import { KINDS, type Kind } from '../model/kinds.ts';
 import { shelf } from './shelf.ts';
 
+/** Address of a record’s page, from the root of the site. */
 export function hrefOf(kind: Kind, id: string): string {
   return `/${KINDS[kind].folder}/${id}.html`;
 }
@@ -12,12 +13,17 @@ export function hrefOfWalk(symptom: string): string {
   return `/walks/${symptom}.html`;
 }
 
+/**
+ * A record of the shelf.
+ * @throws Error when there is none of this id
+ */
 export function entryOf<K extends Kind>(kind: K, id: string): Entry<K> {
   const entry = shelf.records[kind].get(id);
   if (!entry) throw new Error(`No ${kind} has the id ${id}`);
   return entry;
 }
 
+/** What a record is called; a code with its number before it. */
 export function titleOf(kind: Kind, id: string): string {
   return kind === 'code' ? `${codeText(id)} ${entryOf(kind, id).data.title}` : entryOf(kind, id).data.title;
 }

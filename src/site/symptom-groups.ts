@@ -6,6 +6,7 @@ import { entriesOf } from './record-pages.ts';
 
 const often = ({ data }: Entry<'symptom'>) => PRIOR_WORDS[data['comes-in'] ?? 'occasional'];
 
+/** Complaints by what is noticed, those that come in most often first. */
 export function symptomGroups(): { name: string; members: Entry<'symptom'>[] }[] {
   const symptoms = entriesOf('symptom').sort((a, b) => often(b) - often(a));
   return Object.entries(SYMPTOM_GROUPS)

@@ -80,6 +80,7 @@ const LEFT_OPEN: readonly Refusal[] = [
   'cold-day',
 ];
 
+/** Says whether it holds, sinks or never warms; what speed was not there to show, the first rise may. */
 export function coldSide(input: ColdSideInput): ColdSide {
   const atSpeed = coldSideAtSpeed(input);
   if (atSpeed.is !== 'unknown' || !atSpeed.because.some((each) => LEFT_OPEN.includes(each))) return atSpeed;

@@ -36,6 +36,7 @@ const HEAT_SOAK_LEAST = 60;
 /** Readings further apart than this are a gap, s. */
 const GAP = 60;
 
+/** What happened on the drive, in order of time. */
 export function eventsOf(judged: Judged, vehicle: TraceVehicle): TraceEvent[] {
   const { grid, start, course, drive, fan, sensor, hot } = judged;
   const { smooth, step } = grid;

@@ -25,6 +25,10 @@ export interface FanCourse {
 const FAN_FALL = 2.5;
 const FALL_TIME = 180;
 
+/**
+ * Runs of the fan, from its own column where the log has one, else from the teeth in the temperature while
+ * standing.
+ */
 export function fanCourse(grid: Grid, drive: Drive | undefined, vehicle: TraceVehicle): FanCourse {
   const { fan } = grid.signals;
   if (fan) return { from: 'column', ...runsOfColumn(grid, fan) };

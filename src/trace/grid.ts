@@ -18,6 +18,7 @@ const MOST_POINTS = 14_400;
 const LONGEST_GAP = 150;
 const SMOOTHING = 15;
 
+/** The log on even steps of a second or more, so that it has no more points than can be judged in time. */
 export function toGrid(trace: Trace): Grid {
   const end = trace.coolant.time.at(-1) ?? 0;
   const step = Math.max(1, Math.ceil(end / MOST_POINTS));

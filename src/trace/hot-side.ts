@@ -45,6 +45,7 @@ const CLEAR_OF_BAND = 4;
 /** Falls and rises of so many K within a minute while hot and not standing before a fan are swings. */
 const SWING = 7;
 
+/** Says whether it gets too hot, when, and how. */
 export function hotSide(input: HotSideInput): HotSide {
   const { grid, vehicle } = input;
   const { smooth, step } = grid;

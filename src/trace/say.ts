@@ -56,6 +56,7 @@ export interface Told {
   open: string[];
 }
 
+/** A judged log in words, in the reader’s units. */
 export function tell(judged: Judged, vehicle: TraceVehicle, habit: Habit = METRIC): Told {
   const { verdict } = judged;
   const parts = FINDING_WORDS[verdict.finding](judged, vehicle, habit);

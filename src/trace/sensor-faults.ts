@@ -42,6 +42,7 @@ const SLIPS_FORGIVEN = 2;
 /** A jump there and back in this time is a spike, s. */
 const SPIKE = 6;
 
+/** Takes readings that no coolant can have out of the channel, and says what they are. */
 export function checkSensor({ time, value }: Channel): SensorCheck {
   const faults: SensorFault[] = [];
   const keep = new Uint8Array(time.length).fill(1);

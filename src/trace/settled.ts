@@ -20,6 +20,7 @@ const SETTLING = 120;
 /** Slower than this is settled, K/s: 0.6 K a minute. */
 export const SETTLED_RISE = 0.01;
 
+/** Each stretch at speed that was long enough to settle, with where it settled, in K. */
 export function settledAtSpeed(grid: Grid, drive: Drive): Settled[] {
   const { smooth, step } = grid;
   const points = (seconds: number) => Math.round(seconds / step);

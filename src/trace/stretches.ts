@@ -40,6 +40,11 @@ export function driveOf({ signals, step }: Grid): Drive | undefined {
   };
 }
 
+/**
+ * Stretches in which something holds.
+ * @param length points of the grid
+ * @param shortest points between the ends of one that counts
+ */
 export function stretchesWhere(length: number, holds: (at: number) => boolean, shortest: number): Stretch[] {
   const found: Stretch[] = [];
   let from = -1;

@@ -46,6 +46,10 @@ const FULLY_OPEN_ABOVE = [10, 18] as const;
 /** Where no fast stage is known: so far above the fan's start it has failed to bring the figure down. */
 export const STOP_ABOVE_FAN = 8;
 
+/**
+ * The figures a log is held against: the vehicle’s own, else the general range, each saying which.
+ * @param sheet undefined while no vehicle is chosen
+ */
 export function traceVehicleOf(sheet: VehicleFigures | undefined): TraceVehicle {
   const own = (path: FigurePath): Figure | undefined => {
     const quantity = sheet?.figures[path]?.quantity;

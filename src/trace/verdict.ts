@@ -168,6 +168,7 @@ const UNDER_ONE_AIR = 11;
 /** At a cold start a sound sensor is within this of the air, K. */
 const SENSOR_AGREES = 4;
 
+/** The verdict of all that was seen: the gravest finding, its causes, what stays open. */
 export function judge(seen: Seen): Verdict {
   const { cold } = seen;
   const finding = findingOf(seen);

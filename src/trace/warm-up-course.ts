@@ -32,6 +32,7 @@ const WIND = 3;
 /** A rise of so many K before the opening is needed to hold the rest against, K. */
 const LEAST_BEFORE = 5;
 
+/** When the first rise passed its milestones, how fast, and where it paused. */
 export function warmUpCourse(grid: Grid, vehicle: TraceVehicle): WarmUpCourse {
   const { smooth, step } = grid;
   const opens = vehicle.opens.low;

@@ -4,6 +4,7 @@ import type { Finding } from '../finding.ts';
 /** Characters of a long line that are shown around the place. */
 const WINDOW = 100;
 
+/** Findings in full sentences, an excerpt with each, a blank line between them; empty when there are none. */
 export function reportText(findings: readonly Finding[]): string {
   return findings.map((finding) => `${oneFinding(finding)}\n`).join('\n');
 }

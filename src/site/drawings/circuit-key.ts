@@ -4,6 +4,10 @@ import { drawHoses } from './hoses.ts';
 
 export const KEY_HEIGHT = 30;
 
+/**
+ * The key under a circuit as SVG.
+ * @param top where it begins, in units of the drawing
+ */
 export function drawKey(top: number): string {
   const y = top + 10;
   const sample = (x: number, flow: 'full' | 'still') => ({

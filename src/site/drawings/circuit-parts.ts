@@ -308,6 +308,7 @@ export function loopBox(place: Box): string {
   return box(place, 4);
 }
 
+/** A loop of its own as a circle of SVG, in units of the drawing. */
 export function loopCircle(centre: Point, radius: number): string {
   return circle({ x: Number(coordinate(centre.x)), y: centre.y }, radius);
 }

@@ -90,6 +90,7 @@ export function circuitStates(layout: Layout): CircuitState[] {
   return hasByPass(layout) ? ['cold', 'hot'] : ['hot'];
 }
 
+/** Parts, hoses and labels of a layout, placed, with what flows in this state. */
 export function planCircuit(layout: Layout, state: CircuitState): CircuitPlan {
   const thermostat = thermostatPlace(layout);
   const sideParts = planSideParts(layout);

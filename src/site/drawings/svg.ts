@@ -54,6 +54,7 @@ export function roundedLine(points: readonly Point[], radius: number): string {
   return data;
 }
 
+/** Straight from one point to another, in units of the drawing. */
 export function distance(a: Point, b: Point): number {
   return Math.hypot(a.x - b.x, a.y - b.y);
 }

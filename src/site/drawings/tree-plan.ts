@@ -38,6 +38,10 @@ export interface Arrangement {
   textWidth: number;
 }
 
+/**
+ * Places for every step, answer and end of a tree.
+ * @param textWidth width of a text in units of the drawing
+ */
 export function planTree(nodes: readonly TreeNode[], { direction, textWidth }: Arrangement): TreePlan {
   const down = direction === 'down';
   const graph = new Graph();

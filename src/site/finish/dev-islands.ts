@@ -3,6 +3,10 @@ import type { ViteDevServer } from 'vite';
 import { bundleScript } from './bundle-script.ts';
 import { islandOf } from './islands.ts';
 
+/**
+ * Serves each island bundled anew at every request.
+ * @param islands their folder
+ */
 export function serveIslands(server: ViteDevServer, islands: string): void {
   server.middlewares.use(async (request, response, next) => {
     const file = islandOf((request.url ?? '').replace(/\?.*$/, ''), islands);

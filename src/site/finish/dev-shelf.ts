@@ -7,6 +7,7 @@ import { reportText, summary } from '../../library/report/text.ts';
 /** Editors save in several steps; they are one change. */
 const PAUSE = 50;
 
+/** Checks the shelf now and after each change under `content`, and shows the findings on the page. */
 export async function watchShelf(server: ViteDevServer, content: string): Promise<void> {
   let timer: NodeJS.Timeout | undefined;
   server.watcher.add(content);

@@ -13,6 +13,7 @@ export interface Folders {
   source: string;
 }
 
+/** The integration: watches while the site is written, finishes it after it is built. */
 export function finish({ content, source }: Folders): AstroIntegration {
   return {
     name: 'headertank-finish',

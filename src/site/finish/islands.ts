@@ -21,6 +21,7 @@ export function islandOf(address: string, islands: string): string | undefined {
   return name !== undefined && existsSync(file) ? file : undefined;
 }
 
+/** Bundles the islands the pages name, and those fetched by others, once each. */
 export async function writeIslands(output: Output, scanned: Scanned, islands: string): Promise<void> {
   const scripts = [...scanned.values()].flatMap(({ tags }) => tags.filter((tag) => tag.name === 'script'));
   const addresses = new Set([...FETCHED, ...scripts.flatMap((tag) => attributeOf(tag, 'src') ?? [])]);
@@ -30,6 +31,10 @@ export async function writeIslands(output: Output, scanned: Scanned, islands: st
   }
 }
 
+/**
+ * Writes a script into the output.
+ * @param name its path there
+ */
 export async function writeScript(output: Output, name: string, text: string): Promise<void> {
   await mkdir(dirname(join(output.folder, name)), { recursive: true });
   await writeFile(join(output.folder, name), text);

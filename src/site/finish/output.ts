@@ -11,6 +11,7 @@ export interface Output {
   others: Set<string>;
 }
 
+/** Reads what Astro has built: pages with their text, all else by name. */
 export async function readOutput(folder: string): Promise<Output> {
   const output: Output = { folder, pages: new Map(), others: new Set() };
   const entries = await readdir(folder, { recursive: true, withFileTypes: true });

@@ -43,6 +43,7 @@ export function readTags(page: string): Tag[] {
   return tags;
 }
 
+/** The value of an attribute, undefined when the tag lacks it. */
 export function attributeOf(tag: Tag, name: string): string | undefined {
   return tag.attributes.find((attribute) => attribute.name === name)?.value;
 }

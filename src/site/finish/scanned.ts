@@ -18,6 +18,7 @@ export interface Outcome {
   faults: SiteFault[];
 }
 
+/** Every page read once for its tags. */
 export function scan(output: Output): Scanned {
   return new Map([...output.pages].map(([name, text]) => [name, { text, tags: readTags(text) }]));
 }

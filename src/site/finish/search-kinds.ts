@@ -16,6 +16,10 @@ export interface KindsOfPages {
 const SIGNATURE = 'pagefind_dcd';
 const FRAGMENT = /^fragment\/(.+)\.pf_fragment$/;
 
+/**
+ * Kinds of all pages of the index, in the order of their ids.
+ * @param files the index, by name
+ */
 export function kindsOfPages(files: IndexFiles): KindsOfPages {
   const pages = [...files].flatMap(([name, bytes]) => {
     const id = FRAGMENT.exec(name)?.[1];

@@ -26,6 +26,7 @@ const BRACKETS = /\([^()]*\)|\[[^\]]*\]/g;
 const CUSTOM = /(?<=[{;])(--[\w-]+):[^;}]*;?/g;
 const USES = /var\((--[\w-]+)/g;
 
+/** The rules of a style sheet, with every class and element they name. */
 export function readRules(style: string): RuleSheet {
   const rules = rulesIn(style);
   return { rules, names: [...new Set(selectorsIn(rules).flatMap(namesOf))], written: new Map() };

@@ -24,6 +24,7 @@ export type MakeKnownList = (
   places: { rows: HTMLElement; tools: HTMLElement },
 ) => KnownList;
 
+/** The part “Known so far” of a walk: findings to tick, causes ranked, the best next test. */
 export class KnownPart {
   readonly root: HTMLElement;
   private list: KnownList | undefined;

@@ -14,6 +14,7 @@ export interface NextQuestion {
   fit(section: HTMLElement): void;
 }
 
+/** Questions an answer may lead to, laid out ahead while nobody waits. */
 export class NextQuestions {
   private readonly parts: WalkParts;
   private readonly ready = new Set<HTMLElement>();

@@ -6,6 +6,7 @@ import type { Answer, Order, TraceReader } from './trace-reader.ts';
 /** A slice on the page ends after so long, ms: under a frame at 60 a second. */
 const SLICE = 10;
 
+/** Reads logs in a worker, or on the page where there can be none. */
 export class BackgroundReader {
   private worker: Worker | undefined;
   private onPage: Promise<TraceReader> | undefined;

@@ -62,6 +62,7 @@ const NARROW: Frame = {
 
 const ZERO = 273.15;
 
+/** A judged log as SVG: curve, expected band, the vehicle’s marks on the axis. */
 export function drawTrace(chart: TraceChart): string {
   const { id, title, description, judged, narrow = false, habit = METRIC } = chart;
   const frame = narrow ? NARROW : WIDE;

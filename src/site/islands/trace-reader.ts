@@ -18,6 +18,7 @@ export type Answer =
   | { kind: 'fault'; fault: LogFault }
   | { kind: 'judged'; understood: Understood; judged: Judged };
 
+/** Reads and judges one log; what has not changed since the last order is not done again. */
 export class TraceReader {
   private text = '';
   /** The choice the trace was read with, and the trace. */

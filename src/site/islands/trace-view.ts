@@ -16,6 +16,7 @@ import { button, element } from './element.ts';
 import { drawTrace, secondsAt, type TraceChart } from './trace-chart.ts';
 import type { TraceNames } from './trace-names.ts';
 
+/** The verdict: sentence, reason, next step, walk and causes it leads to. */
 export function verdictPart({ verdict }: Judged, told: Told, names: TraceNames, root: URL): HTMLElement[] {
   const walk = verdict.symptom;
   const walkTitle = walk === undefined ? undefined : names.symptoms[walk];
@@ -105,6 +106,7 @@ const MARKED: ReadonlySet<TraceEvent['kind']> = new Set([
   'sensor fault',
 ]);
 
+/** The chart with its buttons for closer, wider, earlier and later. */
 export class ChartPart {
   readonly root: HTMLElement;
   private readonly figure = element('div', { class: 'chart' });
@@ -232,6 +234,7 @@ function eventTable(events: readonly TraceEvent[], habit: Habit): HTMLElement {
   );
 }
 
+/** The regulation’s measure; nothing where it says nothing of this log. */
 export function monitorPart(judged: Judged, vehicle: TraceVehicle, habit: Habit): HTMLElement[] {
   const text = monitorText(judged, vehicle, habit);
   if (text === undefined) return [];

@@ -8,6 +8,7 @@ export interface FootActions {
   toJobCard(): void;
 }
 
+/** The buttons under a question or a result. */
 export class WalkFoot {
   private readonly skip: HTMLButtonElement;
   private readonly back: HTMLButtonElement;

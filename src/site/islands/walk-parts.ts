@@ -3,6 +3,7 @@ import '../page-globals.ts';
 import { loadScript } from '../browser/load-script.ts';
 import { cutSections } from '../walk/cut-sections.ts';
 
+/** The other questions of a walk, fetched when first wanted. */
 export class WalkParts {
   private readonly symptom: string;
   private readonly place: HTMLElement;

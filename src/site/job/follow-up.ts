@@ -4,6 +4,7 @@ import { newId } from '../kept/device-store.ts';
 /** Air finds its way out over night and the level falls with it. Common practice, no source. */
 const AFTER_THE_NIGHT = 'Level after the night, engine cold, against the mark';
 
+/** The card with something more to be done. */
 export function withOpenItem(job: Job, what: string): Job {
   const item = { id: newId('open'), at: new Date().toISOString(), what };
   return { ...job, open: [...(job.open ?? []), item] };
@@ -16,6 +17,10 @@ export function withFollowUp(job: Job): Job {
   return isFilled && !isThere ? withOpenItem(job, AFTER_THE_NIGHT) : job;
 }
 
+/**
+ * The card with an item done.
+ * @param value what was read or done
+ */
 export function closeItem(job: Job, id: string, value: string): Job {
   const done = { at: new Date().toISOString(), value };
   return { ...job, open: (job.open ?? []).map((each) => (each.id === id ? { ...each, done } : each)) };

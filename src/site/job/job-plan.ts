@@ -73,6 +73,10 @@ function workOf(id: string): PlannedWork {
   };
 }
 
+/**
+ * What a proven cause asks for.
+ * @throws Error when the shelf has no such cause
+ */
 export function planOf(cause: string): JobPlan {
   const { data } = entryOf('cause', cause);
   const plan = {

@@ -56,6 +56,7 @@ export function openJobId(): string | undefined {
   return id !== undefined && jobs.get(id) ? id : undefined;
 }
 
+/** Opens a card for walks and calculators, or none. */
 export function setOpenJob(id: string | undefined): void {
   if (id === undefined) forget('job-open');
   else keep('job-open', id);

@@ -2,6 +2,7 @@ import type { Job } from '../../model/job.ts';
 import { newId } from '../kept/device-store.ts';
 import { dayAndTimeText } from '../text/day-and-time.ts';
 
+/** An empty card with an id of its own, opened now. */
 export function newJob(): Job {
   const now = new Date().toISOString();
   return {

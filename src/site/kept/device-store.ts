@@ -12,6 +12,7 @@ export interface Kept {
   changed: string;
 }
 
+/** Values of one kind on this device, each under its own key; what the device will not take stays here as long as the page. */
 export class DeviceStore<T extends Kept> {
   private readonly prefix: string;
   private readonly isValid: (value: unknown) => value is T;

@@ -46,6 +46,7 @@ export const DRAFT_FIELDS: readonly DraftField[] = [
   'is-from',
 ];
 
+/** Enough of a draft to be shown. */
 export function isDraft(value: unknown): value is NoteDraft {
   if (typeof value !== 'object' || value === null) return false;
   const draft = value as Record<string, unknown>;
@@ -58,6 +59,7 @@ export function isDraft(value: unknown): value is NoteDraft {
 
 export const drafts = new DeviceStore<NoteDraft>('note.', isDraft);
 
+/** An empty note of today with an id of its own; what was measured here is the usual source. */
 export function newDraft(): NoteDraft {
   const empty = Object.fromEntries(DRAFT_FIELDS.map((name) => [name, ''])) as Record<DraftField, string>;
   return { ...empty, id: newId('note'), changed: '', sent: '', known: 'measured', date: today() };

@@ -4,10 +4,12 @@
  */
 const POINT = '‿';
 
+/** For the index: a decimal point becomes a sign the index keeps. */
 export function keepDecimals(text: string): string {
   return text.replace(/(\d)\.(?=\d)/g, `$1${POINT}`);
 }
 
+/** For people: the point again. */
 export function showDecimals(text: string): string {
   return text.replaceAll(POINT, '.');
 }

@@ -57,6 +57,10 @@ let said = new Map<string, WordHit[]>();
 let saidBefore = said;
 let asked = 0;
 
+/**
+ * Answers a search: how many and of which kinds, with as many of the best as asked for. Overtaken by a later one
+ * it brings none.
+ */
 export async function ask({ query, kind, limit }: Question): Promise<Answer> {
   const turn = ++asked;
   saidBefore = said;

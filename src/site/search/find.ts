@@ -61,6 +61,7 @@ interface Gathered {
   said: number;
 }
 
+/** Pages for a query, the best first, with what was read differently and what no page has. */
 export async function find(query: string, index: Index): Promise<Found> {
   const { answers, mended, unknown } = await lookUpAll(tellingWords(query), index);
   const weights = answers.map(({ hits }) => Math.log(1 + index.size / hits.length));

@@ -2,6 +2,7 @@
 import { element } from '../islands/element.ts';
 import type { Result } from './engine.ts';
 
+/** One result: kind, title, the name that matched, excerpt. */
 export function resultItem({ kind, title, href, name, excerpt }: Result): HTMLLIElement {
   const item = element(
     'li',

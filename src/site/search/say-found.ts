@@ -11,6 +11,10 @@ export function unknownCodes({ unknown }: Pick<Counted, 'unknown'>): string[] {
   return unknown.filter((word) => CODE.test(word)).map((word) => word.toUpperCase());
 }
 
+/**
+ * How many were found, what was read differently, what no page has.
+ * @param shown results on the page
+ */
 export function sayFound({ count, mended, unknown }: Counted, shown: number): string {
   const codes = unknownCodes({ unknown });
   if (count === 0 && codes.length > 0)

@@ -14,6 +14,7 @@ export function timeText(moment: Date | string): string {
   return `${two(at.getHours())}:${two(at.getMinutes())}`;
 }
 
+/** Day and time here, such as 2026-11-25 14:10. */
 export function dayAndTimeText(moment: Date | string): string {
   return `${dayText(moment)} ${timeText(moment)}`;
 }

@@ -9,10 +9,12 @@ export const SKIPPED = 'skipped';
 export const PROVEN = 'proven';
 export const NOT_IT = 'not-it';
 
+/** Key of the answer where a part sits. */
 export function layoutKey(feature: string): string {
   return `layout.${feature}`;
 }
 
+/** Key of the answer whether a cause is proven. */
 export function proveKey(cause: string): string {
   return `prove.${cause}`;
 }

@@ -19,6 +19,7 @@ export interface PackedModel extends Omit<Model, 'tests'> {
   tests: PackedTest[];
 }
 
+/** The model in the form the page carries; `unpackModel` is the way back. */
 export function packModel(model: Model): PackedModel {
   return { ...model, tests: model.tests.map(packTest) };
 }

@@ -13,6 +13,7 @@ export interface Proof {
   recheck: string | undefined;
 }
 
+/** What confirms a cause: test, reading that shows it, minutes. */
 export function proofOf(cause: string): Proof {
   const { confirm } = entryOf('cause', cause).data;
   const test = confirm?.test === undefined ? undefined : entryOf('test', confirm.test).data;

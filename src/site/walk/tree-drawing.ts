@@ -15,6 +15,7 @@ export interface TreeDrawing {
   cautions: { id: string; steps: string[] }[];
 }
 
+/** A tree of the shelf drawn in the records’ own words. */
 export function treeDrawingOf({ data }: Entry<'tree'>): TreeDrawing {
   const nodes = treeNodes(data, {
     test: (id) => {

@@ -28,6 +28,10 @@ export interface WalkView {
   causes: string[];
 }
 
+/**
+ * All that the page of a complaint’s walk shows.
+ * @throws Error when the shelf lacks a record it names
+ */
 export function walkViewOf(symptomId: string): WalkView {
   const symptom = entryOf('symptom', symptomId);
   const tree = entryOf('tree', symptom.data.tree).data;

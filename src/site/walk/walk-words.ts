@@ -3,6 +3,7 @@ import { NOT_IT, PROVEN, SKIPPED } from './answers.ts';
 import type { TrailEntry } from './replay.ts';
 import type { WalkData } from './walk-data.ts';
 
+/** Questions, answers and causes of a walk in words. */
 export class WalkWords {
   private readonly titles: WalkData['titles'];
   private readonly say: (text: string) => string;

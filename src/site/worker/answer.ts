@@ -24,6 +24,7 @@ function decoded(path: string): string {
   }
 }
 
+/** Hash of each file of a version, by its path. */
 export function hashesByPath(list: FileList): Map<string, string> {
   return new Map(list.files.map(({ path, hash }) => [path, hash]));
 }

@@ -98,6 +98,7 @@ function numberForm(numbers: readonly number[], unitText: string): ClockForm {
   return { kind: 'count', unit: whole && step > 120 ? unitCalled('ms') : second };
 }
 
+/** The middle value, of an even number the mean of the middle two; NaN of none. */
 export function median(values: readonly number[]): number {
   if (values.length === 0) return Number.NaN;
   const sorted = [...values].sort((a, b) => a - b);

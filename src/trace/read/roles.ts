@@ -159,6 +159,7 @@ export const LOG_UNITS: readonly LogUnit[] = [
   unit('time', 'days', 86400, 0, ['d', 'days', 'serial day']),
 ];
 
+/** Units a column of this kind can have. */
 export function unitsFor(kind: ColumnKind): readonly LogUnit[] {
   return LOG_UNITS.filter((each) => each.kind === kind);
 }

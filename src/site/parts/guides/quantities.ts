@@ -7,6 +7,12 @@ export function single(si: number, unit: string, decimals: number): Quantity {
   return range(si, si, unit, decimals);
 }
 
+/**
+ * A range as a quantity.
+ * @param low, high SI
+ * @param decimals of the unit it is shown in
+ * @throws Error on an unknown unit
+ */
 export function range(low: number, high: number, unit: string, decimals: number): Quantity {
   const found = findUnit(unit);
   if (!found) throw new Error(`No unit is called ${unit}`);
