@@ -1,5 +1,5 @@
 /** A note held against the same schema and the same rules as on the shelf, without the rest of the shelf. */
-import { noteSchema } from '../model/note.ts';
+import { correctionSchema, noteSchema } from '../model/note.ts';
 import { notePath } from '../model/note-file.ts';
 import { correctionFault } from './correction-fault.ts';
 import type { Draft } from './draft.ts';
@@ -59,7 +59,8 @@ export function checkNote(id: string, raw: unknown): NoteFault[] {
     texts: [...textsIn(raw)],
   };
   const faults = RULES.flatMap((rule) => rule.check(draft)).map(inSentences);
-  const correction = parsed.data?.corrects && correctionFault(parsed.data.corrects);
+  const corrects = correctionSchema.safeParse(raw).data?.corrects;
+  const correction = corrects && correctionFault(corrects);
   if (correction)
     faults.push({ path: ['corrects', 'is'], says: `${correction.found} ${correction.expected}` });
   return faults;

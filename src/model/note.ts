@@ -5,6 +5,15 @@ import { dateSchema, lineSchema, reference, textSchema } from './scalars.ts';
 
 export const NOTE_STATUS = ['proposed', 'accepted', 'withdrawn'] as const;
 
+const correctsSchema = z.strictObject({
+  figure: z.enum(FIGURE_PATHS as [FigurePath, ...FigurePath[]]),
+  is: lineSchema.describe('The figure as it should be, with its unit.'),
+  source: lineSchema.describe('Where the better figure is from.'),
+});
+
+/** As much of a note as it takes to hold its better figure against what can be meant, whatever else it lacks. */
+export const correctionSchema = z.object({ corrects: z.object(correctsSchema.shape).omit({ source: true }) });
+
 export const noteSchema = z
   .strictObject({
     ...commonFields,
@@ -17,14 +26,7 @@ export const noteSchema = z
     cause: reference('cause').optional(),
     procedure: reference('procedure').optional(),
     text: textSchema,
-    corrects: z
-      .strictObject({
-        figure: z.enum(FIGURE_PATHS as [FigurePath, ...FigurePath[]]),
-        is: lineSchema.describe('The figure as it should be, with its unit.'),
-        source: lineSchema.describe('Where the better figure is from.'),
-      })
-      .optional()
-      .describe('A figure of the vehicle this note says is wrong.'),
+    corrects: correctsSchema.optional().describe('A figure of the vehicle this note says is wrong.'),
     status: z.enum(NOTE_STATUS),
     'reviewed-by': z
       .string()

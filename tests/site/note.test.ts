@@ -80,6 +80,8 @@ describe('what it says', () => {
     await fill(page);
     await page.getByLabel('Figure of the vehicle that should be otherwise').selectOption('thermostat.opens');
     await page.getByLabel('It should be').fill('188');
+    // Said at once, though where it is from is not written yet.
+    expect(await page.locator('.result').textContent()).toContain('It should be: "188" has no unit.');
     await page.getByLabel('Where the better figure is from').fill('stamp');
     expect(await page.locator('.result').textContent()).toContain('It should be: "188" has no unit.');
     await page.getByLabel('It should be').fill('188 °C');
@@ -88,6 +90,12 @@ describe('what it says', () => {
     expect(await page.getByRole('button', { name: 'Save the file' }).count()).toBe(0);
     await page.getByLabel('It should be').fill('88 °C');
     await page.getByText('Right as it is').waitFor();
+    await page.getByLabel('Day').fill('2026-13-45');
+    expect(await page.locator('.result .faults').textContent()).toMatch(
+      /^Day: "2026-13-45" is not a day[^"]*$/,
+    );
+    await page.getByRole('button', { name: 'Save: 1 to go' }).waitFor();
+    await page.getByLabel('Day').fill('2026-11-24');
     await page.getByLabel('The note', { exact: true }).fill('<img src=x onerror=alert(1)>');
     expect(await page.locator('.result').textContent()).toContain('There is HTML in this text');
     await watched.close();

@@ -182,10 +182,14 @@ class NoteForm extends HTMLElement {
         field: 'title',
         says: 'A note on the shelf has this title. Say what is different here.',
       });
-    for (const name of DRAFT_FIELDS) this.showFault(name, faults.find(({ field }) => field === name)?.says);
+    // One box may fill two fields of the file: what is wrong with it is said once.
+    const told = faults.filter(
+      ({ field, says }, at) => faults.findIndex((each) => each.field === field && each.says === says) === at,
+    );
+    for (const name of DRAFT_FIELDS) this.showFault(name, told.find(({ field }) => field === name)?.says);
     this.place('.corrected').hidden = this.draft.figure === '';
     this.showPresent();
-    this.showResult(note, id, faults);
+    this.showResult(note, id, told);
   }
 
   private showFault(name: DraftField, says: string | undefined): void {
