@@ -122,6 +122,23 @@ test('at the counter: minutes at the top, and an estimate with them filled in', 
   await close();
 });
 
+test('the take-in sheet has the minutes of the car that is taken in, as the complaint has them', async () => {
+  const { page, close } = await openPage(browser, site.root, quiet);
+  await page.goto(`${site.root}vehicles/index.html`);
+  await page.getByRole('button', { name: `Work on this: ${GRITSTONE.title}` }).click();
+  await page.goto(`${site.root}symptoms/hot-in-traffic.html`);
+  const counter = page.locator('#counter');
+  await expect.poll(() => counter.textContent()).toContain(`Counted for ${GRITSTONE.title}`);
+  const [, find, nine] = /Book\s+(\d+)\D+to find it;\D+(\d+)/.exec((await counter.textContent()) ?? '') ?? [];
+  await page.goto(`${site.root}sheets/take-in/hot-in-traffic.html`);
+  await expect
+    .poll(() => page.locator('.paper').textContent())
+    .toMatch(
+      new RegExp(`takes ${find} min on average, ${nine} min for nine in ten.*Counted for ${GRITSTONE.title}`),
+    );
+  await close();
+});
+
 test('with the cause proven the card is the main way on from the walk', async () => {
   const { page, close } = await openPage(browser, site.root, quiet);
   await page.goto(`${site.root}symptoms/reads-low-at-cruise.html`);

@@ -1,5 +1,6 @@
-/** The button that prints a sheet; without scripts the browser's own does. */
+/** The button that prints a sheet, without scripts the browser's own does; and the chosen vehicle's minutes on it. */
 import { button } from './element.ts';
+import { showBooking } from './walk-booking.ts';
 
 class Print extends HTMLElement {
   connectedCallback() {
@@ -8,3 +9,9 @@ class Print extends HTMLElement {
 }
 
 customElements.define('ht-print', Print);
+
+const symptom = document.querySelector<HTMLElement>('[data-booking]')?.dataset.booking;
+if (symptom) {
+  document.addEventListener('headertank:change', () => showBooking(symptom));
+  showBooking(symptom);
+}
