@@ -10,8 +10,6 @@ import type { Outcome, Scanned } from './scanned.ts';
 import { dropUnread, type RuleSheet, readRules, rulesFor } from './style-rules.ts';
 
 const SCRIPT = /^\/?(scripts|calculators)\/([a-z-]+)\.js$/;
-/** Loaded by every page; the search's own files are no part of a page. */
-const EVERYWHERE = ['scripts/page.js', 'scripts/after-load.js'];
 const CALCULATOR = 'calculator-live';
 const LOADS = /\(["'`]([a-z-]+)["'`]\)/g;
 const DEFINES = /customElements\.define\(["'`]([a-z-]+)/g;
@@ -31,7 +29,7 @@ export function fitStyles(output: Output, scanned: Scanned): Outcome {
   for (const [name, { tags }] of scanned) {
     const ofWalk = name.startsWith('symptoms/') && scanned.get(name.replace('symptoms/', 'walks/'));
     const names = namesIn([...tags, ...(ofWalk ? ofWalk.tags : [])]);
-    const words = wordsOf([...EVERYWHERE, ...tags.flatMap(sourceOf)], names);
+    const words = wordsOf(tags.flatMap(sourceOf), names);
     const has = (each: string) => names.has(each) || isAmong(words, each.replace('.', ''));
     const styles = tags.filter((tag) => tag.name === 'style');
     const fitted = styles.map(({ text: style = '' }) => {

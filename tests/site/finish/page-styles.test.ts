@@ -27,7 +27,9 @@ function styled(pages: Record<string, string>, scripts: Record<string, string> =
   );
 }
 const styleOf = (style: string, body: string, scripts: Record<string, string> = {}) =>
-  styled({ 'a.html': `<style>${style}</style>${body}` }, scripts)['a.html'];
+  styled({ 'a.html': `<script src="/scripts/page.js"></script><style>${style}</style>${body}` }, scripts)[
+    'a.html'
+  ];
 
 test('a page has the rules of what stands in it', () => {
   const style = 'a{x:1}.fig b{x:2}.calculator .field{x:3}.drawing text{x:4}';

@@ -1,0 +1,135 @@
+/** The first of every page, what its other scripts share: the chosen vehicle, the reader's units, and the figures in the texts that follow both. */
+import { METRIC, US } from '../../model/habit.ts';
+import { loadScript } from '../browser/load-script.ts';
+import type { VehicleSheet } from '../vehicle-sheet.ts';
+import '../page-globals.ts';
+import { forget, keep, kept } from '../keep.ts';
+
+const script = document.currentScript;
+const root = new URL('..', script instanceof HTMLScriptElement ? script.src : document.baseURI);
+const isText = (value: unknown): value is string => typeof value === 'string';
+const unitsOf = (name: string | undefined) => (name === 'US' ? US : METRIC);
+
+window.headertank = {
+  root,
+  vehicle: undefined,
+  habit: unitsOf(kept('units', isText) ?? document.documentElement.dataset.units),
+  showUnits(name) {
+    window.headertank.habit = unitsOf(name);
+    changed();
+  },
+  chooseVehicle(id) {
+    if (id === undefined) {
+      forget('vehicle');
+      window.headertank.vehicle = undefined;
+      changed();
+      return true;
+    }
+    const stays = keep('vehicle', id);
+    loadVehicle(id);
+    return stays;
+  },
+  receiveVehicle(sheet: VehicleSheet) {
+    window.headertank.vehicle = sheet;
+    changed();
+  },
+  // A walk that waits for its sections puts itself here.
+  receiveWalkParts() {},
+  figures: undefined,
+};
+
+/** Tells every part of the page, once its texts show the vehicle's figures in the reader's units. */
+async function changed(): Promise<void> {
+  try {
+    if (!window.headertank.figures) await loadScript('reader-figures');
+    window.headertank.figures?.fill(document);
+  } catch {
+    for (const part of document.querySelectorAll('ht-units'))
+      part.append(' The figures cannot be rewritten just now: those in the texts are general and metric.');
+  }
+  document.dispatchEvent(new CustomEvent('headertank:change'));
+}
+
+/** Load the figures of a vehicle by its data script. */
+function loadVehicle(id: string): void {
+  const data = document.createElement('script');
+  data.src = new URL(`data/vehicles/${id}.js`, root).href;
+  data.onerror = () => {
+    forget('vehicle');
+    for (const part of document.querySelectorAll('ht-vehicle')) {
+      part.append(' The vehicle kept on this device is no longer on the shelf; choose another.');
+    }
+  };
+  document.head.append(data);
+}
+
+/** The open card as the device keeps it: no more is read here than the line needs. */
+function openJobName(): string | undefined {
+  const open = kept('job-open', isText);
+  const isCard = (value: unknown): value is { name: string; plate: string } =>
+    typeof value === 'object' && value !== null && 'name' in value && 'plate' in value;
+  const card = open === undefined ? undefined : kept(`job.${open}`, isCard);
+  return card && (card.plate || card.name);
+}
+
+/** Beside the way to the job card, which one is open. */
+class OpenJob extends HTMLElement {
+  connectedCallback() {
+    document.addEventListener('headertank:job', () => this.show());
+    window.addEventListener('storage', () => this.show());
+    this.show();
+  }
+  show() {
+    const name = this.querySelector('b');
+    if (name) name.textContent = openJobName() ?? '';
+  }
+}
+
+/** Says on every page which vehicle is chosen; what can be done about it is fetched when it is opened. */
+class VehicleLine extends HTMLElement {
+  private readonly none = [...this.childNodes];
+  private readonly name = document.createElement('summary');
+  private readonly menu = document.createElement('details');
+
+  connectedCallback() {
+    this.menu.append(this.name, document.createElement('ht-top-menu'));
+    this.menu.addEventListener('toggle', () => {
+      loadScript('top-menu').catch(() => {
+        this.menu.lastElementChild?.replaceChildren('There is no connection just now.');
+      });
+    });
+    for (const change of ['headertank:change', 'headertank:job'] as const)
+      document.addEventListener(change, () => this.show());
+    this.show();
+  }
+  show() {
+    const { vehicle } = window.headertank;
+    this.name.textContent = vehicle?.short ?? 'No vehicle';
+    const has = vehicle !== undefined || openJobName() !== undefined;
+    if (this.menu.isConnected !== has) this.replaceChildren(...(has ? [this.menu] : this.none));
+  }
+}
+
+customElements.define('ht-vehicle', VehicleLine);
+customElements.define('ht-open-job', OpenJob);
+
+const chosen = kept('vehicle', isText);
+if (chosen !== undefined && /^[a-z0-9-]+$/.test(chosen)) loadVehicle(chosen);
+if (window.headertank.habit !== METRIC) changed();
+
+/** Steps can be ticked while a card is open. */
+function offerTicks(): void {
+  if (document.querySelector('ht-steps') && openJobName() !== undefined)
+    loadScript('step-ticks').catch(() => undefined);
+}
+offerTicks();
+document.addEventListener('headertank:job', offerTicks);
+// The way back from choosing a vehicle, and on from the front page.
+if (document.querySelector('ht-walk'))
+  window.addEventListener('pagehide', () => {
+    const { pathname, hash } = location;
+    keep('came-from', [
+      pathname.slice(root.pathname.length) + hash,
+      document.querySelector('h1')?.textContent,
+    ]);
+  });
