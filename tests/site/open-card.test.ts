@@ -237,3 +237,23 @@ test('steps ticked on a procedure stay with the card', async () => {
   await page.locator('.plan', { hasText: '1 step ticked' }).waitFor();
   await close();
 });
+
+test('a vehicle whose figures cannot be fetched stays chosen; one that is off the shelf is told and forgotten', async () => {
+  const { page } = await openPage(browser, site.root, quiet);
+  await page.goto(`${site.root}vehicles/index.html`);
+  await page.getByRole('button', { name: `Work on this: ${GRITSTONE.title}` }).click();
+  const line = page.locator('ht-vehicle');
+  await page.route('**/data/vehicles/*', (route) => route.abort());
+  await page.goto(`${site.root}tools/index.html`);
+  await expect.poll(() => line.textContent()).toContain('cannot be fetched just now');
+  await page.unroute('**/data/vehicles/*');
+  await page.reload();
+  await expect.poll(() => line.textContent()).toContain('Gritstone');
+  await page.route('**/data/vehicles/*', (route) => route.fulfill({ status: 404, body: '' }));
+  await page.reload();
+  await expect.poll(() => line.textContent()).toContain('no longer on the shelf');
+  await page.reload();
+  expect((await line.textContent())?.trim()).toBe('No vehicle');
+  // The lines in the console are the browser's own about the two answers that failed.
+  await page.context().close();
+});

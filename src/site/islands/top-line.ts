@@ -55,9 +55,16 @@ function loadVehicle(id: string): void {
   const data = document.createElement('script');
   data.src = new URL(`data/vehicles/${id}.js`, root).href;
   data.onerror = () => {
-    forget('vehicle');
+    // Only an answer says that it is gone; without one it may be the connection, and the choice stays.
+    const [asked] = performance.getEntriesByName(data.src);
+    const isGone = asked instanceof PerformanceResourceTiming && asked.responseStatus === 404;
+    if (isGone) forget('vehicle');
     for (const part of document.querySelectorAll('ht-vehicle')) {
-      part.append(' The vehicle kept on this device is no longer on the shelf; choose another.');
+      part.append(
+        isGone
+          ? ' The vehicle kept on this device is no longer on the shelf; choose another.'
+          : ' The figures of the chosen vehicle cannot be fetched just now.',
+      );
     }
   };
   document.head.append(data);
