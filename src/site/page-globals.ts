@@ -32,6 +32,8 @@ export interface PageGlobals {
   showUnits(name: 'metric' | 'US'): void;
   /** Called by a vehicle's data script. */
   receiveVehicle(sheet: VehicleSheet): void;
+  /** Called by the script that lists the vehicles, where a choice of them waits for it. */
+  receiveVehicles?(vehicles: readonly (readonly [id: string, title: string])[]): void;
   /** Called by the script of a cause's plan, where the job card waits for it. */
   receivePlan?(plan: JobPlan): void;
   /** Called by the script that holds the sections of a walk, by what they are. */

@@ -263,11 +263,11 @@ describe('what becomes of it', () => {
     await page.getByRole('button', { name: 'New card' }).click();
     await page.getByLabel('Job: number or name').fill('Two');
     await page.getByRole('button', { name: 'Clear all' }).click();
-    expect(await page.locator('.question').textContent()).toContain('Take all 2 cards off this device?');
+    expect(await page.locator('.question').textContent()).toContain('Remove all 2 cards from this device?');
     await page.getByRole('button', { name: 'Keep', exact: true }).click();
     expect(await page.locator('.cards li').count()).toBe(2);
     await page.getByRole('button', { name: 'Clear all' }).click();
-    await page.getByRole('button', { name: 'Take all off' }).click();
+    await page.getByRole('button', { name: 'Remove all' }).click();
     expect(await page.locator('.cards li').count()).toBe(0);
     expect(
       await page.evaluate(() => Object.keys(localStorage).filter((name) => name.includes('job'))),

@@ -146,7 +146,7 @@ describe('what it keeps', () => {
     await watched.close();
   });
 
-  test('notes not handed over are listed, marked once they are, and taken off only after a question', async () => {
+  test('notes not handed over are listed, marked once they are, and removed only after a question', async () => {
     const watched = await openPage(browser, site.root, quiet);
     const { page } = watched;
     await openForm(page);
@@ -154,11 +154,11 @@ describe('what it keeps', () => {
     expect(await page.locator('.unsent').textContent()).toContain('not handed over');
     await savedFile(page);
     expect(await page.locator('.unsent').textContent()).toMatch(/handed over (?!not)/);
-    await page.getByRole('button', { name: 'Take off' }).click();
+    await page.getByRole('button', { name: /^Remove: / }).click();
     await page.getByRole('button', { name: 'Keep it' }).click();
     expect(await page.locator('.unsent li').count()).toBe(1);
-    await page.getByRole('button', { name: 'Take off' }).click();
-    await page.getByRole('button', { name: 'Take it off' }).click();
+    await page.getByRole('button', { name: /^Remove: / }).click();
+    await page.getByRole('button', { name: 'Remove it' }).click();
     expect(await page.locator('.unsent li').count()).toBe(0);
     await watched.close();
   });

@@ -105,6 +105,52 @@ test('after a vehicle is chosen the way leads back to the walk and its answers; 
   await close();
 });
 
+test('the vehicle is chosen within the walk: the answers stay, its figures come, and the card takes it', async () => {
+  const { page, close } = await openPage(browser, site.root, quiet);
+  const { vehicle: _, ...noVehicle } = tarnCard;
+  await keepOnDevice(page, { ...noVehicle, 'job.job-tarn': oldCard('job-tarn', 'HB TM 412', undefined) });
+  await page.goto(`${site.root}symptoms/reads-low-at-cruise.html`);
+  await page.locator('ht-walk[data-live]').waitFor();
+  await giveAnswer(page, page.locator('.step[data-now] .answers .answer').first());
+  const asked = await page.locator('.trail li').first().textContent();
+  const at = page.url();
+  await page.getByRole('button', { name: 'Choose the vehicle' }).click();
+  const field = page.locator('ht-walk').getByLabel('Vehicle: any part of its name');
+  await expect.poll(() => field.evaluate((each) => each === document.activeElement)).toBe(true);
+  await field.fill('no such car');
+  await page.getByText('No vehicle of this shelf is called so.').waitFor();
+  await field.fill('2006 TARN');
+  await page.locator('ht-walk').getByRole('button', { name: TARN.title }).click();
+  await page.locator('.top-vehicle summary', { hasText: 'Tarn 1.6' }).waitFor();
+  await field.waitFor({ state: 'detached' });
+  await expect
+    .poll(() => page.evaluate(() => document.activeElement?.matches('.step[data-now] h3')))
+    .toBe(true);
+  expect(page.url()).toBe(at);
+  expect(await page.locator('.trail li').first().textContent()).toBe(asked);
+  // Where its thermostat sits, the vehicle says itself.
+  await page.locator('.trail li', { hasText: 'from the vehicle' }).waitFor();
+  await page.goto(`${site.root}job.html`);
+  await page.locator('ht-job-card').getByText(TARN.title).first().waitFor();
+  await close();
+});
+
+test('on any page the vehicle is chosen from the top line, and without a connection it says so', async () => {
+  const { page, close } = await openPage(browser, site.root, { ...quiet, expected: /ERR_FAILED/ });
+  await page.goto(`${site.root}procedures/thermostat-replace.html`);
+  const summary = page.locator('.top-vehicle summary');
+  await page.route('**/data/vehicles.js', (route) => route.abort());
+  await summary.click();
+  await page.getByText('The vehicles cannot be fetched').waitFor();
+  await page.unroute('**/data/vehicles.js');
+  await page.reload();
+  await summary.click();
+  await page.getByRole('button', { name: TARN.title }).click();
+  await summary.filter({ hasText: 'Tarn 1.6' }).waitFor();
+  await expect.poll(() => summary.evaluate((each) => each === document.activeElement)).toBe(true);
+  await close();
+});
+
 test('at the counter: minutes at the top, and an estimate with them filled in', async () => {
   const { page, close } = await openPage(browser, site.root, quiet);
   await page.goto(`${site.root}symptoms/reads-low-at-cruise.html`);

@@ -371,8 +371,8 @@ class JobCard extends HTMLElement {
   }
 
   private row(parts: Node[], name: string, without: (job: Job) => Job): Node {
-    const off = button('Take off', () => this.change(without), 'quiet');
-    off.setAttribute('aria-label', `Take off: ${name}`);
+    const off = button('Remove', () => this.change(without), 'quiet');
+    off.setAttribute('aria-label', `Remove: ${name}`);
     return element('li', {}, ...parts, off);
   }
 
@@ -547,7 +547,7 @@ class JobCard extends HTMLElement {
   }
 
   private askRemove(): void {
-    this.ask('Take this card off the device? There is no way back but an export.', 'Take it off', () => {
+    this.ask('Remove this card from the device? There is no way back but an export.', 'Remove it', () => {
       jobs.remove(this.job.id);
       if (openJobId() === this.job.id || openJobId() === undefined) setOpenJob(undefined);
       document.dispatchEvent(new CustomEvent('headertank:job'));
@@ -559,7 +559,7 @@ class JobCard extends HTMLElement {
   private askClear(): void {
     const count = jobs.list().length;
     const cards = count === 1 ? 'the one card' : `all ${count} cards`;
-    this.ask(`Take ${cards} off this device? There is no way back but an export.`, 'Take all off', () => {
+    this.ask(`Remove ${cards} from this device? There is no way back but an export.`, 'Remove all', () => {
       for (const { id } of jobs.list()) jobs.remove(id);
       setOpenJob(undefined);
       document.dispatchEvent(new CustomEvent('headertank:job'));

@@ -325,7 +325,7 @@ class NoteForm extends HTMLElement {
   private markSent(how: string): void {
     drafts.change(this.draft.id, this.draft, (now) => ({ ...now, sent: new Date().toISOString() }));
     this.draft = drafts.get(this.draft.id) ?? this.draft;
-    this.place('.kept').textContent = `It was ${how}. It stays in the list below until you take it off.`;
+    this.place('.kept').textContent = `It was ${how}. It stays in the list below until you remove it.`;
     this.showList();
   }
 
@@ -337,8 +337,8 @@ class NoteForm extends HTMLElement {
       if (draft.id === this.draft.id) open.setAttribute('aria-current', 'true');
       const day = dayAndTimeText(draft.sent || draft.changed);
       const state = draft.sent ? `handed over ${day}` : `not handed over, written ${day}`;
-      const off = button('Take off', () => this.askTakeOff(draft, row), 'quiet');
-      off.setAttribute('aria-label', `Take off: ${draft.title || 'note without a title'}`);
+      const off = button('Remove', () => this.askRemove(draft, row), 'quiet');
+      off.setAttribute('aria-label', `Remove: ${draft.title || 'note without a title'}`);
       const row = element(
         'li',
         { class: 'row' },
@@ -372,11 +372,11 @@ class NoteForm extends HTMLElement {
     );
   }
 
-  private askTakeOff(draft: NoteDraft, row: HTMLElement): void {
+  private askRemove(draft: NoteDraft, row: HTMLElement): void {
     const question = draft.sent
-      ? 'Take it off this device?'
-      : 'It was not handed over. Take it off for good?';
-    const yes = button('Take it off', () => {
+      ? 'Remove it from this device?'
+      : 'It was not handed over. Remove it for good?';
+    const yes = button('Remove it', () => {
       drafts.remove(draft.id);
       if (draft.id === this.draft.id) {
         history.replaceState(null, '', location.pathname);

@@ -94,7 +94,6 @@ class OpenJob extends HTMLElement {
 
 /** Says on every page which vehicle is chosen; what can be done about it is fetched when it is opened. */
 class VehicleLine extends HTMLElement {
-  private readonly none = [...this.childNodes];
   private readonly name = document.createElement('summary');
   private readonly menu = document.createElement('details');
 
@@ -105,15 +104,13 @@ class VehicleLine extends HTMLElement {
         this.menu.lastElementChild?.replaceChildren('There is no connection just now.');
       });
     });
-    for (const change of ['headertank:change', 'headertank:job'] as const)
-      document.addEventListener(change, () => this.show());
+    document.addEventListener('headertank:change', () => this.show());
+    this.replaceChildren(this.menu);
     this.show();
   }
   show() {
     const { vehicle } = window.headertank;
     this.name.textContent = vehicle?.short ?? 'No vehicle';
-    const has = vehicle !== undefined || openJobName() !== undefined;
-    if (this.menu.isConnected !== has) this.replaceChildren(...(has ? [this.menu] : this.none));
   }
 }
 

@@ -1,4 +1,5 @@
 /** Behind the vehicle's name in the top line: its page, another one, none, and the cards of this device. */
+import { loadScript } from '../browser/load-script.ts';
 import { jobs, openJobId } from '../job/job-store.ts';
 import { jobTitle } from '../job/new-job.ts';
 import { switchTo } from '../job/open-card.ts';
@@ -9,7 +10,13 @@ import { button, element } from './element.ts';
 const MOST = 6;
 
 class TopMenu extends HTMLElement {
+  private readonly choice = document.createElement('ht-vehicle-choice');
+
   connectedCallback() {
+    loadScript('vehicle-choice').catch(() => {
+      this.choice.textContent = 'The vehicles cannot be fetched: there is no connection just now.';
+    });
+    this.addEventListener('headertank:chosen', () => this.menu?.querySelector('summary')?.focus());
     for (const change of ['headertank:change', 'headertank:job'] as const)
       document.addEventListener(change, () => this.show());
     document.addEventListener('keydown', ({ key }) => {
@@ -47,13 +54,9 @@ class TopMenu extends HTMLElement {
     const open = openJobId();
     const cards = jobs.list().slice(0, MOST);
     this.replaceChildren(
-      ...(vehicle ? [link(`vehicles/${vehicle.id}.html`, vehicle.title)] : []),
-      element(
-        'p',
-        {},
-        link('vehicles/index.html', vehicle ? 'Another vehicle' : 'Choose a vehicle'),
-        ...(vehicle ? [remove] : []),
-      ),
+      ...(vehicle ? [element('p', {}, link(`vehicles/${vehicle.id}.html`, vehicle.title), remove)] : []),
+      element('p', { class: 'soft' }, vehicle ? 'Another vehicle' : 'Choose the vehicle'),
+      this.choice,
       ...(cards.length > 0 ? [element('p', { class: 'soft' }, 'Cards on this device')] : []),
       ...cards.map((job) => {
         const press = button(jobTitle(job), () => this.take(job.id), 'quiet');

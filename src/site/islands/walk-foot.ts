@@ -42,6 +42,9 @@ export class WalkFoot {
     this.rest.hidden = !isAnswered;
     this.reach.hidden = !isTest && !isAnswered;
     this.toJobCard.className = isProven ? 'main' : 'quiet';
+    // What comes next stands where the thumb is.
+    const place = isProven ? this.reach : this.rest;
+    if (this.toJobCard.parentElement !== place) place.prepend(this.toJobCard);
     this.send.textContent = 'Copy the address';
   }
 

@@ -34,8 +34,8 @@ interface KeptWalk {
   vehicle?: string;
 }
 
-const isTexts = (value: unknown): value is string[] =>
-  Array.isArray(value) && value.every((each) => typeof each === 'string');
+const isText = (value: unknown): value is string => typeof value === 'string';
+const isTexts = (value: unknown): value is string[] => Array.isArray(value) && value.every(isText);
 const isKeptWalk = (value: unknown): value is KeptWalk =>
   typeof value === 'object' &&
   value !== null &&
@@ -136,6 +136,8 @@ class Walk extends HTMLElement {
   private readAddress(follow = false): void {
     this.answers = readAnswers(location.hash, knownIn(this.data));
     this.detour = undefined;
+    // An answer of this very moment that is not in the address yet is gone with the way back.
+    this.isKeepingDue = false;
     this.show(follow);
   }
 
@@ -250,12 +252,37 @@ class Walk extends HTMLElement {
     );
   }
 
+  /** Without leaving the walk: the answers stay, and what the vehicle says of itself is not asked. */
+  private offerVehicle(): HTMLElement {
+    const place = element('div', { class: 'note-line choice no-print' }, 'General figures. ');
+    const choose = async () => {
+      const choice = document.createElement('ht-vehicle-choice');
+      choice.addEventListener('headertank:chosen', () => {
+        this.isFocusDue = true;
+      });
+      place.replaceChildren(choice);
+      await loadScript('vehicle-choice').catch(() => {
+        place.textContent = 'The vehicles cannot be fetched: there is no connection just now.';
+      });
+      choice.querySelector('input')?.focus();
+    };
+    place.append(button('Choose the vehicle', () => void choose(), 'quiet'));
+    return place;
+  }
+
   /** What can hurt on the chosen vehicle beyond what every engine has stands over every question. */
   private showStops(): void {
     const { vehicle, root } = window.headertank;
+    if (!vehicle) {
+      const stops = this.place('.walk-stops');
+      // One that is kept is on its way.
+      if (kept('vehicle', isText) === undefined && !stops.querySelector('.choice'))
+        stops.replaceChildren(this.offerVehicle());
+      return;
+    }
     keepChildren(
       this.place('.walk-stops'),
-      (vehicle?.stops ?? []).map(({ id, title, short, before }) => {
+      vehicle.stops.map(({ id, title, short, before }) => {
         const href = new URL(`cautions/${id}.html`, root).href;
         const name = element('b', {}, 'Caution: ', element('a', { href }, title), '. ');
         return element('p', { class: 'caution' }, name, short, ' ', element('b', {}, before));

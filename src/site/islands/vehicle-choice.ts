@@ -1,0 +1,79 @@
+/** <ht-vehicle-choice>: the vehicles of the shelf by any part of their name, chosen without leaving the page. */
+import { loadScript } from '../browser/load-script.ts';
+import { vehicleToCard } from '../job/vehicle-to-card.ts';
+import '../page-globals.ts';
+import { button, element } from './element.ts';
+
+/** Rows on a phone's screen, the keyboard open. */
+const MOST = 6;
+
+type Listed = readonly [id: string, title: string];
+let listed: Promise<readonly Listed[]> | undefined;
+
+function vehicles(): Promise<readonly Listed[]> {
+  listed ??= new Promise((resolve, reject) => {
+    window.headertank.receiveVehicles = resolve;
+    loadScript('../data/vehicles').catch((error: unknown) => {
+      listed = undefined;
+      reject(error);
+    });
+  });
+  return listed;
+}
+
+class VehicleChoice extends HTMLElement {
+  private readonly field = element('input', {
+    type: 'search',
+    autocomplete: 'off',
+    placeholder: 'Name, engine or year',
+    'aria-label': 'Vehicle: any part of its name',
+  });
+  private readonly rows = element('div', { class: 'rows' });
+  private readonly says = element('p', { role: 'status' });
+  private all: readonly Listed[] = [];
+
+  connectedCallback() {
+    const { root } = window.headertank;
+    this.field.oninput = () => this.show();
+    this.replaceChildren(
+      this.field,
+      this.rows,
+      this.says,
+      element('p', {}, element('a', { href: new URL('vehicles/index.html', root).href }, 'All vehicles')),
+    );
+    vehicles().then(
+      (all) => {
+        this.all = all;
+        this.show();
+      },
+      () => {
+        this.says.textContent = 'The vehicles cannot be fetched: there is no connection just now.';
+      },
+    );
+  }
+
+  private show(): void {
+    const words = this.field.value.toLowerCase().split(/\s+/);
+    const fit = this.all.filter(([, title]) => words.every((word) => title.toLowerCase().includes(word)));
+    this.rows.replaceChildren(
+      ...fit.slice(0, MOST).map((each) => button(each[1], () => this.choose(each), 'quiet')),
+    );
+    const more = fit.length - MOST;
+    this.says.textContent =
+      fit.length === 0
+        ? 'No vehicle of this shelf is called so. Without one the general figures stand.'
+        : more > 0
+          ? `And ${more} more: type a part of the name.`
+          : '';
+  }
+
+  private choose([id, title]: Listed): void {
+    const stays = window.headertank.chooseVehicle(id);
+    this.field.value = '';
+    this.show();
+    this.says.textContent = `${stays ? '' : 'Chosen for this page; this device keeps nothing. '}${vehicleToCard({ id, title })}`;
+    this.dispatchEvent(new CustomEvent('headertank:chosen', { bubbles: true }));
+  }
+}
+
+customElements.define('ht-vehicle-choice', VehicleChoice);
