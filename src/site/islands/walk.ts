@@ -254,19 +254,18 @@ class Walk extends HTMLElement {
 
   /** Without leaving the walk: the answers stay, and what the vehicle says of itself is not asked. */
   private offerVehicle(): HTMLElement {
-    const place = element('div', { class: 'note-line choice no-print' }, 'General figures. ');
+    const place = element('div', { class: 'choice no-print' }, 'General figures. ');
     const choose = async () => {
+      await loadScript('vehicle-choice');
       const choice = document.createElement('ht-vehicle-choice');
       choice.addEventListener('headertank:chosen', () => {
         this.isFocusDue = true;
       });
       place.replaceChildren(choice);
-      await loadScript('vehicle-choice').catch(() => {
-        place.textContent = 'The vehicles cannot be fetched: there is no connection just now.';
-      });
       choice.querySelector('input')?.focus();
     };
-    place.append(button('Choose the vehicle', () => void choose(), 'quiet'));
+    const tell = () => place.append(unfetched('The vehicles'));
+    place.append(button('Choose the vehicle', () => void choose().catch(tell), 'quiet'));
     return place;
   }
 
@@ -358,7 +357,7 @@ class Walk extends HTMLElement {
       () => {
         this.ariaBusy = null;
         line.replaceChildren(
-          'The questions cannot be fetched: there is no connection, and this device has not kept the site yet. Your answers are kept. ',
+          unfetched('The questions'),
           button('Try again', () => this.show(follow)),
         );
       },
@@ -463,13 +462,7 @@ class Walk extends HTMLElement {
       }),
     });
     this.querySelector('.on-card')?.remove();
-    const said =
-      line ??
-      element(
-        'p',
-        { class: 'note-line', role: 'status' },
-        'The job card cannot be fetched: there is no connection, and this device has not kept the site yet. Your answers are kept. ',
-      );
+    const said = line ?? element('p', { class: 'note-line', role: 'status' }, unfetched('The job card'));
     said.classList.add('on-card');
     this.place('.walk-foot').after(said);
   }
@@ -567,6 +560,10 @@ class Walk extends HTMLElement {
     );
   }
 }
+
+/** @param what in the plural or not: the verb is the same */
+const unfetched = (what: string) =>
+  `${what} cannot be fetched: there is no connection, and this device has not kept the site yet. Your answers are kept. `;
 
 /** The name of the section at which the drawn path stands; none where it has no way on. */
 function partOnPath(standing: Replay['standing']): string | undefined {
