@@ -4,9 +4,10 @@ import { compile } from '../diagnosis/compiled.ts';
 import type { Model } from '../diagnosis/model.ts';
 import { priceOf, type SoundnessFinding, soundnessOf } from '../diagnosis/soundness.ts';
 import { reachableSteps, type Tree } from '../diagnosis/tree.ts';
-import { type KnownLayout, LAYOUT_FEATURES, type Layout } from '../model/layout.ts';
+import type { KnownLayout } from '../model/layout.ts';
 import { caseOf } from './case.ts';
 import type { DraftShelf } from './draft.ts';
+import { drivenLayouts } from './driven-layouts.ts';
 import { layoutsToldApart, signReader } from './layouts-told-apart.ts';
 import type { Entry } from './shelf.ts';
 import { branchFeatures, treesOf } from './tree-ways.ts';
@@ -55,39 +56,15 @@ export function pricedTrees(shelf: DraftShelf): JudgedTree[] {
  */
 function judgedLayouts(shelf: DraftShelf, tree: Entry<'tree'>): readonly KnownLayout[] {
   const signs = signReader(branchesOf(shelf, tree), conditionsOf(shelf, tree));
-  const vehicles = new Map<string, number>();
-  for (const { layout, count } of drivenLayouts(shelf)) {
+  const counts = new Map<string, number>();
+  for (const { layout, vehicles } of drivenLayouts(shelf.records)) {
     const sign = signs(layout);
-    vehicles.set(sign, (vehicles.get(sign) ?? 0) + count);
+    counts.set(sign, (counts.get(sign) ?? 0) + vehicles.length);
   }
-  const having = (layout: KnownLayout): number => vehicles.get(signs(layout)) ?? 0;
+  const having = (layout: KnownLayout): number => counts.get(signs(layout)) ?? 0;
   const all = layoutsOf(shelf, tree);
   const some = all.filter((layout) => having(layout) > 0).sort((a, b) => having(b) - having(a));
   return some.length > 0 ? some : all.slice(0, 1);
-}
-
-interface DrivenLayout {
-  layout: Layout;
-  /** Vehicles of the shelf that have it. */
-  count: number;
-}
-
-const driven = new WeakMap<DraftShelf, DrivenLayout[]>();
-
-/** Layouts of the shelf's vehicles that have an engine to warm the coolant, each once: many vehicles share one. */
-function drivenLayouts(shelf: DraftShelf): DrivenLayout[] {
-  const known = driven.get(shelf);
-  if (known) return known;
-  const layouts = new Map<string, DrivenLayout>();
-  for (const { data } of shelf.records.vehicle.values()) {
-    const { layout } = data;
-    if (layout.power === 'battery electric') continue;
-    const key = LAYOUT_FEATURES.map((feature) => layout[feature]).join();
-    layouts.set(key, { layout, count: (layouts.get(key)?.count ?? 0) + 1 });
-  }
-  const found = [...layouts.values()];
-  driven.set(shelf, found);
-  return found;
 }
 
 interface How {

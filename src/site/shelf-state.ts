@@ -1,50 +1,38 @@
 /** What the shelf holds and where it wants work: for the page about the shelf. */
-import { QUICK_BUDGET } from '../diagnosis/budget.ts';
-import { judgeTree } from '../diagnosis/soundness.ts';
+import { item } from '../diagnosis/arrays.ts';
 import type { Entry } from '../library/shelf.ts';
 import { FIGURE_PATHS, FIGURES, figureFits } from '../model/figures.ts';
 import { KIND_NAMES, type Kind } from '../model/kinds.ts';
+import { type JudgedAside, judgeAside } from './judge-aside.ts';
 import { entriesOf } from './record-pages.ts';
 import { shelf } from './shelf.ts';
 import { bookingFor, commonestCase, countedFor } from './walk/booking.ts';
 
-export interface TreeState {
+export interface TreeState extends JudgedAside {
   symptom: Entry<'symptom'>;
   /** Whose layout it is judged on, in words. */
   counted: string;
   /** Expected minutes, wrong turns included. */
   minutes: number;
   nineInTen: number;
-  best: number;
-  bound: number;
-  ratio: number;
-  /** Chance that the true cause is proven before the car is passed on. */
-  proven: number;
   because: string | undefined;
 }
 
 /** Each tree beside the best that a search finds, on the layout that most of the shelf's vehicles have. */
-export function treeStates(): TreeState[] {
-  return entriesOf('symptom').map((symptom) => {
-    const because = shelf.records.tree.get(symptom.data.tree)?.data.because;
-    const commonest = commonestCase(symptom.id);
-    const judged = judgeTree(commonest.compiled, commonest.tree, {
-      budget: QUICK_BUDGET,
-      hasReason: because !== undefined,
-    });
-    if (!judged.ok) throw new Error(`The tree of ${symptom.id} cannot be judged.`);
-    const booking = bookingFor(symptom.id, commonest);
-    const { report, best, bound, ratio } = judged.judgement;
+export async function treeStates(): Promise<TreeState[]> {
+  const trees = entriesOf('symptom').map((symptom) => ({ symptom, usual: commonestCase(symptom.id) }));
+  const judged = await judgeAside(
+    trees.map(({ symptom, usual: { compiled, tree } }) => ({ symptom: symptom.id, compiled, tree })),
+  );
+  return trees.map(({ symptom, usual }, at) => {
+    const booking = bookingFor(symptom.id, usual);
     return {
+      ...item(judged, at),
       symptom,
-      counted: countedFor(commonest),
+      counted: countedFor(usual),
       minutes: booking.expected,
       nineInTen: booking.nineInTen,
-      best: best.minutes,
-      bound: bound.minutes,
-      ratio,
-      proven: report.proven,
-      because,
+      because: shelf.records.tree.get(symptom.data.tree)?.data.because,
     };
   });
 }

@@ -2,7 +2,14 @@
 import { at, coordinate, escapeText, type Point, picture } from './svg.ts';
 import { drawBlock, SMALL } from './tree-blocks.ts';
 import { describeTree, type TreeNode } from './tree-nodes.ts';
-import { ANSWER_LINE, type Arrangement, type PlacedWay, planTree, type TreePlan } from './tree-plan.ts';
+import {
+  ANSWER_LINE,
+  type Arrangement,
+  leastLength,
+  type PlacedWay,
+  planTree,
+  type TreePlan,
+} from './tree-plan.ts';
 import { drawSheet, planSheet } from './tree-sheet.ts';
 
 export interface TreeInput {
@@ -49,8 +56,9 @@ const ARRANGEMENTS: Arrangement[] = (['down', 'across'] as const).flatMap((direc
 export function drawTree({ id, title, nodes }: TreeInput): DrawnTree {
   if (nodes.length === 0) throw new RangeError('A tree without a step cannot be drawn.');
   if (nodes.length > MOST_NODES) return drawInColumns({ id, title, nodes });
-  const { plan, page, scale } = bestPlan(nodes);
-  if (SMALL * scale < LEAST_TEXT) return drawInColumns({ id, title, nodes });
+  const best = bestPlan(nodes);
+  if (!best) return drawInColumns({ id, title, nodes });
+  const { plan, page, scale } = best;
   const body =
     `<path class="way" d="${plan.ways.map((way) => drawWay(way, plan)).join('')}"/>` +
     `<path class="solid" d="${plan.ways.map((way) => arrowHead(way, plan)).join('')}"/>` +
@@ -101,20 +109,28 @@ interface FittedPlan {
   scale: number;
 }
 
-function bestPlan(nodes: readonly TreeNode[]): FittedPlan {
+/** The arrangement whose text comes out largest; undefined where in none of them it can be read on a wall. */
+function bestPlan(nodes: readonly TreeNode[]): FittedPlan | undefined {
   let best: FittedPlan | undefined;
   for (const arrangement of ARRANGEMENTS) {
-    // Laying out is what takes the time, and nothing is drawn larger than this.
-    if (best && best.scale >= LARGEST) break;
+    // Laying out is what takes the time: left out where the longest way alone says that it cannot come out larger.
+    const toBeat = best?.scale ?? LEAST_TEXT / SMALL;
+    if (largestScale(nodes, arrangement) <= toBeat) continue;
     const plan = planTree(nodes, arrangement);
     for (const page of ['portrait', 'landscape'] as const) {
       const scale = Math.min(LARGEST, PAGES[page].width / plan.width, PAGES[page].height / plan.height);
       // Among equals the first: portrait before landscape, reading down before reading across.
-      if (!best || scale > best.scale + 1e-6) best = { plan, page, scale };
+      if (scale > (best?.scale ?? 0) + 1e-6) best = { plan, page, scale };
     }
   }
-  if (!best) throw new RangeError('No arrangement to try.');
-  return best;
+  return best && SMALL * best.scale >= LEAST_TEXT ? best : undefined;
+}
+
+/** What the scale cannot come above on either page, whatever the layout. */
+function largestScale(nodes: readonly TreeNode[], arrangement: Arrangement): number {
+  const along = arrangement.direction === 'down' ? 'height' : 'width';
+  const length = leastLength(nodes, arrangement);
+  return Math.min(LARGEST, Math.max(PAGES.portrait[along], PAGES.landscape[along]) / length);
 }
 
 /** S-curves that leave and arrive along the direction of reading. */

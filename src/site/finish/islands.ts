@@ -25,10 +25,13 @@ export function islandOf(address: string, islands: string): string | undefined {
 export async function writeIslands(output: Output, scanned: Scanned, islands: string): Promise<void> {
   const scripts = [...scanned.values()].flatMap(({ tags }) => tags.filter((tag) => tag.name === 'script'));
   const addresses = new Set([...FETCHED, ...scripts.flatMap((tag) => attributeOf(tag, 'src') ?? [])]);
-  for (const address of [...addresses].sort()) {
-    const file = islandOf(address, islands);
-    if (file) await writeScript(output, address.slice(1), await bundleScript(file, { minify: true }));
-  }
+  // The bundler has a process of its own: asked for all at once, it is not kept waiting.
+  await Promise.all(
+    [...addresses].map(async (address) => {
+      const file = islandOf(address, islands);
+      if (file) await writeScript(output, address.slice(1), await bundleScript(file, { minify: true }));
+    }),
+  );
 }
 
 /**

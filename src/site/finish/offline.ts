@@ -1,5 +1,5 @@
 /** The service worker with the list of every file of this version, and the packs a first install fetches. */
-import { createHash } from 'node:crypto';
+import { hash } from 'node:crypto';
 import { readFileSync } from 'node:fs';
 import { mkdir, rm, writeFile } from 'node:fs/promises';
 import { join } from 'node:path';
@@ -71,5 +71,5 @@ function bundleWorker(source: string, list: FileList): Promise<string> {
 }
 
 function hashOf(content: Buffer | string): string {
-  return createHash('sha256').update(content).digest().subarray(0, 16).toString('base64url');
+  return hash('sha256', content, 'buffer').subarray(0, 16).toString('base64url');
 }

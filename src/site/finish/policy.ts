@@ -2,7 +2,7 @@
  * The content security policy of a page: scripts are files of the site, styles are files or the very ones this page
  * holds, nothing goes to another origin. It stands in the page itself, so it holds hosted, installed and from a stick.
  */
-import { createHash } from 'node:crypto';
+import { hash } from 'node:crypto';
 import { attributeOf, type Tag } from './page-tags.ts';
 import type { Outcome, Scanned } from './scanned.ts';
 import type { SiteFault } from './site-error.ts';
@@ -46,7 +46,7 @@ export function policyOf(tags: readonly Tag[]): string {
 
 function hashes(tags: readonly Tag[]): string {
   const texts = new Set(tags.map((tag) => tag.text ?? ''));
-  return [...texts].map((text) => ` 'sha256-${createHash('sha256').update(text).digest('base64')}'`).join('');
+  return [...texts].map((text) => ` 'sha256-${hash('sha256', text, 'base64')}'`).join('');
 }
 
 function refused(tag: Tag): Omit<SiteFault, 'page'>[] {

@@ -5,6 +5,12 @@ import { keepDecimals } from '../search/decimals.ts';
 /** Name under pagefind/ -> bytes, packed by pagefind itself. */
 export type IndexFiles = Map<string, Uint8Array>;
 
+/** The index files and pagefind's client, without the search boxes it also brings. */
+export interface SearchIndex {
+  files: IndexFiles;
+  client: string;
+}
+
 const WANTED = /^pagefind-entry\.json$|\.pf_(meta|index|fragment)$|^wasm\.en\.pagefind$/;
 
 /**
@@ -16,12 +22,9 @@ const ELSEWHERE = ['ht-walk', '.caution', '.kind', '.linked', '[data-start-ranki
 /**
  * Indexes every page that marks its text with data-pagefind-body.
  * @param pages address from the root -> page
- * @returns the index files and pagefind's client, without the search boxes it also brings
  * @throws Error with pagefind's own words when a page cannot be read
  */
-export async function indexPages(
-  pages: ReadonlyMap<string, string>,
-): Promise<{ files: IndexFiles; client: string }> {
+export async function indexPages(pages: ReadonlyMap<string, string>): Promise<SearchIndex> {
   try {
     const { index, errors } = await createIndex({
       forceLanguage: 'en',

@@ -5,27 +5,36 @@
  * pagefind/…                the rest of the index, asked for word by word
  * scripts/search-files.js   that rest once more as text, loaded only from file://, where nothing can be asked for
  */
-import { mkdir, writeFile } from 'node:fs/promises';
+import { mkdirSync, writeFileSync } from 'node:fs';
 import { dirname, join } from 'node:path';
 import { type BundleOptions, bundleScript } from './bundle-script.ts';
 import { writeScript } from './islands.ts';
 import type { Output } from './output.ts';
-import { type IndexFiles, indexPages } from './search-index.ts';
+import type { IndexFiles, SearchIndex } from './search-index.ts';
 import { kindsOfPages } from './search-kinds.ts';
-import { collectWords } from './vocabulary.ts';
 
 /** Fetched by every search, so it travels with the client. */
 const CORE = /^pagefind-entry\.json$|\.pf_meta$|\.pagefind$/;
 
+/** What indexing came to, and the words of the shelf's names. */
+export interface SearchParts extends SearchIndex {
+  words: readonly string[];
+}
+
 /** @param source src/site, where the client's own side is */
-export async function writeSearch(output: Output, source: string): Promise<void> {
-  const { files, client } = await indexPages(output.pages);
+export async function writeSearch(
+  output: Output,
+  source: string,
+  { files, client, words }: SearchParts,
+): Promise<void> {
   const core = new Map([...files].filter(([name]) => CORE.test(name)));
-  const rest = new Map([...files].filter(([name]) => !CORE.test(name)));
-  for (const [name, bytes] of rest) {
-    const address = `pagefind/${name}`;
-    await mkdir(dirname(join(output.folder, address)), { recursive: true });
-    await writeFile(join(output.folder, address), bytes);
+  // By name: pagefind gives them in another order each time.
+  const rest = new Map([...files].filter(([name]) => !CORE.test(name)).sort(([a], [b]) => (a < b ? -1 : 1)));
+  const addresses = [...rest].map(([name, bytes]) => ({ address: `pagefind/${name}`, bytes }));
+  for (const folder of new Set(addresses.map(({ address }) => dirname(address))))
+    mkdirSync(join(output.folder, folder), { recursive: true });
+  for (const { address, bytes } of addresses) {
+    writeFileSync(join(output.folder, address), bytes);
     output.others.add(address);
   }
   await writeScript(
@@ -34,7 +43,7 @@ export async function writeSearch(output: Output, source: string): Promise<void>
     await bundleStart(source, {
       'pagefind-client': { text: client, loader: 'js' },
       'pagefind-core': { text: asText(core), loader: 'json' },
-      'shelf-names': { text: JSON.stringify(collectWords(output)), loader: 'json' },
+      'shelf-names': { text: JSON.stringify(words), loader: 'json' },
       'shelf-kinds': { text: JSON.stringify(kindsOfPages(rest)), loader: 'json' },
     }),
   );

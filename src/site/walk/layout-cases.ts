@@ -4,6 +4,7 @@ import type { CompiledModel } from '../../diagnosis/compiled.ts';
 import { compile } from '../../diagnosis/compiled.ts';
 import type { Tree } from '../../diagnosis/tree.ts';
 import { caseOf } from '../../library/case.ts';
+import { drivenLayouts } from '../../library/driven-layouts.ts';
 import { layoutAllows } from '../../model/layout.ts';
 import { shelf } from '../shelf.ts';
 
@@ -21,18 +22,17 @@ export function layoutCasesOf(symptom: string): LayoutCase[] {
   const before = made.get(symptom);
   if (before) return before;
   const cases = new Map<string, LayoutCase>();
-  for (const { id, data } of shelf.records.vehicle.values()) {
-    if (data.layout.power === 'battery electric') continue;
-    if (!layoutAllows(shelf.records.symptom.get(symptom)?.data.layout, data.layout)) continue;
-    const { model, tree } = caseOf(shelf, symptom, data.layout);
+  for (const { layout, vehicles } of drivenLayouts(shelf.records)) {
+    if (!layoutAllows(shelf.records.symptom.get(symptom)?.data.layout, layout)) continue;
+    const { model, tree } = caseOf(shelf, symptom, layout);
     const sign = JSON.stringify([
       model.causes.map((cause) => cause.id),
       model.tests.map((test) => test.id),
       tree,
     ]);
     const known = cases.get(sign);
-    if (known) known.vehicles.push(id);
-    else cases.set(sign, { compiled: compile(model), tree, vehicles: [id] });
+    if (known) known.vehicles.push(...vehicles);
+    else cases.set(sign, { compiled: compile(model), tree, vehicles: [...vehicles] });
   }
   const list = [...cases.values()];
   made.set(symptom, list);

@@ -9,7 +9,12 @@ import {
   type TreeNode,
   treeNodes,
 } from '../../../src/site/drawings/tree-nodes.ts';
-import { type Arrangement, planTree, type TreePlan } from '../../../src/site/drawings/tree-plan.ts';
+import {
+  type Arrangement,
+  leastLength,
+  planTree,
+  type TreePlan,
+} from '../../../src/site/drawings/tree-plan.ts';
 import { drawTreeOutline, planSheet, sheetTextBoxes } from '../../../src/site/drawings/tree-sheet.ts';
 import { overlapsOf, overlapsWith } from './overlaps.ts';
 import { faultsOf } from './well-formed.ts';
@@ -157,6 +162,8 @@ describe('drawn tree', () => {
         const plan = planTree(tree, arrangement);
         const boxes = boxesOf(plan);
         expect(overlapsOf(boxes)).toEqual([]);
+        const length = arrangement.direction === 'down' ? plan.height : plan.width;
+        expect(leastLength(tree, arrangement)).toBeLessThanOrEqual(length + 1e-6);
         for (const box of boxes) {
           expect(Math.min(box.x, box.y)).toBeGreaterThanOrEqual(0);
           expect(box.x + box.width).toBeLessThanOrEqual(plan.width + 0.01);
