@@ -26,12 +26,13 @@ export async function writeIslands(output: Output, scanned: Scanned, islands: st
   const scripts = [...scanned.values()].flatMap(({ tags }) => tags.filter((tag) => tag.name === 'script'));
   const addresses = new Set([...FETCHED, ...scripts.flatMap((tag) => attributeOf(tag, 'src') ?? [])]);
   // The bundler has a process of its own: asked for all at once, it is not kept waiting.
-  await Promise.all(
-    [...addresses].map(async (address) => {
+  const bundled = await Promise.all(
+    [...addresses].sort().map(async (address) => {
       const file = islandOf(address, islands);
-      if (file) await writeScript(output, address.slice(1), await bundleScript(file, { minify: true }));
+      return file && { name: address.slice(1), text: await bundleScript(file, { minify: true }) };
     }),
   );
+  for (const script of bundled) if (script) await writeScript(output, script.name, script.text);
 }
 
 /**
