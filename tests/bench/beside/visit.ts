@@ -154,23 +154,8 @@ async function returning(
   const { page, context } = await open(browser, 'allow');
   const from = server.asked.length;
   await page.goto(address, { waitUntil: 'load' });
-  // A worker may begin only after the page; a site without one is waited for in vain, and not for long.
-  const keeps = await page
-    .waitForFunction(
-      async () => (await navigator.serviceWorker?.getRegistration()) !== undefined,
-      undefined,
-      {
-        timeout: 4 * QUIET,
-      },
-    )
-    .then(
-      () => true,
-      () => false,
-    );
-  if (keeps)
-    await page.waitForFunction(
-      async () => (await navigator.serviceWorker.ready).active?.state === 'activated',
-    );
+  const keeps = await hasWorker(page);
+  if (keeps) await page.evaluate(async () => void (await navigator.serviceWorker.ready));
   await quiet(server, keeps ? 4 * QUIET : QUIET);
   const kept = weightOf(
     server.asked.slice(from).filter(({ byWorker }) => byWorker),
@@ -184,6 +169,18 @@ async function returning(
   const secondVisit = weightOf(server.asked.slice(since));
   await context.close();
   return { secondVisit, kept };
+}
+
+/** A worker may begin only after the page; on a site without one that is waited for in vain, and not for long. */
+async function hasWorker(page: Page): Promise<boolean> {
+  for (const until = performance.now() + 4 * QUIET; performance.now() < until; ) {
+    const has = await page.evaluate(
+      async () => (await navigator.serviceWorker?.getRegistration()) !== undefined,
+    );
+    if (has) return true;
+    await new Promise((done) => setTimeout(done, 100));
+  }
+  return false;
 }
 
 /** Waits until nothing has been asked for some time. */
