@@ -48,8 +48,8 @@ async function main(): Promise<void> {
   if (notes.length === 0) return;
   const files = notes.map(({ path }) => join(values.shelf, path));
   const branch = values.branch ? await openBranch(values.shelf, notes) : undefined;
-  await writeAll(values.shelf, notes);
-  if (branch !== undefined) commit(notes, files);
+  await writeAll(values.shelf, notes, branch);
+  if (branch !== undefined) commit(values.shelf, notes);
   process.stdout.write(`Taken in: ${files.map(shownName).join(', ')}\n`);
   process.stdout.write(
     branch === undefined
@@ -67,7 +67,7 @@ async function readHanded(name: string): Promise<HandedIn> {
 }
 
 /** The files, none of which is there yet; a failure takes back those already written. */
-async function writeAll(shelf: string, notes: readonly NewNote[]): Promise<void> {
+async function writeAll(shelf: string, notes: readonly NewNote[], branch: string | undefined): Promise<void> {
   const written: string[] = [];
   try {
     for (const { path, text } of notes) {
@@ -78,7 +78,11 @@ async function writeAll(shelf: string, notes: readonly NewNote[]): Promise<void>
     }
   } catch (error) {
     for (const file of written) await rm(file);
-    throw new Refusal(`The notes could not be written, and none was: ${(error as Error).message}`);
+    const back =
+      branch === undefined
+        ? ''
+        : `\nThe branch ${branch} is made and empty. Back to where you were: git switch -`;
+    throw new Refusal(`The notes could not be written, and none was: ${(error as Error).message}${back}`);
   }
 }
 
@@ -100,23 +104,24 @@ async function openBranch(shelf: string, notes: readonly NewNote[]): Promise<str
   throw new Refusal(`There are a hundred branches called ${stem} already. Delete those that are done with.`);
 }
 
-function commit(notes: readonly NewNote[], files: readonly string[]): void {
+/** In the repository of the shelf, which need not be the one of the terminal's folder. */
+function commit(shelf: string, notes: readonly NewNote[]): void {
   const [first] = notes;
   const subject =
     notes.length === 1
       ? `[${first?.id}] ${first?.title}`
       : `${notes.length} notes: ${notes.map(({ id }) => id).join(', ')}`;
   const body = `Proposed by ${[...new Set(notes.map(({ by }) => by))].join(', ')}.`;
-  const paths = files.map((file) => shownName(file));
+  const paths = notes.map(({ path }) => path);
   const steps = [
     ['add', '--', ...paths],
     ['commit', '--quiet', '-m', subject, '-m', body, '--', ...paths],
   ];
   for (const step of steps) {
-    const { status, stderr } = spawnSync('git', step, { encoding: 'utf8' });
+    const { status, stderr } = git(shelf, ...step);
     if (status !== 0)
       throw new Refusal(
-        `The notes are written and the branch is made, but git did not commit them: ${stderr.trim()}\nThen: git commit -m "${first?.id}" -- ${paths.join(' ')}`,
+        `The notes are written and the branch is made, but git did not commit them: ${stderr.trim()}\nThen, in ${shownName(shelf) || '.'}: git add -- ${paths.join(' ')}; git commit -m "[${first?.id}]" -- ${paths.join(' ')}`,
       );
   }
 }

@@ -90,6 +90,20 @@ test('a saved note becomes a file on a branch, committed; what else was changed 
   expect(check.status).toBe(0);
 }, 60_000);
 
+test('a shelf in another folder than the one at hand is branched and committed there', () => {
+  const file = saved('second-bleed-screw.yaml', noteText(NOTE));
+  const { stderr, status } = spawnSync(
+    process.execPath,
+    [resolve('src/cli/take-in.ts'), file, '--shelf', join(home, 'content')],
+    { cwd: tmpdir(), encoding: 'utf8' },
+  );
+  expect(stderr).toBe('');
+  expect(status).toBe(0);
+  expect(git('show', '--name-only', '--format=%s', 'HEAD')).toBe(
+    `[second-bleed-screw] Second bleed screw behind the head\n\n${PATH}`,
+  );
+}, 60_000);
+
 test('a download numbered by the browser keeps its name; the same note again is known and changes nothing', () => {
   expect(take(saved('second-bleed-screw (1).yaml', noteText(NOTE))).status).toBe(0);
   expect(existsSync(join(home, PATH))).toBe(true);
