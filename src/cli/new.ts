@@ -177,12 +177,17 @@ function valuesFrom(kind: Kind, sets: readonly string[]): Record<string, unknown
   return values;
 }
 
+/**
+ * What was typed as the field's value. What is no number, no true and no false goes to the schema as it is, which refuses it:
+ * a slip must not become 0 or false.
+ * @throws Refusal when it does not fit
+ */
 function fitting(field: $ZodType, name: string, text: string): unknown {
   const { def } = bare(field)._zod;
   const value =
-    def.type === 'number'
+    def.type === 'number' && text.trim() !== ''
       ? Number(text)
-      : def.type === 'boolean'
+      : def.type === 'boolean' && /^(?:true|false)$/.test(text)
         ? text === 'true'
         : def.type === 'array'
           ? text.split(',').map((each) => each.trim())

@@ -81,6 +81,10 @@ test('options fill fields and are held against the schema', () => {
   expect(make('vehicle', '--title', 'Other', '--set', 'body=spaceship').stderr).toMatch(
     /body: "spaceship" does not fit/,
   );
+  expect(make('vehicle', '--title', 'Other', '--set', 'invented=ture').stderr).toMatch(
+    /invented: "ture" does not fit/,
+  );
+  expect(make('test', '--title', 'Other', '--set', 'minutes=').stderr).toMatch(/minutes: "" does not fit/);
   expect(make('vehicle', '--title', 'Other', '--set', 'colour=red').stderr).toMatch(
     /has no field "colour"\. Fields: title/,
   );
