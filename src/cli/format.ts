@@ -16,24 +16,31 @@ const { values, positionals } = parseArgs({
   options: { check: { type: 'boolean' } },
 });
 const folder = positionals[0] ?? 'content';
-const decoder = new TextDecoder('utf-8', { fatal: true, ignoreBOM: true });
 const changed: string[] = [];
 for (const { path, bytes } of await filesOf(folder)) {
   if (!/\.ya?ml$/.test(path)) continue;
-  try {
-    const text = decoder.decode(bytes);
-    const { text: formatted, ok } = formatYaml(text);
-    if (!ok)
-      process.stdout.write(`${shownName(join(folder, path))}: left as it is; npm run check says why.\n`);
-    if (formatted === text) continue;
-    changed.push(shownName(join(folder, path)));
-    if (!values.check) await writeFile(join(folder, path), formatted);
-  } catch {
-    process.stdout.write(`${shownName(join(folder, path))}: left as it is; it is not UTF-8.\n`);
+  const file = join(folder, path);
+  const text = textOf(bytes);
+  if (text === undefined) {
+    process.stdout.write(`${shownName(file)}: left as it is; it is not UTF-8.\n`);
+    continue;
   }
+  const { text: formatted, ok } = formatYaml(text);
+  if (!ok) process.stdout.write(`${shownName(file)}: left as it is; npm run check says why.\n`);
+  if (formatted === text) continue;
+  if (!values.check) await writeFile(file, formatted);
+  changed.push(shownName(file));
 }
 for (const file of changed) process.stdout.write(`${file}\n`);
 if (values.check && changed.length > 0) {
   process.stderr.write(`${changed.length} not in the project's way of writing. To mend: npm run format\n`);
   process.exitCode = 1;
 } else process.stdout.write(`${changed.length} ${values.check ? 'to change' : 'changed'}.\n`);
+
+function textOf(bytes: Uint8Array): string | undefined {
+  try {
+    return new TextDecoder('utf-8', { fatal: true, ignoreBOM: true }).decode(bytes);
+  } catch {
+    return undefined;
+  }
+}
