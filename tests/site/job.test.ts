@@ -251,6 +251,12 @@ describe('what becomes of it', () => {
     expect(await other.page.getByLabel('Job: number or name').inputValue()).toBe('To carry');
     await give(JSON.stringify(cards));
     await expect.poll(() => other.page.locator('.told').textContent()).toContain('is here already');
+    // A stick that is pulled out while the file is read.
+    await other.page.evaluate(() => {
+      Blob.prototype.text = () => Promise.reject(new DOMException('gone', 'NotReadableError'));
+    });
+    await give(JSON.stringify(cards));
+    await expect.poll(() => other.page.locator('.told').textContent()).toContain('cannot be read');
     await other.close();
     await watched.close();
   });

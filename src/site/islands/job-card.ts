@@ -535,7 +535,9 @@ class JobCard extends HTMLElement {
 
   private async import(file: File): Promise<string> {
     if (file.size > LARGEST) return `${file.name} is too large for job cards. Nothing was taken in.`;
-    const read = imported(await file.text(), (id) => jobs.get(id));
+    const text = await file.text().catch(() => undefined);
+    if (text === undefined) return `${file.name} cannot be read. Copy it to this device and choose it again.`;
+    const read = imported(text, (id) => jobs.get(id));
     if (!read.ok) return `${file.name}: ${read.says}`;
     const stays = read.jobs.map((job) => jobs.change(job.id, job, () => job));
     if (stays.includes(false)) this.tellUnkept();
