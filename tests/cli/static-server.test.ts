@@ -16,7 +16,14 @@ beforeAll(async () => {
   await writeFile(join(parent, 'secret.txt'), 'secret');
   await mkdir(join(parent, 'site-beside'));
   await writeFile(join(parent, 'site-beside', 'x.html'), 'secret');
-  for (const name of ['index.html', 'tests/index.html', 'tests/x.html', '404.html', 'a b.svg'])
+  for (const name of [
+    'index.html',
+    'tests/index.html',
+    'tests/x.html',
+    '404.html',
+    'a b.svg',
+    'licences.txt',
+  ])
     await writeFile(join(folder, name), name);
   server = createStaticServer(folder);
   await new Promise<void>((done) => server.listen(0, 'localhost', done));
@@ -64,6 +71,7 @@ describe('finds', () => {
   test('and says what it is', async () => {
     expect((await ask('/')).type).toBe('text/html; charset=utf-8');
     expect((await ask('/a%20b.svg')).type).toBe('image/svg+xml');
+    expect((await ask('/licences.txt')).type).toBe('text/plain; charset=utf-8');
   });
 });
 
