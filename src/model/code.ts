@@ -24,6 +24,3 @@ export const codeSchema = z.strictObject({
 });
 
 export type Code = z.infer<typeof codeSchema>;
-
-/** What a generic or maker's code looks like (SAE J2012, from memory). */
-export const CODE_FORM = /^[PBCU][0-3][0-9A-F]{3}$/;

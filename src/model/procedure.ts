@@ -37,4 +37,3 @@ export const procedureSchema = z.strictObject({
 });
 
 export type Procedure = z.infer<typeof procedureSchema>;
-export type ProcedureStep = z.infer<typeof procedureStepSchema>;

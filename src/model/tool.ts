@@ -11,5 +11,3 @@ export const toolSchema = z.strictObject({
   care: textSchema.describe('What keeps it honest: calibration, storage, cleaning.'),
   cautions: z.array(reference('caution')),
 });
-
-export type Tool = z.infer<typeof toolSchema>;

@@ -77,12 +77,16 @@ class Offline extends HTMLElement {
   #offerNew(worker: ServiceWorker) {
     this.setAttribute('role', 'status');
     const message: FromPage = { kind: 'use-new-version' };
-    const use = button('Show the new version', () => worker.postMessage(message), 'quiet');
-    this.replaceChildren('A newer version of the shelf is on this device. ', use);
-    use.addEventListener('click', () => {
+    const show = () => {
       this.#chosen = true;
-    });
+      worker.postMessage(message);
+    };
+    this.replaceChildren(
+      'A newer version of the shelf is on this device. ',
+      button('Show the new version', show, 'quiet'),
+    );
   }
+
   #offerReload() {
     if (this.#chosen) return location.reload();
     const again = button('Load it anew', () => location.reload(), 'quiet');
