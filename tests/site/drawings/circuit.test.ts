@@ -151,7 +151,7 @@ describe('drawn circuit', () => {
     expect(circuitStates(layout({ power: 'battery electric' }))).toEqual(['hot']);
   });
 
-  // Common practice, no source: the two sides read differently at the hose to the radiator (trade brief, layouts).
+  // Common practice, no source: the two sides read differently at the hose to the radiator.
   test('what a hose tells depends on the side of the thermostat', () => {
     const tells = (over: Partial<Layout>, mark: string) =>
       drawCircuit({ id: 'a', layout: layout(over), state: 'cold' }).points.find((each) => each.mark === mark)
