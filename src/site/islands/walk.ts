@@ -10,7 +10,15 @@ import type { KnownLayout } from '../../model/layout.ts';
 import { loadScript } from '../browser/load-script.ts';
 import { forget, keep, kept } from '../keep.ts';
 import { dayAndTimeText } from '../text/day-and-time.ts';
-import { NOT_IT, PROVEN, proveKey, readAnswers, SKIPPED, writeAnswers } from '../walk/answers.ts';
+import {
+  type Answers,
+  NOT_IT,
+  PROVEN,
+  proveKey,
+  readAnswers,
+  SKIPPED,
+  writeAnswers,
+} from '../walk/answers.ts';
 import { Diagnoser, type Diagnosis } from '../walk/diagnose.ts';
 import { knownIn } from '../walk/known-answers.ts';
 import { notHere } from '../walk/not-here.ts';
@@ -32,6 +40,19 @@ interface KeptWalk {
   at: string;
   /** What the car was called that they were given for. */
   vehicle?: string;
+}
+
+/** Where a walk stands after some answers. */
+interface View {
+  answers: Answers;
+  replayed: Replay;
+  layout: KnownLayout;
+  /** The lines of the answers so far. */
+  lines: () => Node[];
+  /** What the numbers say; costly, so worked out when it is first wanted. */
+  diagnose: () => Diagnosis;
+  /** The section that has been made as this view wants it. */
+  fitted?: HTMLElement;
 }
 
 const isText = (value: unknown): value is string => typeof value === 'string';
@@ -56,7 +77,9 @@ class Walk extends HTMLElement {
   private known!: KnownPart;
   private words!: WalkWords;
   private foot!: WalkFoot;
-  private replayed: Replay | undefined;
+  private view: View | undefined;
+  /** What each answer that can be given now leads to, by its key and value: worked out while the reader still reads. */
+  private readonly ahead = new Map<string, View>();
   /** Lines of answers so far, kept from question to question. */
   private readonly lines = new Map<string, HTMLElement>();
   private readonly trail = element('ol', { class: 'trail', 'aria-label': 'Answers so far' });
@@ -87,7 +110,7 @@ class Walk extends HTMLElement {
     );
     this.foot = new WalkFoot(this.place('.walk-foot'), {
       skip: () => {
-        const asked = this.replayed && this.testAskedNow(this.replayed.standing);
+        const asked = this.view && this.testAskedNow(this.view.replayed.standing);
         if (asked) this.give(asked, SKIPPED, true);
       },
       back: () => {
@@ -96,7 +119,7 @@ class Walk extends HTMLElement {
       },
       startAgain: () => this.startAgain(),
       toJobCard: () => {
-        if (this.replayed) void this.toJobCard(this.replayed);
+        if (this.view) void this.toJobCard(this.view);
       },
     });
     this.place('.walk-foot').after(this.known.root);
@@ -116,9 +139,11 @@ class Walk extends HTMLElement {
     window.addEventListener('pagehide', () => this.keepAnswers());
     document.addEventListener('headertank:change', () => {
       showBooking(this.data.symptom);
+      this.showStops();
       this.show();
     });
     showBooking(this.data.symptom);
+    this.showStops();
     this.readAddress();
   }
 
@@ -143,11 +168,11 @@ class Walk extends HTMLElement {
 
   /** Take an answer, whichever way it was given. undefined takes it back. */
   private give(key: string, value: string | undefined, follow = false): void {
-    this.answers.delete(key);
-    if (value !== undefined) this.answers.set(key, value);
+    const known = value === undefined ? undefined : this.ahead.get(signOf(key, value));
+    this.answers = withAnswer(this.answers, key, value);
     if (key === this.detour) this.detour = undefined;
     this.isKeepingDue = true;
-    this.show(follow);
+    this.show(follow, known);
   }
 
   /** Both are slow, so they come after the question they are about, or before the page goes. */
@@ -197,8 +222,8 @@ class Walk extends HTMLElement {
    * What is asked now comes at once; what the numbers say beside it after that is on the screen.
    * @param follow the reader is taken to the question, with the next words a screen reader says
    */
-  private show(follow = false): void {
-    this.showStops();
+  private show(follow = false, view = this.viewOf(this.answers)): void {
+    this.ahead.clear();
     const notThis = notHere(this.data.needs, window.headertank.vehicle?.layout ?? {});
     this.toggleAttribute('data-not-here', notThis !== undefined);
     if (notThis !== undefined) {
@@ -207,12 +232,9 @@ class Walk extends HTMLElement {
       this.afterPaint(() => document.querySelector('[data-start-ranking]')?.replaceChildren());
       return;
     }
-    const replayed = this.replayWith(this.answers);
-    const isProven = replayed.standing.kind === 'proven';
-    const layout = this.layoutWith(this.answers);
-    const settled = withVerdicts(this.answers, replayed.trail);
-    const diagnose = once(() => this.diagnoser.diagnose(settled, layout, this.missing));
-    const part = this.partNow(replayed, diagnose);
+    this.view = view;
+    const { standing } = view.replayed;
+    const part = this.partNow(view);
     const wanted = part === undefined ? undefined : this.parts.section(part);
     // What was asked stays in sight until the next can be shown.
     const before = this.querySelector<HTMLElement>('.step[data-now]') ?? undefined;
@@ -222,10 +244,9 @@ class Walk extends HTMLElement {
       before.removeAttribute('data-now');
     }
     now?.setAttribute('data-now', '');
-    if (now) this.fit(now, this.answers, replayed);
-    this.showTop(replayed, diagnose);
+    if (now) this.fit(now, view);
+    this.showTop(view);
     if (wanted === 'to be loaded') this.fetchQuestions(follow);
-    this.replayed = replayed;
     if (follow && wanted !== 'to be loaded') {
       this.place('.walk-title').scrollIntoView({ block: 'start' });
       this.isFocusDue = true;
@@ -233,9 +254,9 @@ class Walk extends HTMLElement {
     this.afterPaint(
       () => {
         this.foot.show({
-          isTest: this.testAskedNow(replayed.standing) !== undefined,
+          isTest: this.testAskedNow(standing) !== undefined,
           isAnswered: this.answers.size > 0,
-          isProven,
+          isProven: standing.kind === 'proven',
         });
         if (now) this.carryAnswers(now);
         if (this.isFocusDue) now?.querySelector('h3')?.focus({ preventScroll: true });
@@ -244,12 +265,30 @@ class Walk extends HTMLElement {
       () => {
         const { keeps } = this;
         this.keepAnswers();
-        if (this.keeps !== keeps) this.showTop(replayed, diagnose);
+        if (this.keeps !== keeps) this.showTop(view);
       },
-      diagnose,
-      () => this.showNumbers(replayed, diagnose()),
+      view.diagnose,
+      () => this.showNumbers(view),
       () => this.makeReady(),
     );
+  }
+
+  private viewOf(answers: Answers): View {
+    const vehicle = window.headertank.vehicle?.layout ?? {};
+    const layout = knownLayout(vehicle, answers);
+    const replayed = replay(this.data.tree, answers, vehicle, {
+      cannot: (test) => this.diagnoser.cannot(test, layout, this.missing),
+      cannotHave: (cause) => this.diagnoser.cannotHave(cause, layout),
+    });
+    return {
+      answers,
+      replayed,
+      layout,
+      lines: once(() => allAnswers(answers, replayed.trail).map((entry) => this.trailLine(entry))),
+      diagnose: once(() =>
+        this.diagnoser.diagnose(withVerdicts(answers, replayed.trail), layout, this.missing),
+      ),
+    };
   }
 
   /** Without leaving the walk: the answers stay, and what the vehicle says of itself is not asked. */
@@ -290,7 +329,7 @@ class Walk extends HTMLElement {
   }
 
   /** The name of the section that is asked now. The planner is asked only where the drawn path ends. */
-  private partNow({ standing }: Replay, diagnose: () => Diagnosis): string | undefined {
+  private partNow({ replayed: { standing }, diagnose }: View): string | undefined {
     if (this.detour) return this.partOf(this.detour);
     if (standing.kind !== 'off-path') return partOnPath(standing);
     const { action } = diagnose().step.best;
@@ -317,30 +356,17 @@ class Walk extends HTMLElement {
 
   /** What each answer leads to on the drawn path is made ready, with its line of the trail; what the planner would ask is not worked out ahead. */
   private makeReady(): void {
-    const now = this.querySelector('.step[data-now]');
-    const rows = [...(now?.querySelectorAll<HTMLElement>('.answer') ?? [])];
+    const rows = [...this.querySelectorAll<HTMLElement>('.step[data-now] .answer')];
     this.next.prepare(
       rows.flatMap(({ dataset: { key, value } }) => {
         if (key === undefined || value === undefined) return [];
-        const answers = new Map([...this.answers, [key, value]]);
-        const replayed = this.replayWith(answers);
-        for (const entry of replayed.trail) this.trailLine(entry);
-        const name = partOnPath(replayed.standing);
-        return name === undefined ? [] : [{ name, fit: (section) => this.fit(section, answers, replayed) }];
+        const view = this.viewOf(withAnswer(this.answers, key, value));
+        view.lines();
+        this.ahead.set(signOf(key, value), view);
+        const name = partOnPath(view.replayed.standing);
+        return name === undefined ? [] : [{ name, fit: (section) => this.fit(section, view) }];
       }),
     );
-  }
-
-  private replayWith(answers: Map<string, string>): Replay {
-    const layout = this.layoutWith(answers);
-    return replay(this.data.tree, answers, window.headertank.vehicle?.layout ?? {}, {
-      cannot: (test) => this.diagnoser.cannot(test, layout, this.missing),
-      cannotHave: (cause) => this.diagnoser.cannotHave(cause, layout),
-    });
-  }
-
-  private layoutWith(answers: Map<string, string>): KnownLayout {
-    return knownLayout(window.headertank.vehicle?.layout ?? {}, answers);
   }
 
   /** The answers are kept already, so nothing is lost when the questions cannot be had. */
@@ -364,17 +390,12 @@ class Walk extends HTMLElement {
     );
   }
 
-  private showTop({ trail, standing }: Replay, diagnose: () => Diagnosis): void {
+  private showTop({ replayed: { standing }, lines, diagnose }: View): void {
     const parts: Node[] = [];
-    const all = this.allAnswers(trail);
-    if (all.length > 0) {
-      keepChildren(
-        this.trail,
-        all.map((entry) => this.trailLine(entry)),
-      );
+    if (lines().length > 0) {
+      keepChildren(this.trail, lines());
       parts.push(this.trail);
-    }
-    if (all.length === 0) parts.push(...this.resumeOffer());
+    } else parts.push(...this.resumeOffer());
     if (!this.keeps)
       parts.push(
         element(
@@ -444,13 +465,13 @@ class Walk extends HTMLElement {
   }
 
   /** Complaint, vehicle and every answer, as words; a line says where they went. */
-  private async toJobCard({ trail, standing }: Replay): Promise<void> {
+  private async toJobCard({ answers, replayed: { trail, standing } }: View): Promise<void> {
     const { headertank } = window;
     // Without it the line below says so.
     await loadScript('hand-over').catch(() => undefined);
     const line = headertank.putOnJobCard?.({
       complaint: { id: this.data.symptom, title: document.querySelector('h1')?.textContent ?? '' },
-      answers: this.allAnswers(trail).map((entry) => ({
+      answers: allAnswers(answers, trail).map((entry) => ({
         key: entry.key,
         asked: this.words.asked(entry.key),
         answer: [this.words.answer(entry.key, entry.value), this.words.conclusion(entry)]
@@ -467,13 +488,6 @@ class Walk extends HTMLElement {
     this.place('.walk-foot').after(said);
   }
 
-  /** The answers of the drawn path, then those given out of turn. */
-  private allAnswers(trail: readonly TrailEntry[]): TrailEntry[] {
-    const told = new Set(trail.map(({ key }) => key));
-    const rest = [...this.answers].filter(([key]) => !told.has(key));
-    return [...trail, ...rest.map(([key, value]) => ({ step: '', key, value }))];
-  }
-
   private testAskedNow(standing: Replay['standing']): string | undefined {
     if (standing.kind === 'proven') return undefined;
     const asked = this.querySelector<HTMLElement>('.step[data-now] .answers > li > .answer')?.dataset.key;
@@ -481,7 +495,7 @@ class Walk extends HTMLElement {
   }
 
   private startAgain(): void {
-    this.answers.clear();
+    this.answers = new Map();
     this.detour = undefined;
     this.isKeepingDue = true;
     this.show(true);
@@ -491,14 +505,16 @@ class Walk extends HTMLElement {
    * A question as it stands after these answers: what is proven, its causes as the car can have them, the answers given
    * before marked. What is right already is left alone, so that nothing is laid out twice.
    */
-  private fit(section: HTMLElement, answers: Map<string, string>, { trail, standing }: Replay): void {
-    const isProven = standing.kind === 'proven';
+  private fit(section: HTMLElement, view: View): void {
+    if (view.fitted === section) return;
+    view.fitted = section;
+    const { answers, layout, replayed } = view;
+    const isProven = replayed.standing.kind === 'proven';
     section.toggleAttribute('data-proven', isProven);
     if (section.querySelector('[data-cause]')) {
-      const layout = this.layoutWith(answers);
       fitCauses(
         section,
-        this.diagnoser.ranked(withVerdicts(answers, trail), layout),
+        this.diagnoser.ranked(withVerdicts(answers, replayed.trail), layout),
         (cause) => !isProven && this.diagnoser.cannotHave(cause, layout),
         this.data.titles.causes,
       );
@@ -532,7 +548,8 @@ class Walk extends HTMLElement {
     }
   }
 
-  private showNumbers({ standing }: Replay, diagnosis: Diagnosis): void {
+  private showNumbers({ answers, layout, replayed: { standing }, diagnose }: View): void {
+    const diagnosis = diagnose();
     this.place('.walk-fights').replaceChildren(
       ...(diagnosis.fights
         ? [
@@ -545,13 +562,13 @@ class Walk extends HTMLElement {
           ]
         : []),
     );
-    this.known.show(this.answers, this.missing, this.layoutWith(this.answers));
+    this.known.show(answers, this.missing, layout);
     const place = document.querySelector<HTMLElement>('[data-start-ranking]');
     if (!place) return;
     // What is proven is not likely any more.
     place.hidden = standing.kind === 'proven';
     if (place.hidden) return;
-    const likely = { diagnosis, isStart: this.answers.size === 0, asked: this.testAskedNow(standing) };
+    const likely = { diagnosis, isStart: answers.size === 0, asked: this.testAskedNow(standing) };
     place.replaceChildren(
       ...likelyParts(likely, this.data.titles.causes, this.words, (test) => {
         this.detour = test;
@@ -564,6 +581,24 @@ class Walk extends HTMLElement {
 /** @param what in the plural or not: the verb is the same */
 const unfetched = (what: string) =>
   `${what} cannot be fetched: there is no connection, and this device has not kept the site yet. Your answers are kept. `;
+
+/** @param value none takes the answer back */
+function withAnswer(answers: Answers, key: string, value: string | undefined): Map<string, string> {
+  const all = new Map(answers);
+  // One that is given again comes last.
+  all.delete(key);
+  if (value !== undefined) all.set(key, value);
+  return all;
+}
+
+/** The answers of the drawn path, then those given out of turn. */
+function allAnswers(answers: Answers, trail: readonly TrailEntry[]): TrailEntry[] {
+  const told = new Set(trail.map(({ key }) => key));
+  const rest = [...answers].filter(([key]) => !told.has(key));
+  return [...trail, ...rest.map(([key, value]) => ({ step: '', key, value }))];
+}
+
+const signOf = (key: string, value: string) => `${key}=${value}`;
 
 /** The name of the section at which the drawn path stands; none where it has no way on. */
 function partOnPath(standing: Replay['standing']): string | undefined {
