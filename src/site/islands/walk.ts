@@ -48,7 +48,7 @@ interface View {
   replayed: Replay;
   layout: KnownLayout;
   /** The lines of the answers so far. */
-  lines: () => Node[];
+  lines: Node[];
   /** What the numbers say; costly, so worked out when it is first wanted. */
   diagnose: () => Diagnosis;
   /** The section that has been made as this view wants it. */
@@ -78,8 +78,8 @@ class Walk extends HTMLElement {
   private words!: WalkWords;
   private foot!: WalkFoot;
   private view: View | undefined;
-  /** What each answer that can be given now leads to, by its key and value: worked out while the reader still reads. */
-  private readonly ahead = new Map<string, View>();
+  /** What each row that can be pressed now leads to, worked out while the reader still reads. */
+  private readonly ahead = new Map<HTMLElement, View>();
   /** Lines of answers so far, kept from question to question. */
   private readonly lines = new Map<string, HTMLElement>();
   private readonly trail = element('ol', { class: 'trail', 'aria-label': 'Answers so far' });
@@ -166,13 +166,16 @@ class Walk extends HTMLElement {
     this.show(follow);
   }
 
-  /** Take an answer, whichever way it was given. undefined takes it back. */
-  private give(key: string, value: string | undefined, follow = false): void {
-    const known = value === undefined ? undefined : this.ahead.get(signOf(key, value));
+  /**
+   * Take an answer, whichever way it was given.
+   * @param value undefined takes it back
+   * @param view what it leads to, where that is known already
+   */
+  private give(key: string, value: string | undefined, follow = false, view?: View): void {
     this.answers = withAnswer(this.answers, key, value);
     if (key === this.detour) this.detour = undefined;
     this.isKeepingDue = true;
-    this.show(follow, known);
+    this.show(follow, view);
   }
 
   /** Both are slow, so they come after the question they are about, or before the page goes. */
@@ -199,23 +202,26 @@ class Walk extends HTMLElement {
   }
 
   private press(event: Event): void {
-    const target = event.target instanceof Element ? event.target.closest<HTMLElement>('.answer') : null;
-    const key = target?.dataset.key;
-    if (!target || !key) return;
-    // A proven cause leads on to its repair as a plain link would, after the answer is kept.
-    event.preventDefault();
-    this.give(key, target.dataset.value, true);
+    if (event.target instanceof Element) this.take(event, event.target.closest<HTMLElement>('.answer'));
   }
 
   /** A number chooses the answer in that row while the focus is in the walk, where the rows show it; never from a field. */
   private pressNumber(event: KeyboardEvent): void {
     const isTyped = event.target instanceof Element && event.target.matches('input, select, textarea');
     if (isTyped || event.ctrlKey || event.altKey || event.metaKey || !/^[1-9]$/.test(event.key)) return;
-    const answer = this.querySelectorAll<HTMLElement>('.step[data-now] .answer')[Number(event.key) - 1];
-    const key = answer?.dataset.key;
-    if (!answer || key === undefined) return;
+    this.take(event, this.rowsNow()[Number(event.key) - 1]);
+  }
+
+  private rowsNow(): HTMLElement[] {
+    return [...this.querySelectorAll<HTMLElement>('.step[data-now] .answer')];
+  }
+
+  private take(event: Event, row: HTMLElement | null | undefined): void {
+    const { key, value } = row?.dataset ?? {};
+    if (!row || !key) return;
+    // A proven cause leads on to its repair as a plain link would, after the answer is kept.
     event.preventDefault();
-    this.give(key, answer.dataset.value, true);
+    this.give(key, value, true, this.ahead.get(row));
   }
 
   /**
@@ -227,7 +233,7 @@ class Walk extends HTMLElement {
     const notThis = notHere(this.data.needs, window.headertank.vehicle?.layout ?? {});
     this.toggleAttribute('data-not-here', notThis !== undefined);
     if (notThis !== undefined) {
-      keepChildren(this.place('.walk-top'), [element('p', { class: 'drive' }, element('b', {}, notThis))]);
+      keepChildren(this.place('.walk-top'), [element('p', {}, element('b', {}, notThis))]);
       // In the turn of what was to be drawn before the vehicle was known.
       this.afterPaint(() => document.querySelector('[data-start-ranking]')?.replaceChildren());
       return;
@@ -284,7 +290,7 @@ class Walk extends HTMLElement {
       answers,
       replayed,
       layout,
-      lines: once(() => allAnswers(answers, replayed.trail).map((entry) => this.trailLine(entry))),
+      lines: allAnswers(answers, replayed.trail).map((entry) => this.trailLine(entry)),
       diagnose: once(() =>
         this.diagnoser.diagnose(withVerdicts(answers, replayed.trail), layout, this.missing),
       ),
@@ -311,15 +317,15 @@ class Walk extends HTMLElement {
   /** What can hurt on the chosen vehicle beyond what every engine has stands over every question. */
   private showStops(): void {
     const { vehicle, root } = window.headertank;
+    const stops = this.place('.walk-stops');
     if (!vehicle) {
-      const stops = this.place('.walk-stops');
       // One that is kept is on its way.
       if (kept('vehicle', isText) === undefined && !stops.querySelector('.choice'))
         stops.replaceChildren(this.offerVehicle());
       return;
     }
     keepChildren(
-      this.place('.walk-stops'),
+      stops,
       vehicle.stops.map(({ id, title, short, before }) => {
         const href = new URL(`cautions/${id}.html`, root).href;
         const name = element('b', {}, 'Caution: ', element('a', { href }, title), '. ');
@@ -356,13 +362,12 @@ class Walk extends HTMLElement {
 
   /** What each answer leads to on the drawn path is made ready, with its line of the trail; what the planner would ask is not worked out ahead. */
   private makeReady(): void {
-    const rows = [...this.querySelectorAll<HTMLElement>('.step[data-now] .answer')];
     this.next.prepare(
-      rows.flatMap(({ dataset: { key, value } }) => {
+      this.rowsNow().flatMap((row) => {
+        const { key, value } = row.dataset;
         if (key === undefined || value === undefined) return [];
         const view = this.viewOf(withAnswer(this.answers, key, value));
-        view.lines();
-        this.ahead.set(signOf(key, value), view);
+        this.ahead.set(row, view);
         const name = partOnPath(view.replayed.standing);
         return name === undefined ? [] : [{ name, fit: (section) => this.fit(section, view) }];
       }),
@@ -375,25 +380,19 @@ class Walk extends HTMLElement {
     this.place('.walk-top').append(line);
     // Says so to who listens too: what is on the page is about to change.
     this.ariaBusy = 'true';
-    this.parts.load().then(
-      () => {
+    const again = () => this.show(follow);
+    this.parts
+      .load()
+      .finally(() => {
         this.ariaBusy = null;
-        this.show(follow);
-      },
-      () => {
-        this.ariaBusy = null;
-        line.replaceChildren(
-          unfetched('The questions'),
-          button('Try again', () => this.show(follow)),
-        );
-      },
-    );
+      })
+      .then(again, () => line.replaceChildren(unfetched('The questions'), button('Try again', again)));
   }
 
   private showTop({ replayed: { standing }, lines, diagnose }: View): void {
     const parts: Node[] = [];
-    if (lines().length > 0) {
-      keepChildren(this.trail, lines());
+    if (lines.length > 0) {
+      keepChildren(this.trail, lines);
       parts.push(this.trail);
     } else parts.push(...this.resumeOffer());
     if (!this.keeps)
@@ -597,8 +596,6 @@ function allAnswers(answers: Answers, trail: readonly TrailEntry[]): TrailEntry[
   const rest = [...answers].filter(([key]) => !told.has(key));
   return [...trail, ...rest.map(([key, value]) => ({ step: '', key, value }))];
 }
-
-const signOf = (key: string, value: string) => `${key}=${value}`;
 
 /** The name of the section at which the drawn path stands; none where it has no way on. */
 function partOnPath(standing: Replay['standing']): string | undefined {
