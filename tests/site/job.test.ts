@@ -402,3 +402,41 @@ test('without scripts the card is a form to print and fill by hand', async () =>
   );
   await watched.close();
 });
+
+test('a wide screen shows the card in two columns, a narrow one and paper in one', async () => {
+  const watched = await openPage(browser, site.root, { ...quiet, viewport: { width: 1440, height: 900 } });
+  const { page } = watched;
+  await openCard(page);
+  const column = (width: number) =>
+    page
+      .setViewportSize({ width, height: 900 })
+      .then(() =>
+        Promise.all([
+          page.getByLabel('The customer says').boundingBox(),
+          page.getByLabel('What we found').boundingBox(),
+          page.getByLabel('What', { exact: true }).boundingBox(),
+          page.getByLabel('Plate').boundingBox(),
+        ]),
+      );
+  const [said, found, what, plate] = await column(1440);
+  expect(found?.x).toBeGreaterThan((said?.x ?? 0) + (said?.width ?? 0));
+  expect(Math.abs((what?.y ?? 0) - (plate?.y ?? 0))).toBeLessThan(60);
+  for (const width of [320, 390, 820]) {
+    const [above, below] = await column(width);
+    expect(below?.x).toBe(above?.x);
+    expect(await page.evaluate(() => document.documentElement.scrollWidth - innerWidth)).toBeLessThanOrEqual(
+      0,
+    );
+  }
+  await watched.close();
+  const blank = await openPage(browser, site.root, { ...quiet, javaScriptEnabled: false });
+  await blank.page.setViewportSize({ width: 1440, height: 900 });
+  await blank.page.goto(`${site.root}job.html`);
+  await blank.page.emulateMedia({ media: 'print' });
+  const [above, below] = await Promise.all([
+    blank.page.locator('#job-said').boundingBox(),
+    blank.page.locator('#job-found').boundingBox(),
+  ]);
+  expect(below?.x).toBe(above?.x);
+  await blank.close();
+});
