@@ -392,6 +392,23 @@ describe('on paper', () => {
   }
 });
 
+test('a long text for the customer is read whole in its field', async () => {
+  const watched = await openPage(browser, site.root, { ...quiet, viewport: { width: 390, height: 844 } });
+  const { page } = watched;
+  await openCard(page);
+  const field = page.getByLabel('What we found');
+  const before = (await field.boundingBox())?.height ?? 0;
+  expect(before).toBeGreaterThanOrEqual(44);
+  await field.fill('The valve plate no longer comes back to its seat. '.repeat(12));
+  const { tall, hidden } = await field.evaluate((each) => ({
+    tall: each.clientHeight,
+    hidden: each.scrollHeight - each.clientHeight,
+  }));
+  expect(tall).toBeGreaterThan(before);
+  expect(hidden).toBeLessThanOrEqual(1);
+  await watched.close();
+});
+
 test('without scripts the card is a form to print and fill by hand', async () => {
   const watched = await openPage(browser, site.root, { ...quiet, javaScriptEnabled: false });
   await watched.page.goto(`${site.root}job.html`);
