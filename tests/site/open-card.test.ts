@@ -151,6 +151,26 @@ test('on any page the vehicle is chosen from the top line, and without a connect
   await close();
 });
 
+test('Enter takes the only vehicle that fits, and of several none unseen', async () => {
+  const { page, close } = await openPage(browser, site.root, quiet);
+  await page.goto(`${site.root}procedures/thermostat-replace.html`);
+  const summary = page.locator('.top-vehicle summary');
+  await summary.click();
+  const choice = page.locator('.top-vehicle ht-vehicle-choice');
+  const field = choice.getByLabel('Vehicle: any part of its name');
+  const rows = choice.getByRole('button');
+  await field.fill('tarn');
+  await expect.poll(() => rows.count()).toBeGreaterThan(1);
+  await field.press('Enter');
+  expect(await rows.first().evaluate((each) => each === document.activeElement)).toBe(true);
+  expect(await summary.textContent()).toContain('No vehicle');
+  await field.fill('2006 TARN');
+  await expect.poll(() => rows.count()).toBe(1);
+  await field.press('Enter');
+  await summary.filter({ hasText: 'Tarn 1.6' }).waitFor();
+  await close();
+});
+
 test('at the counter: minutes at the top, and an estimate with them filled in', async () => {
   const { page, close } = await openPage(browser, site.root, quiet);
   await page.goto(`${site.root}symptoms/reads-low-at-cruise.html`);

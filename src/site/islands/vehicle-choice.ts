@@ -35,6 +35,12 @@ class VehicleChoice extends HTMLElement {
   connectedCallback() {
     const { root } = window.headertank;
     this.field.oninput = () => this.show();
+    this.field.onkeydown = (event) => {
+      if (event.key !== 'Enter') return;
+      // The same press would go on to the row that gets the focus.
+      event.preventDefault();
+      this.enter();
+    };
     this.replaceChildren(
       this.field,
       this.rows,
@@ -65,6 +71,13 @@ class VehicleChoice extends HTMLElement {
         : more > 0
           ? `And ${more} more: type a part of the name.`
           : '';
+  }
+
+  /** The only one that fits is meant; of several the first is at hand, and none is taken unseen. */
+  private enter(): void {
+    const [first, second] = this.rows.querySelectorAll('button');
+    if (first && !second) first.click();
+    else first?.focus();
   }
 
   private choose([id, title]: Listed): void {
