@@ -42,3 +42,18 @@ export function entriesOf<K extends Kind>(kind: K): Entry<K>[] {
 export function recordPaths<K extends Kind>(kind: K) {
   return [...shelf.records[kind].values()].map((entry) => ({ params: { id: entry.id }, props: { entry } }));
 }
+
+/** Ids under which a record stood before: its own older ones, and those of records that are merged into it. */
+export function idsBefore(kind: Kind, id: string): string[] {
+  return shelf.moved.filter((each) => each.kind === kind && each.to === id).map((each) => each.id);
+}
+
+/**
+ * What getStaticPaths of a record's data returns: beside the record's id every one it had, since a device keeps an id and a
+ * script is not sent on as a page is.
+ */
+export function dataPaths<K extends Kind>(kind: K) {
+  return [...shelf.records[kind].values()].flatMap((entry) =>
+    [entry.id, ...idsBefore(kind, entry.id)].map((id) => ({ params: { id }, props: { entry } })),
+  );
+}

@@ -3,7 +3,7 @@ import type { Entry } from '../library/shelf.ts';
 import { FIGURE_PATHS, figureFits, JOINT_NAMES, REFERABLE_PATHS } from '../model/figures.ts';
 import { type Layout, layoutAllows } from '../model/layout.ts';
 import type { Quantity } from '../model/quantity.ts';
-import { entriesOf } from './record-pages.ts';
+import { entriesOf, idsBefore } from './record-pages.ts';
 import { inSentence } from './text/in-sentence.ts';
 import { plainText } from './text/render-text.ts';
 
@@ -18,6 +18,8 @@ export interface VehicleSheet {
   title: string;
   /** What it is called where there is little room. */
   short: string;
+  /** Ids it had before it was renamed, or of records that are merged into it; left out where there are none. */
+  was?: string[];
   layout: Layout;
   /** By figure path; torques as `torque.<joint>`. */
   figures: Record<string, SheetFigure>;
@@ -116,11 +118,13 @@ export function sheetOf(entry: Entry<'vehicle'>): Omit<VehicleSheet, 'bookings'>
     };
     bolts[joint] = { bolt: torque.bolt, class: torque.class, into: torque.into };
   }
+  const was = idsBefore('vehicle', id);
   const without = REFERABLE_PATHS.filter((path) => !figures[path] && !figureFits(path, data.layout));
   return {
     id,
     title: data.title,
     short: data.model,
+    ...(was.length > 0 && { was }),
     layout: data.layout,
     figures,
     without,

@@ -49,6 +49,8 @@ class JobCard extends HTMLElement {
       if (this.dataset.view === 'form') this.layOut('card');
     });
     document.addEventListener('headertank:change', () => {
+      // A vehicle whose record was renamed has its new id on the card by now.
+      this.job = jobs.get(this.job.id) ?? this.job;
       this.showAll();
       this.draft();
     });

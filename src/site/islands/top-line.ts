@@ -32,6 +32,8 @@ window.headertank = {
   receiveVehicle(sheet: VehicleSheet) {
     window.headertank.vehicle = sheet;
     changed();
+    // What the device keeps under an older id follows.
+    if (sheet.was) loadScript('renamed').catch(() => undefined);
   },
   // A walk that waits for its sections puts itself here.
   receiveWalkParts() {},

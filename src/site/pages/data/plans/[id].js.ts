@@ -2,9 +2,9 @@
 import type { APIRoute } from 'astro';
 import type { Entry } from '../../../../library/shelf.ts';
 import { planOf } from '../../../job/job-plan.ts';
-import { recordPaths } from '../../../record-pages.ts';
+import { dataPaths } from '../../../record-pages.ts';
 
-export const getStaticPaths = () => recordPaths('cause');
+export const getStaticPaths = () => dataPaths('cause');
 
 export const GET: APIRoute<{ entry: Entry<'cause'> }> = ({ props }) =>
   new Response(`headertank.receivePlan(${JSON.stringify(planOf(props.entry.id))});\n`, {

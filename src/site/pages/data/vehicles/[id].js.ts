@@ -1,12 +1,12 @@
 /** One vehicle's figures as a classic script: it loads from a server, from the offline store and from file:// alike. */
 import type { APIRoute } from 'astro';
 import type { Entry } from '../../../../library/shelf.ts';
-import { recordPaths } from '../../../record-pages.ts';
+import { dataPaths } from '../../../record-pages.ts';
 import { shelf } from '../../../shelf.ts';
 import { sheetOf, type VehicleSheet } from '../../../vehicle-sheet.ts';
 import { bookingsOf } from '../../../walk/booking.ts';
 
-export const getStaticPaths = () => recordPaths('vehicle');
+export const getStaticPaths = () => dataPaths('vehicle');
 
 export const GET: APIRoute<{ entry: Entry<'vehicle'> }> = ({ props }) =>
   new Response(`headertank.receiveVehicle(${JSON.stringify(vehicleSheet(props.entry))});\n`, {
