@@ -20,6 +20,7 @@ import { readShelf, shownName } from '../library/read-shelf.ts';
 import { bare, metaOf, schemaAt } from '../library/schema-tree.ts';
 import type { Shelf } from '../library/shelf.ts';
 import { fieldsOf, sampleOf, skeleton } from '../library/skeleton.ts';
+import { dayText } from '../model/day.ts';
 import { KIND_NAMES, KINDS, type Kind } from '../model/kinds.ts';
 import { idFromTitle } from '../model/note-file.ts';
 import { ID_FORM } from '../model/scalars.ts';
@@ -90,7 +91,7 @@ async function filesFor(kind: Kind, options: Options, shelf: Shelf): Promise<Map
     throw new Refusal(`Give it a title: npm run new ${kind} -- --title "…". Asking needs a terminal.`);
   const id = options.id ?? idFromTitle(title);
   refuseTaken(kind, id, shelf);
-  const today = new Date().toISOString().slice(0, 10);
+  const today = dayText(new Date());
   const anyId = (wanted: Kind) => anyIdOf(shelf, wanted);
   const base = { anyId, today };
   if (asking) await askFields(kind, answers, base);

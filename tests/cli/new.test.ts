@@ -109,3 +109,18 @@ test.each([
   },
   30_000,
 );
+
+test('the day is the day here, wherever that is', () => {
+  // These two places never have one day, so that at most one of them has Greenwich's.
+  for (const zone of ['Pacific/Kiritimati', 'Etc/GMT+12']) {
+    const here = new Intl.DateTimeFormat('en-CA', { timeZone: zone, dateStyle: 'short' });
+    const before = here.format(new Date());
+    const { stdout } = spawnSync(
+      process.execPath,
+      ['src/cli/new.ts', 'tool', '--title', 'Day here', '--print', '--shelf', shelf],
+      { encoding: 'utf8', env: { ...process.env, TZ: zone } },
+    );
+    const written = /^reviewed: (\S+)/m.exec(stdout)?.[1];
+    expect([before, here.format(new Date())]).toContain(written);
+  }
+}, 60_000);

@@ -5,6 +5,7 @@ import { LITRE_WAYS } from '../../model/job.ts';
 import { quantityText } from '../../model/show-quantity.ts';
 import type { JobPlan } from '../job/job-plan.ts';
 import '../page-globals.ts';
+import { dayText } from '../../model/day.ts';
 import { closeItem, stillOpen, withFollowUp, withOpenItem } from '../job/follow-up.ts';
 import { jobs, openJobId, setOpenJob } from '../job/job-store.ts';
 import { litresSentence, readLitres } from '../job/litres.ts';
@@ -15,7 +16,6 @@ import { cardPaper, customerPaper, type Letterhead, partsPaper } from '../job/pa
 import { exported, imported, LARGEST } from '../job/transfer.ts';
 import { keepsAnything, merged, newId } from '../kept/device-store.ts';
 import { drafts } from '../kept/note-drafts.ts';
-import { dayText } from '../text/day-and-time.ts';
 import { button, element } from './element.ts';
 import { loadPlan, PlanForCard } from './job-plan.ts';
 import { followFields, unkeptWarning } from './kept-fields.ts';

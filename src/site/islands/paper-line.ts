@@ -1,7 +1,7 @@
 /** The line at the top of a printed page: whose figures stand on it, the day, and the open job. Written when it is printed. */
 import '../page-globals.ts';
+import { dayText } from '../../model/day.ts';
 import { kept } from '../keep.ts';
-import { dayText } from '../text/day-and-time.ts';
 
 type Fields = Record<string, unknown>;
 

@@ -1,6 +1,6 @@
+import { dayText } from '../../model/day.ts';
 import type { Job } from '../../model/job.ts';
 import { type NoteDraft, newDraft } from '../kept/note-drafts.ts';
-import { dayText } from '../text/day-and-time.ts';
 import { litresSentence } from './litres.ts';
 
 /** A note to be finished by hand, with what the card knows. Plate, name and what the customer said stay on the card. */

@@ -1,8 +1,10 @@
 /** The sheets a card becomes: built as text, never as markup, and printed as they stand on the screen. */
+
+import { dayText } from '../../model/day.ts';
 import type { Job } from '../../model/job.ts';
 import { element } from '../islands/element.ts';
 import { partsNodes } from '../islands/job-plan.ts';
-import { dayText, timeText } from '../text/day-and-time.ts';
+import { timeText } from '../text/day-and-time.ts';
 import { litresForCustomer, litresSentence } from './litres.ts';
 import type { PartsOf } from './planned.ts';
 

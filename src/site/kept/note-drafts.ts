@@ -1,6 +1,7 @@
 /** Notes that are being written, or are written and not yet handed over, kept on this device. */
+
+import { dayText } from '../../model/day.ts';
 import type { Note } from '../../model/note.ts';
-import { dayText } from '../text/day-and-time.ts';
 import { DeviceStore, isMoment, newId } from './device-store.ts';
 
 export const SOURCE_KINDS = ['measured', 'manual', 'common practice', 'from memory'] as const;

@@ -1,12 +1,7 @@
 /** Dates and times as they are written everywhere on the site: 2026-11-25, 17:48; of the place where it is read. */
+import { dayText } from '../../model/day.ts';
 
 const two = (value: number) => String(value).padStart(2, '0');
-
-/** @param moment a date, or a moment in ISO form */
-export function dayText(moment: Date | string): string {
-  const at = new Date(moment);
-  return `${at.getFullYear()}-${two(at.getMonth() + 1)}-${two(at.getDate())}`;
-}
 
 /** @param moment a date, or a moment in ISO form */
 export function timeText(moment: Date | string): string {

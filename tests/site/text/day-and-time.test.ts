@@ -1,5 +1,6 @@
 import { expect, test } from 'vitest';
-import { dayAndTimeText, dayText, timeText } from '../../../src/site/text/day-and-time.ts';
+import { dayText } from '../../../src/model/day.ts';
+import { dayAndTimeText, timeText } from '../../../src/site/text/day-and-time.ts';
 
 // Written without an offset a moment is local, so these hold wherever the test runs.
 test('the day is the one here, year first, and the clock has 24 hours', () => {
