@@ -8,31 +8,25 @@
  *     npm run check -- --quality         for GitLab, as a code quality report
  *     npm run check -- <folder>          another shelf
  */
-import { parseArgs } from 'node:util';
 import { mendFiles } from '../library/mend.ts';
 import { readShelf } from '../library/read-shelf.ts';
 import { reportHost } from '../library/report/host.ts';
 import { reportJson } from '../library/report/json.ts';
 import { reportQuality } from '../library/report/quality.ts';
 import { reportShort, reportText, summary } from '../library/report/text.ts';
+import { readArguments, runCommand } from './command.ts';
 
-/** Wrong use of the command, or a folder that is not there; 1 is for a shelf with errors. */
-const WRONG_USE = 2;
+const USE = 'npm run check -- [folder] [--short] [--mend] [--json] [--quality]';
 
 // `check | head` closes the pipe early: that is no fault.
 process.stdout.on('error', (error: NodeJS.ErrnoException) => {
   if (error.code !== 'EPIPE') throw error;
 });
 
-try {
-  process.exitCode = await check();
-} catch (error) {
-  process.stderr.write(`${complaint(error)}\n`);
-  process.exitCode = WRONG_USE;
-}
+await runCommand(check);
 
-async function check(): Promise<number> {
-  const { values, positionals } = parseArgs({
+async function check(): Promise<void> {
+  const { values, positionals } = readArguments(USE, {
     allowPositionals: true,
     options: {
       short: { type: 'boolean' },
@@ -58,14 +52,5 @@ async function check(): Promise<number> {
     else if (findings.length > 0) process.stdout.write(`${reportText(findings)}\n`);
     process.stdout.write(`${summary(findings, { records: count, seconds })}\n`);
   }
-  return findings.some((finding) => finding.level === 'error') ? 1 : 0;
-}
-
-function complaint(error: unknown): string {
-  const { code, path, message } = error as NodeJS.ErrnoException;
-  if (code === 'ENOENT' || code === 'ENOTDIR')
-    return `There is no folder "${path}". Give the folder of a shelf, such as content.`;
-  if (code?.startsWith('ERR_PARSE_ARGS') === true)
-    return 'npm run check -- [folder] [--short] [--mend] [--json] [--quality]: nothing else is understood.';
-  return message;
+  process.exitCode = findings.some((finding) => finding.level === 'error') ? 1 : 0;
 }

@@ -10,7 +10,6 @@ import { mkdir, writeFile } from 'node:fs/promises';
 import { dirname, join } from 'node:path';
 import { stdin, stdout } from 'node:process';
 import { createInterface } from 'node:readline/promises';
-import { parseArgs } from 'node:util';
 import { safeParse } from 'zod';
 import type { $ZodType } from 'zod/v4/core';
 import { mayBeLeftOut } from '../library/field-tables.ts';
@@ -25,12 +24,10 @@ import { KIND_NAMES, KINDS, type Kind } from '../model/kinds.ts';
 import { idFromTitle } from '../model/note-file.ts';
 import { ID_FORM } from '../model/scalars.ts';
 import { SCHEMAS } from '../model/schemas.ts';
+import { Refusal, readArguments, runCommand, wordsFor } from './command.ts';
 
 const USE = `npm run new <kind> [-- --title "…"] [--id …] [--set field=value] [--shelf folder] [--print]
 Kinds: ${KIND_NAMES.join(', ')}`;
-
-/** What went wrong and what to do, for the person at the terminal. */
-class Refusal extends Error {}
 
 interface Options {
   title: string | undefined;
@@ -40,15 +37,10 @@ interface Options {
   print: boolean;
 }
 
-try {
-  await main();
-} catch (error) {
-  process.stderr.write(`${wordsFor(error)}\n`);
-  process.exitCode = 2;
-}
+await runCommand(main);
 
 async function main(): Promise<void> {
-  const { values, positionals } = parseArgs({
+  const { values, positionals } = readArguments(USE, {
     allowPositionals: true,
     options: {
       title: { type: 'string' },
@@ -265,12 +257,4 @@ async function writeNew(path: string, text: string): Promise<void> {
       throw new Refusal(`${shownName(path)} is there already and was left as it is. Give another id: --id …`);
     throw error;
   }
-}
-
-function wordsFor(error: unknown): string {
-  if (error instanceof Refusal) return error.message;
-  const { code, message, path } = error as NodeJS.ErrnoException;
-  if (code?.startsWith('ERR_PARSE_ARGS')) return `${message}\n${USE}`;
-  if (code === 'ENOENT') return `There is no folder "${path}". Give the folder of a shelf: --shelf content`;
-  return message;
 }

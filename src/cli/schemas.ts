@@ -6,29 +6,35 @@
  */
 import { mkdir, readFile, writeFile } from 'node:fs/promises';
 import { dirname } from 'node:path';
-import { parseArgs } from 'node:util';
 import { withFieldTables } from '../library/field-tables.ts';
 import { editorFiles } from '../library/schema-files.ts';
+import { readArguments, runCommand } from './command.ts';
 
-const { values } = parseArgs({ options: { check: { type: 'boolean' } } });
-const wanted = editorFiles();
-wanted.set('DEVELOPERS.md', withFieldTables((await textOf('DEVELOPERS.md')) ?? ''));
-const stale: string[] = [];
-for (const [path, text] of wanted) if ((await textOf(path)) !== text) stale.push(path);
+const USE = 'npm run schemas [-- --check]';
 
-if (values.check && stale.length > 0) {
-  process.stderr.write(
-    `Out of date: ${stale.join(', ')}. The schemas in src/model have changed.\nTo mend: npm run schemas\n`,
-  );
-  process.exitCode = 1;
-} else if (!values.check) {
-  for (const path of stale) {
-    await mkdir(dirname(path), { recursive: true });
-    await writeFile(path, wanted.get(path) ?? '');
+await runCommand(schemas);
+
+async function schemas(): Promise<void> {
+  const { values } = readArguments(USE, { options: { check: { type: 'boolean' } } });
+  const wanted = editorFiles();
+  wanted.set('DEVELOPERS.md', withFieldTables((await textOf('DEVELOPERS.md')) ?? ''));
+  const stale: string[] = [];
+  for (const [path, text] of wanted) if ((await textOf(path)) !== text) stale.push(path);
+
+  if (values.check && stale.length > 0) {
+    process.stderr.write(
+      `Out of date: ${stale.join(', ')}. The schemas in src/model have changed.\nTo mend: npm run schemas\n`,
+    );
+    process.exitCode = 1;
+  } else if (!values.check) {
+    for (const path of stale) {
+      await mkdir(dirname(path), { recursive: true });
+      await writeFile(path, wanted.get(path) ?? '');
+    }
   }
+  if (process.exitCode === undefined)
+    process.stdout.write(stale.length === 0 ? 'All as the schemas say.\n' : `Written: ${stale.join(', ')}\n`);
 }
-if (process.exitCode === undefined)
-  process.stdout.write(stale.length === 0 ? 'All as the schemas say.\n' : `Written: ${stale.join(', ')}\n`);
 
 async function textOf(path: string): Promise<string | undefined> {
   try {

@@ -9,24 +9,16 @@
 import { spawnSync } from 'node:child_process';
 import { lstat, mkdir, readFile, rm, writeFile } from 'node:fs/promises';
 import { dirname, join } from 'node:path';
-import { parseArgs } from 'node:util';
 import { filesOf, shownName } from '../library/read-shelf.ts';
 import { type HandedIn, type NewNote, takeIn } from '../library/take-in.ts';
+import { Refusal, readArguments, runCommand } from './command.ts';
 
 const USE = 'npm run take-in <note.yaml or job-cards.json> … [-- --no-branch] [--shelf folder]';
 
-class Refusal extends Error {}
-
-try {
-  await main();
-} catch (error) {
-  const { code, message } = error as NodeJS.ErrnoException;
-  process.stderr.write(`${message}${code?.startsWith('ERR_PARSE_ARGS') ? `\n${USE}` : ''}\n`);
-  process.exitCode = 2;
-}
+await runCommand(main);
 
 async function main(): Promise<void> {
-  const { values, positionals } = parseArgs({
+  const { values, positionals } = readArguments(USE, {
     allowPositionals: true,
     allowNegative: true,
     options: { branch: { type: 'boolean', default: true }, shelf: { type: 'string', default: 'content' } },

@@ -76,8 +76,7 @@ test('a folder that is not there, or an option that is not known, is said in a s
     status: 2,
   });
   expect(check(['--fast'])).toMatchObject({
-    stderr:
-      'npm run check -- [folder] [--short] [--mend] [--json] [--quality]: nothing else is understood.\n',
+    stderr: "Unknown option '--fast'.\nnpm run check -- [folder] [--short] [--mend] [--json] [--quality]\n",
     status: 2,
   });
 });

@@ -1,0 +1,32 @@
+/** Every command says in a sentence what it does not understand, and tells by its exit code that it did nothing. */
+import { spawnSync } from 'node:child_process';
+import { readdirSync } from 'node:fs';
+import { expect, test } from 'vitest';
+
+/** Files of src/cli that are no commands themselves. */
+const PARTS = ['command.ts', 'static-server.ts'];
+const COMMANDS = readdirSync('src/cli').filter((name) => !PARTS.includes(name));
+
+test.each(COMMANDS)(
+  '%s refuses an option it does not know',
+  (name) => {
+    const { stdout, stderr, status } = spawnSync(process.execPath, [`src/cli/${name}`, '--fast'], {
+      encoding: 'utf8',
+    });
+    expect(stderr).toMatch(
+      /^Unknown option '--fast'\.\n(npm run|node src\/cli\/)[^\n]*\n(Kinds: [^\n]*\n)?$/,
+    );
+    expect({ stdout, status }).toEqual({ stdout: '', status: 2 });
+  },
+  60_000,
+);
+
+test('a folder that is not there is no trace either', () => {
+  for (const name of ['format.ts', 'serve.ts']) {
+    const { stderr, status } = spawnSync(process.execPath, [`src/cli/${name}`, 'no-such-folder'], {
+      encoding: 'utf8',
+    });
+    expect(stderr).toMatch(/^[^\n]*no-such-folder[^\n]*\n$/);
+    expect(status).toBe(2);
+  }
+}, 60_000);
