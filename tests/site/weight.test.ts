@@ -32,7 +32,7 @@ const LIMITS: Record<string, number> = {
 /** What holds more than its kind: the longest piece of work, and lists that grow with the shelf. */
 const MORE: Record<string, number> = {
   'procedures/gravity-fill-and-bleed.html': 13_200,
-  'causes/index.html': 16_800,
+  'causes/index.html': 17_000,
   'procedures/index.html': 12_350,
   'calculators/index.html': 12_000,
   'guides/index.html': 12_000,
