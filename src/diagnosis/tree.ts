@@ -120,6 +120,6 @@ export function describeTreeFault(fault: TreeFault): string {
     case 'goes-round':
       return `The tree comes back to where it was: ${[...fault.steps, fault.steps[0]].join(' → ')}.`;
     case 'too-many-ways':
-      return `The tree can be walked in ${fault.ways} ways, at most ${MOST_WAYS} are followed. Share fewer steps.`;
+      return `The tree can be walked in ${fault.ways} ways; at most ${MOST_WAYS} are followed.`;
   }
 }

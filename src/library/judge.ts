@@ -3,7 +3,7 @@ import { QUICK_BUDGET } from '../diagnosis/budget.ts';
 import { compile } from '../diagnosis/compiled.ts';
 import type { Model } from '../diagnosis/model.ts';
 import { priceOf, type SoundnessFinding, soundnessOf } from '../diagnosis/soundness.ts';
-import { reachableSteps, type Tree } from '../diagnosis/tree.ts';
+import { reachableSteps, type Tree, type TreeFault } from '../diagnosis/tree.ts';
 import type { KnownLayout } from '../model/layout.ts';
 import { caseOf } from './case.ts';
 import type { DraftShelf } from './draft.ts';
@@ -16,6 +16,8 @@ import { branchFeatures, treesOf } from './tree-ways.ts';
 export interface Judged {
   known: KnownLayout;
   findings: readonly SoundnessFinding[];
+  /** Why it could not be followed; then nothing is found. */
+  faults: readonly TreeFault[];
   /** Steps and ends that a walk can come to on this layout. */
   reached: ReadonlySet<string>;
 }
@@ -80,22 +82,26 @@ function judgeOn(shelf: DraftShelf, tree: Entry<'tree'>, { search }: How): Judge
       const { model, tree: steps } = caseOf(shelf, tree.data.symptom, known);
       const question = JSON.stringify([model, steps, search]);
       const recalled = shelf.memory.recall(question) as readonly SoundnessFinding[] | undefined;
-      const findings = recalled ?? judge(model, steps, search);
-      if (!recalled) shelf.memory.remember(question, findings);
-      return { known, findings, reached: new Set(reachableSteps(steps)) };
+      const { findings, faults } = recalled
+        ? { findings: recalled, faults: [] }
+        : judge(model, steps, search);
+      if (!recalled && faults.length === 0) shelf.memory.remember(question, findings);
+      return { known, findings, faults, reached: new Set(reachableSteps(steps)) };
     }),
   };
 }
 
-/** A tree that cannot be walked gets no findings here: the rules about its steps report it. */
-function judge(model: Model, tree: Tree, search: boolean): readonly SoundnessFinding[] {
+/** A tree that cannot be followed gets faults and no findings. */
+function judge(model: Model, tree: Tree, search: boolean): Pick<Judged, 'findings' | 'faults'> {
   const compiled = compile(model);
   if (search) {
     const price = priceOf(compiled, tree, { budget: QUICK_BUDGET });
-    return price.ok ? price.findings : [];
+    return price.ok ? { findings: price.findings, faults: [] } : { findings: [], faults: price.faults };
   }
   const sound = soundnessOf(compiled, tree);
-  return sound.ok ? sound.soundness.findings : [];
+  return sound.ok
+    ? { findings: sound.soundness.findings, faults: [] }
+    : { findings: [], faults: sound.faults };
 }
 
 /** Trees of which every record that the arithmetic needs is right. */

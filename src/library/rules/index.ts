@@ -38,6 +38,7 @@ import { testChangesNothing } from './test-changes-nothing.ts';
 import { testOnWrongLayout } from './test-on-wrong-layout.ts';
 import { textCutByColon } from './text-cut-by-colon.ts';
 import { titleTwice } from './title-twice.ts';
+import { tooManyWays } from './too-many-ways.ts';
 import { torqueImpossible } from './torque-impossible.ts';
 import { treeAndSymptomApart } from './tree-and-symptom-apart.ts';
 import { unexpectedFile } from './unexpected-file.ts';
@@ -104,6 +105,7 @@ export const RULES: readonly Rule[] = [
   causeWithoutEnd,
   causeWithoutEvidence,
   testOnWrongLayout,
+  tooManyWays,
   testChangesNothing,
   endLeadsWithUnlikelyCause,
   endNamesTooLittle,
