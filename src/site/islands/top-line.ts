@@ -4,11 +4,19 @@ import { loadScript } from '../browser/load-script.ts';
 import type { VehicleSheet } from '../vehicle-sheet.ts';
 import '../page-globals.ts';
 import { forget, keep, kept } from '../keep.ts';
+import { isText, openJob } from './open-job.ts';
 
 const script = document.currentScript;
 const root = new URL('..', script instanceof HTMLScriptElement ? script.src : document.baseURI);
-const isText = (value: unknown): value is string => typeof value === 'string';
 const unitsOf = (name: string | undefined) => (name === 'US' ? US : METRIC);
+
+/** What has failed, said once in its place until it goes well. */
+const unitsSay = new Text();
+const vehicleSays = new Text();
+function say(line: Text, place: string, text: string): void {
+  line.data = text;
+  document.querySelector(place)?.append(line);
+}
 
 window.headertank = {
   root,
@@ -22,6 +30,7 @@ window.headertank = {
     if (id === undefined) {
       forget('vehicle');
       window.headertank.vehicle = undefined;
+      vehicleSays.data = '';
       changed();
       return true;
     }
@@ -31,6 +40,7 @@ window.headertank = {
   },
   receiveVehicle(sheet: VehicleSheet) {
     window.headertank.vehicle = sheet;
+    vehicleSays.data = '';
     changed();
     // What the device keeps under an older id follows.
     if (sheet.was) loadScript('renamed').catch(() => undefined);
@@ -45,9 +55,9 @@ async function changed(): Promise<void> {
   try {
     if (!window.headertank.figures) await loadScript('reader-figures');
     window.headertank.figures?.fill(document);
+    unitsSay.data = '';
   } catch {
-    for (const part of document.querySelectorAll('ht-units'))
-      part.append(' The figures cannot be rewritten just now: those in the texts are general and metric.');
+    say(unitsSay, 'ht-units', ' The figures cannot be rewritten just now: they are general and metric.');
   }
   document.dispatchEvent(new CustomEvent('headertank:change'));
 }
@@ -61,24 +71,18 @@ function loadVehicle(id: string): void {
     const [asked] = performance.getEntriesByName(data.src);
     const isGone = asked instanceof PerformanceResourceTiming && asked.responseStatus === 404;
     if (isGone) forget('vehicle');
-    for (const part of document.querySelectorAll('ht-vehicle')) {
-      part.append(
-        isGone
-          ? ' The vehicle kept on this device is no longer on the shelf; choose another.'
-          : ' The figures of the chosen vehicle cannot be fetched just now.',
-      );
-    }
+    const what = isGone
+      ? 'vehicle is no longer on the shelf.'
+      : 'vehicle’s figures cannot be fetched just now.';
+    say(vehicleSays, 'ht-vehicle', ` The chosen ${what}`);
   };
   document.head.append(data);
 }
 
-/** The open card as the device keeps it: no more is read here than the line needs. */
+/** What the open card is called where there is little room. */
 function openJobName(): string | undefined {
-  const open = kept('job-open', isText);
-  const isCard = (value: unknown): value is { name: string; plate: string } =>
-    typeof value === 'object' && value !== null && 'name' in value && 'plate' in value;
-  const card = open === undefined ? undefined : kept(`job.${open}`, isCard);
-  return card && (card.plate || card.name);
+  const job = openJob();
+  return [job?.plate, job?.name].find(isText);
 }
 
 /** Beside the way to the job card, which one is open. */
