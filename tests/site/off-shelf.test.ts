@@ -1,13 +1,27 @@
 /** Cards and choices of vehicles that this shelf no longer has, and changes that fail: said once, in words, and nothing is lost. */
 import type { Page } from 'playwright-core';
 import { expect, test } from 'vitest';
+import type { Job } from '../../src/model/job.ts';
 import { openPage } from './browser.ts';
 import { openSite } from './open-site.ts';
 
 const { browser, site } = await openSite();
 
 const quiet = { serviceWorkers: 'block' as const };
+const AT = '2026-11-25T10:00:00.000Z';
+const GONE = { id: 'sold-and-gone', title: 'Aldermoor Combe 1.3 petrol, 1998-2003' };
 const TARN = 'aldermoor-tarn-16';
+
+const goneCard: Job = {
+  ...{ id: 'job-gone', opened: AT, changed: AT, name: '', plate: 'HB CO 13', distance: '', said: 'Runs hot' },
+  vehicle: GONE,
+  answers: [{ key: 'level-cold', asked: 'Where is the level?', answer: 'At the mark' }],
+  proven: { id: 'thermostat-stuck-open', title: 'Thermostat stuck open' },
+  readings: [{ id: 'reading-a', at: AT, what: 'Upper hose', value: '71 °C' }],
+  litres: [],
+  torques: { 'thermostat-housing': { at: AT, what: 'Thermostat housing', figure: '9 N·m' } },
+  ...{ remarks: [], found: '', did: '', watch: '' },
+};
 
 async function keepOnDevice(page: Page, kept: Record<string, unknown>): Promise<void> {
   await page.goto(`${site.root}404.html`);
@@ -16,6 +30,37 @@ async function keepOnDevice(page: Page, kept: Record<string, unknown>): Promise<
       localStorage.setItem(`headertank.${name}`, JSON.stringify(value));
   }, kept);
 }
+
+const keptCard = (page: Page): Promise<Job> =>
+  page.evaluate(() => JSON.parse(localStorage.getItem('headertank.job.job-gone') ?? 'null'));
+
+test.each([GONE.id, TARN])(
+  'a card whose vehicle is off the shelf says so and asks for nothing, with %s chosen',
+  async (chosen) => {
+    const { page, close } = await openPage(browser, site.root, quiet);
+    await keepOnDevice(page, { vehicle: chosen, 'job-open': 'job-gone', 'job.job-gone': goneCard });
+    const asked: string[] = [];
+    page.on('request', (request) => asked.push(request.url()));
+    await page.goto(`${site.root}job.html#job-gone`);
+    await page.locator('.vehicle', { hasText: 'no longer on the shelf' }).waitFor();
+    expect(await page.locator('.vehicle a').count()).toBe(0);
+    await page.locator('.plan', { hasText: 'Repair' }).waitFor();
+    await page.getByLabel('Odometer').fill('181000');
+    await page.waitForLoadState('networkidle');
+    expect(asked.filter((address) => address.includes(GONE.id))).toEqual([]);
+    // The card stays what it was, and the words for the customer are drafted from the general figures.
+    expect(await keptCard(page)).toMatchObject({
+      vehicle: GONE,
+      readings: goneCard.readings,
+      torques: goneCard.torques,
+      distance: '181000',
+    });
+    await expect.poll(async () => (await keptCard(page)).drafted).toBe('thermostat-stuck-open');
+    await page.reload();
+    await page.locator('.vehicle', { hasText: 'no longer on the shelf' }).waitFor();
+    await close();
+  },
+);
 
 test('what cannot be fetched is said once, however often it is tried, until it goes well', async () => {
   const { page } = await openPage(browser, site.root, quiet);

@@ -11,6 +11,7 @@ import { jobs, openJobId, setOpenJob } from '../job/job-store.ts';
 import { litresSentence, readLitres } from '../job/litres.ts';
 import { jobTitle, newJob } from '../job/new-job.ts';
 import { noteFromJob } from '../job/note-from-job.ts';
+import { isOnShelf } from '../job/on-shelf.ts';
 import { switchTo } from '../job/open-card.ts';
 import { cardPaper, customerPaper, type Letterhead, partsPaper } from '../job/paper.ts';
 import { exported, imported, LARGEST } from '../job/transfer.ts';
@@ -237,7 +238,11 @@ class JobCard extends HTMLElement {
     const link = (folder: string, { id, title }: { id: string; title: string }) =>
       element('a', { href: new URL(`${folder}/${id}.html`, root).href }, title);
     this.place('.vehicle').replaceChildren(
-      vehicle ? link('vehicles', vehicle) : 'none yet; choose it under Vehicles, or take the chosen one',
+      !vehicle
+        ? 'none yet; choose it under Vehicles, or take the chosen one'
+        : isOnShelf(vehicle.id)
+          ? link('vehicles', vehicle)
+          : `${vehicle.title}. It is no longer on the shelf: its figures are not here, and what the card has of it stays.`,
     );
     this.place('.complaint').replaceChildren(
       complaint ? link('symptoms', complaint) : 'none yet; a walk brings it along',
@@ -301,7 +306,8 @@ class JobCard extends HTMLElement {
   private draft(): void {
     const drafts = this.planned()?.drafts;
     const { proven, drafted } = this.job;
-    const waits = window.headertank.vehicle === undefined && this.job.vehicle !== undefined;
+    const { vehicle } = this.job;
+    const waits = window.headertank.vehicle === undefined && vehicle !== undefined && isOnShelf(vehicle.id);
     if (!drafts || !proven || drafted === proven.id || waits) return;
     const before = jobs.get(this.job.id);
     this.change((job) => ({

@@ -2,6 +2,7 @@
 import type { Job } from '../../model/job.ts';
 import '../page-globals.ts';
 import { jobs, openJobId, setOpenJob } from './job-store.ts';
+import { isOnShelf } from './on-shelf.ts';
 
 /** The card that is open, as it is kept. */
 export function openCard(): Job | undefined {
@@ -19,7 +20,12 @@ export function switchTo(job: Job | undefined): void {
   document.dispatchEvent(new CustomEvent('headertank:job'));
   const { vehicle } = window.headertank;
   if (left?.id === job?.id && vehicle) return;
-  if (job?.vehicle) {
-    if (job.vehicle.id !== vehicle?.id) window.headertank.chooseVehicle(job.vehicle.id);
-  } else if (left?.vehicle && left.vehicle.id === vehicle?.id) window.headertank.chooseVehicle(undefined);
+  const own = job?.vehicle;
+  if (own && isOnShelf(own.id)) {
+    if (own.id !== vehicle?.id) window.headertank.chooseVehicle(own.id);
+    return;
+  }
+  // A card's vehicle that is no longer on the shelf has no figures, and another's are not its.
+  const isLeft = left?.vehicle !== undefined && left.vehicle.id === vehicle?.id;
+  if (vehicle && (own || isLeft)) window.headertank.chooseVehicle(undefined);
 }
