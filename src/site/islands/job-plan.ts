@@ -7,6 +7,8 @@ import { loadScript } from '../browser/load-script.ts';
 import type { JobPlan } from '../job/job-plan.ts';
 import {
   cautionsOf,
+  coolantLine,
+  coolantOf,
   estimateAddress,
   jointsOf,
   minutesOf,
@@ -105,20 +107,25 @@ export class PlanForCard {
     return withFigures(text, this.plan.general, this.vehicle, window.headertank.habit);
   }
 
-  /** What a drain brings out goes in again; with this vehicle's figures, also how much of it is concentrate. */
+  /**
+   * What a drain brings out goes in again, or the whole fill where a work asks for it; with this vehicle's figures, also how
+   * much of it is concentrate.
+   */
   private coolant(): string[] {
-    if (!this.work.some(({ fills }) => fills)) return [];
+    const coolant = coolantOf(this.plan, this.work);
+    if (!coolant || !this.work.some(({ fills }) => fills)) return [];
     const whose = this.vehicle ? '' : ' (general ranges, no vehicle on the card)';
-    const lines = [
-      this.say(`Coolant: {coolant.drain} to go in after a drain, of {coolant.capacity} in all${whose}`),
-    ];
-    const drain = this.vehicle?.figures['coolant.drain']?.quantity;
+    const amount = coolant.whole
+      ? `Coolant, {coolant.capacity} for the whole fill${whose}`
+      : `Coolant, {coolant.drain} to go in after a drain, of {coolant.capacity} in all${whose}`;
+    const lines = [this.say(coolantLine(amount, coolant))];
+    const filled = this.vehicle?.figures[coolant.whole ? 'coolant.capacity' : 'coolant.drain']?.quantity;
     const mixture = this.vehicle?.figures['coolant.mixture']?.quantity;
-    if (drain && mixture) {
+    if (filled && mixture) {
       const concentrate: Quantity = {
-        ...drain,
-        low: drain.low * mixture.low,
-        high: drain.high * mixture.high,
+        ...filled,
+        low: filled.low * mixture.low,
+        high: filled.high * mixture.high,
         decimals: 1,
       };
       lines.push(

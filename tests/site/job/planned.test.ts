@@ -2,11 +2,13 @@ import { describe, expect, test } from 'vitest';
 import type { Job } from '../../../src/model/job.ts';
 import { jobSchema } from '../../../src/model/job.ts';
 import { closeItem, stillOpen, withFollowUp } from '../../../src/site/job/follow-up.ts';
-import type { JobPlan, PlannedWork } from '../../../src/site/job/job-plan.ts';
+import { type JobPlan, type PlannedWork, planOf } from '../../../src/site/job/job-plan.ts';
 import { isJob } from '../../../src/site/job/job-store.ts';
 import { newJob } from '../../../src/site/job/new-job.ts';
 import {
   cautionsOf,
+  coolantLine,
+  coolantOf,
   estimateAddress,
   jointsOf,
   minutesOf,
@@ -14,6 +16,7 @@ import {
   workFor,
 } from '../../../src/site/job/planned.ts';
 import { tickStep } from '../../../src/site/job/steps.ts';
+import { entriesOf } from '../../../src/site/record-pages.ts';
 
 function work(id: string, given: Partial<PlannedWork>): PlannedWork {
   return {
@@ -92,6 +95,41 @@ describe('a plan for one vehicle', () => {
     ]);
     expect(partsFor({ ...PUMP, parts: [] }, own)[0]?.parts).toEqual(['Pump']);
   });
+  describe('coolant, however it is written, is one line', () => {
+    const named = (consumables: string[], fills: boolean) => {
+      const fill = work('fill', {
+        fills,
+        consumables: ['Coolant concentrate or premix of the right family'],
+      });
+      const plan = { ...PUMP, consumables, work: [work('choose', {}), fill] };
+      return { coolant: coolantOf(plan, plan.work), parts: partsFor(plan, plan.work) };
+    };
+    test('where it is filled the litres tell of it, and nothing that was said is lost', () => {
+      const { coolant, parts } = named(['Coolant for the hose emptied', 'Coolant, {coolant.drain}'], true);
+      expect(coolant).toEqual({
+        whole: false,
+        words: ['for the hose emptied', 'concentrate or premix of the right family'],
+      });
+      expect(coolant && coolantLine('Coolant, 4 l', coolant)).toBe(
+        'Coolant, 4 l: for the hose emptied; concentrate or premix of the right family',
+      );
+      expect(parts).toEqual([{ title: 'choose', parts: ['Pump with gasket'], consumables: [] }]);
+    });
+    test('the larger fill counts when one work asks for all of it', () => {
+      expect(named(['Coolant for the whole system'], true).coolant?.whole).toBe(true);
+      expect(named(['Coolant, {coolant.capacity}'], true).coolant?.whole).toBe(true);
+    });
+    test('where none is filled it stands where it is named first', () => {
+      expect(named(['Coolant', 'Coolant for the hose', 'Rags'], false).parts[0]?.consumables).toEqual([
+        'Coolant: for the hose; concentrate or premix of the right family',
+        'Rags',
+      ]);
+    });
+    test('what is no filling stays as it is', () => {
+      const lines = ['Coolant or soapy water as the only lubricant', 'Cleaner for oil in coolant'];
+      expect(named(lines, true).parts[0]?.consumables).toEqual(lines);
+    });
+  });
   test('the estimate is asked with its minutes', () => {
     const [, state] = estimateAddress({ repair: 140, extra: 65 }, { expected: 36.6, nineInTen: 86 }).split(
       '#',
@@ -145,4 +183,16 @@ describe('what is kept on a card', () => {
     expect(isJob({ ...old, steps: { fill: { done: [] } } })).toBe(false);
     expect(isJob({ ...old, open: [{ id: 'a' }] })).toBe(false);
   });
+});
+
+test('no plan of the shelf names coolant to be filled twice', () => {
+  const plans = entriesOf('cause').map(({ id }) => planOf(id));
+  expect(plans.length).toBeGreaterThan(50);
+  const twice = plans.flatMap((plan) => {
+    const lines = partsFor(plan, plan.work).flatMap(({ parts, consumables }) => [...parts, ...consumables]);
+    const filled = plan.work.some(({ fills }) => fills) ? 1 : 0;
+    const named = lines.filter((line) => /^coolant(?! or)/i.test(line)).length;
+    return filled + named > 1 ? [plan.id] : [];
+  });
+  expect(twice).toEqual([]);
 });
