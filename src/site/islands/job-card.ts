@@ -6,6 +6,7 @@ import { quantityText } from '../../model/show-quantity.ts';
 import type { JobPlan } from '../job/job-plan.ts';
 import '../page-globals.ts';
 import { dayText } from '../../model/day.ts';
+import { withKnownDraft } from '../job/draft.ts';
 import { closeItem, stillOpen, withFollowUp, withOpenItem } from '../job/follow-up.ts';
 import { jobs, openJobId, setOpenJob } from '../job/job-store.ts';
 import { litresSentence, readLitres } from '../job/litres.ts';
@@ -304,11 +305,19 @@ class JobCard extends HTMLElement {
 
   /** Words for the customer are drafted once for a cause, into fields nobody has written in. */
   private draft(): void {
-    const drafts = this.planned()?.drafts;
+    const planned = this.planned();
     const { proven, drafted } = this.job;
+    if (!planned || !proven) return;
+    if (drafted === proven.id) {
+      const { wordings } = planned;
+      if (withKnownDraft(this.job, wordings) !== this.job)
+        this.change((job) => withKnownDraft(job, wordings));
+      return;
+    }
     const { vehicle } = this.job;
     const waits = window.headertank.vehicle === undefined && vehicle !== undefined && isOnShelf(vehicle.id);
-    if (!drafts || !proven || drafted === proven.id || waits) return;
+    if (waits) return;
+    const { drafts } = planned;
     const before = jobs.get(this.job.id);
     this.change((job) => ({
       ...job,

@@ -1,9 +1,11 @@
 /** What a proven cause asks for, on the job card: the work with its minutes, cautions, the parts list with litres. */
 import type { Joint } from '../../model/figures.ts';
+import { type Habit, METRIC, US } from '../../model/habit.ts';
 import type { Job } from '../../model/job.ts';
 import type { Quantity } from '../../model/quantity.ts';
 import { quantityText } from '../../model/show-quantity.ts';
 import { loadScript } from '../browser/load-script.ts';
+import type { Draft } from '../job/draft.ts';
 import type { JobPlan } from '../job/job-plan.ts';
 import {
   cautionsOf,
@@ -57,9 +59,21 @@ export class PlanForCard {
   }
 
   /** Words for the customer, to be changed to this car. */
-  get drafts(): { found: string; watch: string } {
-    const { title, mechanism, comesBack } = this.plan;
-    return { found: `${title}. ${this.say(mechanism)}`, watch: this.say(comesBack) };
+  get drafts(): Draft {
+    return this.draftIn(this.vehicle, window.headertank.habit);
+  }
+
+  /** The same words in every way they may have been drafted on a card: whose figures, which units. */
+  get wordings(): Draft[] {
+    return [this.vehicle, undefined].flatMap((vehicle) =>
+      [METRIC, US].map((habit) => this.draftIn(vehicle, habit)),
+    );
+  }
+
+  private draftIn(vehicle: VehicleSheet | undefined, habit: Habit): Draft {
+    const { title, mechanism, comesBack, general } = this.plan;
+    const say = (text: string) => withFigures(text, general, vehicle, habit);
+    return { found: `${title}. ${say(mechanism)}`, watch: say(comesBack) };
   }
 
   show(job: Job): Node[] {

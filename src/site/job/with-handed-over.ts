@@ -2,6 +2,7 @@
 import type { Job } from '../../model/job.ts';
 import { newId } from '../kept/device-store.ts';
 import { proveKey } from '../walk/answers.ts';
+import { withoutDraft } from './draft.ts';
 
 export interface HandedOver {
   complaint?: Job['complaint'];
@@ -32,12 +33,6 @@ function withProven(job: Job, proven: Job['proven'], answers: Job['answers']): J
   const now = proven ?? (isRuledOut ? undefined : before);
   const { proven: _, ...rest } = before?.id === now?.id ? job : withoutDraft(job);
   return { ...rest, ...(now && { proven: now }) };
-}
-
-/** Words somebody has changed are his and stay. */
-function withoutDraft({ drafted: _, 'drafted-words': draft, ...job }: Job): Job {
-  const undrafted = (name: 'found' | 'watch') => (job[name] === draft?.[name] ? '' : job[name]);
-  return { ...job, found: undrafted('found'), watch: undrafted('watch') };
 }
 
 /** One visit, two complaints: the card is headed by the later, and the earlier stands in a remark. */

@@ -1,6 +1,7 @@
 /** The card after a walk is handed to it: nothing of an earlier complaint is lost, and nothing ruled out stays. */
 import { describe, expect, test } from 'vitest';
 import { type Job, jobSchema } from '../../../src/model/job.ts';
+import { withKnownDraft } from '../../../src/site/job/draft.ts';
 import { newJob } from '../../../src/site/job/new-job.ts';
 import { withHandedOver } from '../../../src/site/job/with-handed-over.ts';
 
@@ -67,5 +68,35 @@ describe('a second walk on the same card', () => {
     const after = withHandedOver(proven(), { complaint: LOW, answers: [level] }, undefined);
     expect(after).toMatchObject({ proven: STAT, ...DRAFT });
     expect(after.answers).toHaveLength(2);
+  });
+});
+
+describe('a card from before the drafted words were kept on it', () => {
+  const { 'drafted-words': _, ...before } = proven();
+  const IN_US = { found: DRAFT.found, watch: 'A dirty system jams the new one at 190 °F.' };
+  const answers = [proof(STAT, 'Not this')];
+  const afterwards = (job: Job) => withHandedOver(job, { complaint: LOW, answers }, undefined);
+
+  test('what stands as the record would have it drafted goes with its cause, in whichever units', () => {
+    expect(afterwards(before)).toMatchObject(DRAFT);
+    for (const draft of [DRAFT, IN_US]) {
+      const known = withKnownDraft({ ...before, ...draft }, [DRAFT, IN_US]);
+      expect(jobSchema.safeParse(known).success).toBe(true);
+      expect(afterwards(known)).toMatchObject({ found: '', watch: '' });
+    }
+  });
+
+  test('what stands otherwise stays: it may be somebody’s own', () => {
+    const own = 'Seat jammed by scale, shown to the customer.';
+    const known = withKnownDraft({ ...before, found: own }, [DRAFT, IN_US]);
+    expect(afterwards(known)).toMatchObject({ found: own, watch: '' });
+    const neither = { ...before, found: own, watch: own };
+    expect(withKnownDraft(neither, [DRAFT, IN_US])).toBe(neither);
+  });
+
+  test('a card that keeps its drafted words is left alone, whatever the record says since', () => {
+    const kept = proven();
+    expect(withKnownDraft(kept, [{ found: 'Otherwise.', watch: 'Otherwise.' }])).toBe(kept);
+    expect(afterwards(kept)).toMatchObject({ found: '', watch: '' });
   });
 });
