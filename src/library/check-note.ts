@@ -39,6 +39,8 @@ export interface NoteFault {
   path: Path;
   /** What is wrong and what would be right, in sentences. */
   says: string;
+  /** Nothing stands there. */
+  isMissing: boolean;
 }
 
 /**
@@ -62,16 +64,19 @@ export function checkNote(id: string, raw: unknown): NoteFault[] {
   const corrects = correctionSchema.safeParse(raw).data?.corrects;
   const correction = corrects && correctionFault(corrects);
   if (correction)
-    faults.push({ path: ['corrects', 'is'], says: `${correction.found} ${correction.expected}` });
+    faults.push({
+      path: ['corrects', 'is'],
+      says: `${correction.found} ${correction.expected}`,
+      isMissing: false,
+    });
   return faults;
 }
 
-function inSentences({ at, found, expected }: Fault): NoteFault {
-  const path = 'path' in at ? at.path : [];
-  // A field that is missing is a fault of the record: the field itself is where it is to be written.
-  const missing = /^The field "([^"]+)" is missing\.$/.exec(found)?.[1];
+function inSentences({ at, found, expected, isMissing = false }: Fault): NoteFault {
   return {
-    path: missing === undefined ? path : [...path, missing],
-    says: missing === undefined && expected !== undefined ? `${found} ${expected}` : found,
+    path: 'path' in at ? at.path : [],
+    // What a field is for stands beside its box.
+    says: isMissing || expected === undefined ? found : `${found} ${expected}`,
+    isMissing,
   };
 }

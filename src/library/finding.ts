@@ -58,6 +58,8 @@ export interface Fault {
   found: string;
   expected?: string;
   byHand?: string;
+  /** The field is not there at all: in a file a line to be added, in a form an empty box. */
+  isMissing?: boolean;
   /** The text that should stand in place of what is underlined, where one answer is right. */
   replaceBy?: string;
   /** Edits, where a replacement is not enough. */

@@ -40,3 +40,11 @@ export const noteSchema = z
   });
 
 export type Note = z.infer<typeof noteSchema>;
+
+/** A note that may still lack fields, or have wrong ones. */
+export type UnfinishedNote = Partial<Record<keyof Note, unknown>>;
+
+/** Whether it is whole and its fields are right. */
+export function isNote(note: UnfinishedNote): note is Note {
+  return noteSchema.safeParse(note).success;
+}

@@ -4,7 +4,7 @@ import { afterEach, expect, test, vi } from 'vitest';
 import { checkNote } from '../../src/library/check-note.ts';
 import { takeIn } from '../../src/library/take-in.ts';
 import { jobCardsSchema, jobSchema } from '../../src/model/job.ts';
-import type { Note } from '../../src/model/note.ts';
+import { isNote, type UnfinishedNote } from '../../src/model/note.ts';
 import { noteText } from '../../src/model/note-file.ts';
 import { isJob, jobs } from '../../src/site/job/job-store.ts';
 import { litresSentence } from '../../src/site/job/litres.ts';
@@ -115,8 +115,8 @@ test('the form’s check says something of any note', { timeout: LIMIT }, () => 
 });
 
 /** As the form does: the file is written of a note that has passed the check. */
-function writeIfSound(note: Note): void {
-  if (checkNote('x', note).length === 0) noteText(note);
+function writeIfSound(note: UnfinishedNote): void {
+  if (checkNote('x', note).length === 0 && isNote(note)) noteText(note);
 }
 
 afterEach(() => vi.unstubAllGlobals());

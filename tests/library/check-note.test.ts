@@ -46,3 +46,11 @@ test.each(Object.entries(broken))('%s: the same words in the form and on the she
     expect(form.join('\n')).toContain(found);
   expect(shelf.length).toBeGreaterThan(0);
 });
+
+test('a field that is not there is marked so, at its own place, and no other fault is', () => {
+  const { title: _, ...without } = SOUND_NOTE;
+  expect(checkNote('new-note', { ...without, by: 'aw' })).toEqual([
+    { path: ['title'], says: 'The field "title" is missing.', isMissing: true },
+    { path: ['by'], says: expect.stringContaining('initials'), isMissing: false },
+  ]);
+});

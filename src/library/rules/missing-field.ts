@@ -19,6 +19,7 @@ export const missingField: RecordRule = {
           {
             at: { file, path, on: 'key' },
             found: `The field "${fault.field}" is missing.`,
+            isMissing: true,
             ...(says !== undefined && { expected: `It says: ${says}` }),
             byHand: `add a line "${fault.field}: …"`,
           },

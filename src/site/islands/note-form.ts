@@ -1,6 +1,6 @@
 /** The note form: kept at every key, checked by the shelf's own rules, handed over as the file it becomes. */
 import { checkNote, type NoteFault } from '../../library/check-note.ts';
-import type { Note } from '../../model/note.ts';
+import { isNote, type Note, type UnfinishedNote } from '../../model/note.ts';
 import { idFromTitle, notePath, noteText } from '../../model/note-file.ts';
 import { HOST_KINDS } from '../../model/shop.ts';
 import '../page-globals.ts';
@@ -20,8 +20,6 @@ import { followFields, unkeptWarning } from './kept-fields.ts';
 import { saveFile } from './save-file.ts';
 
 type Field = HTMLInputElement | HTMLSelectElement | HTMLTextAreaElement;
-
-const MISSING = /^The field "[^"]+" is missing\.$/;
 
 /** Which field of the form a fault of the note belongs to. */
 function fieldOf({ path }: NoteFault): DraftField {
@@ -161,18 +159,14 @@ class NoteForm extends HTMLElement {
     );
   }
 
-  private noteId(note: Partial<Note>): string {
-    return idFromTitle(note.title ?? '');
-  }
-
   private showCheck(): void {
     const note = noteOf(this.draft);
-    const id = this.noteId(note);
+    const id = idFromTitle(this.draft.title.trim());
     const faults: { field: DraftField; says: string }[] = checkNote(id === '' ? 'note' : id, note).map(
       (fault) => ({
         field: fieldOf(fault),
         // On the shelf a field is a line of a file; here it is a box that stands empty.
-        says: MISSING.test(fault.says) ? 'Nothing is written here.' : fault.says,
+        says: fault.isMissing ? 'Nothing is written here.' : fault.says,
       }),
     );
     if (note.title !== undefined && id === '')
@@ -203,7 +197,7 @@ class NoteForm extends HTMLElement {
     if (place.textContent !== text) place.textContent = text;
   }
 
-  private showResult(note: Note, id: string, faults: { field: DraftField; says: string }[]): void {
+  private showResult(note: UnfinishedNote, id: string, faults: { field: DraftField; says: string }[]): void {
     const parts: Node[] = [];
     if (faults.length > 0) {
       parts.push(button(`Save: ${faults.length} to go`, () => this.showAllFaults(faults), 'main'));
@@ -225,7 +219,7 @@ class NoteForm extends HTMLElement {
         element('ul', { class: 'plain-list faults' }, ...list),
       );
     }
-    if (faults.length === 0) parts.push(...this.ready(note, id));
+    if (faults.length === 0 && isNote(note)) parts.push(...this.ready(note, id));
     const place = this.place('.result');
     // The same again would take the focus from a button somebody is on.
     const print = parts.map((part) => part.textContent).join('\n');

@@ -1,6 +1,6 @@
 /** Job cards as a file, and back. */
 import { type Job, type JobCards, jobCardsSchema, jobSchema, LONGEST_NAME } from '../../model/job.ts';
-import { noteSchema } from '../../model/note.ts';
+import { isNote } from '../../model/note.ts';
 import { idFromTitle } from '../../model/note-file.ts';
 import { newId } from '../kept/device-store.ts';
 import { type NoteDraft, noteOf } from '../kept/note-drafts.ts';
@@ -13,7 +13,7 @@ export function exported(jobs: readonly Job[], drafts: readonly NoteDraft[]): st
   const notes = drafts
     .filter(({ sent }) => sent === '')
     .map(noteOf)
-    .filter((note) => noteSchema.safeParse(note).success)
+    .filter(isNote)
     .map((note) => ({ id: idFromTitle(note.title), note }))
     .filter(({ id }, at, all) => id !== '' && all.findIndex((other) => other.id === id) === at);
   const cards: JobCards = {

@@ -1,7 +1,7 @@
 /** Notes that are being written, or are written and not yet handed over, kept on this device. */
 
 import { dayText } from '../../model/day.ts';
-import type { Note } from '../../model/note.ts';
+import type { UnfinishedNote } from '../../model/note.ts';
 import { DeviceStore, isMoment, newId } from './device-store.ts';
 
 export const SOURCE_KINDS = ['measured', 'manual', 'common practice', 'from memory'] as const;
@@ -72,7 +72,7 @@ export function today(): string {
 }
 
 /** The note a draft makes: not yet checked, and without the fields left empty. */
-export function noteOf(draft: NoteDraft): Note {
+export function noteOf(draft: NoteDraft): UnfinishedNote {
   const known = draft.known;
   const source = known === 'measured' || known === 'manual' ? { [known]: draft.source.trim() } : known;
   const corrects =
@@ -95,5 +95,5 @@ export function noteOf(draft: NoteDraft): Note {
   };
   return Object.fromEntries(
     Object.entries(filled).filter(([, value]) => value !== undefined && value !== ''),
-  ) as unknown as Note;
+  );
 }
