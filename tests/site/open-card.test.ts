@@ -128,8 +128,9 @@ test('the vehicle is chosen within the walk: the answers stay, its figures come,
     .toBe(true);
   expect(page.url()).toBe(at);
   expect(await page.locator('.trail li').first().textContent()).toBe(asked);
-  // Where its thermostat sits, the vehicle says itself.
-  await page.locator('.trail li', { hasText: 'from the vehicle' }).waitFor();
+  // Of what kind its thermostat is and where it sits, the vehicle says itself.
+  const itself = page.locator('.trail li', { hasText: 'from the vehicle' });
+  await expect.poll(() => itself.count()).toBe(2);
   await page.goto(`${site.root}job.html`);
   await page.locator('ht-job-card').getByText(TARN.title).first().waitFor();
   await close();
