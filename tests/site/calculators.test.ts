@@ -7,7 +7,8 @@ import { openSite } from './open-site.ts';
 
 const { browser, site } = await openSite();
 
-const open = (options = {}) => openPage(browser, site.root, options);
+/** No test here is about the site without a connection, so none fetches all of it. */
+const open = (options = {}) => openPage(browser, site.root, { serviceWorkers: 'block', ...options });
 
 async function goTo(page: Page, id: string, hash = ''): Promise<void> {
   await page.goto(`${site.root}calculators/${id}.html${hash}`);
