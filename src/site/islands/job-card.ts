@@ -28,6 +28,9 @@ type TextName = (typeof TEXTS)[number];
 const SHEETS = ['card', 'customer', 'parts'] as const;
 type Sheet = (typeof SHEETS)[number];
 
+/** Where the card is not laid out beside itself: the width at which pages/job.astro does so. */
+const IN_ONE_COLUMN = matchMedia('(max-width: 69.99rem)');
+
 class JobCard extends HTMLElement {
   private job: Job = newJob();
   /** What this window last saw kept. */
@@ -120,6 +123,20 @@ class JobCard extends HTMLElement {
       if (field) field.value = job[name];
     }
     this.showAll();
+    for (const part of this.parts()) part.open = 'filled' in part.dataset || !IN_ONE_COLUMN.matches;
+  }
+
+  private parts(): Iterable<HTMLDetailsElement> {
+    return this.querySelectorAll<HTMLDetailsElement>('details.part');
+  }
+
+  /** In one column a part with nothing in it is a line, until somebody opens it or something comes into it. */
+  private unfoldFilled(): void {
+    for (const part of this.parts()) {
+      const isFilled = part.querySelector('li') !== null;
+      if (isFilled && !('filled' in part.dataset)) part.open = true;
+      part.toggleAttribute('data-filled', isFilled);
+    }
   }
 
   /** Reads what is kept, changes it, keeps it. */
@@ -198,6 +215,7 @@ class JobCard extends HTMLElement {
     this.showLitres();
     this.showTorques();
     this.showRemarks();
+    this.unfoldFilled();
   }
 
   private showCards(): void {
@@ -225,8 +243,8 @@ class JobCard extends HTMLElement {
 
   private sheetLinks(): [Sheet, HTMLAnchorElement][] {
     return SHEETS.flatMap((sheet): [Sheet, HTMLAnchorElement][] => {
-      const link = this.querySelector<HTMLAnchorElement>(`a[data-sheet="${sheet}"]`);
-      return link ? [[sheet, link]] : [];
+      const links = this.querySelectorAll<HTMLAnchorElement>(`a[data-sheet="${sheet}"]`);
+      return [...links].map((link) => [sheet, link]);
     });
   }
 
@@ -282,7 +300,7 @@ class JobCard extends HTMLElement {
   private showPlan(): void {
     const { proven } = this.job;
     this.place('.has-plan').hidden = !proven;
-    this.place('.parts-sheet').hidden = !proven;
+    for (const link of this.querySelectorAll<HTMLElement>('.parts-sheet')) link.hidden = !proven;
     if (!proven) return;
     if (this.plan?.cause !== proven.id) {
       this.plan = { cause: proven.id, plan: undefined };
