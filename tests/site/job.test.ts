@@ -351,12 +351,12 @@ describe('on paper', () => {
     await expect.poll(line).toMatch(/^General figures, no vehicle chosen, printed \d{4}-\d\d-\d\d$/);
     await page.goto(`${site.root}vehicles/aldermoor-tarn-16.html`);
     await page.getByRole('button', { name: 'Work on this vehicle' }).click();
-    await page.locator('.top-vehicle summary').waitFor();
+    await page.locator('.top-vehicle summary', { hasText: 'Tarn' }).waitFor();
     await openCard(page);
-    await page.locator('.top-vehicle summary').waitFor();
+    await page.locator('.top-vehicle summary', { hasText: 'Tarn' }).waitFor();
     await page.getByLabel('Job: number or name').fill('4711');
     await page.goto(`${site.root}procedures/thermostat-replace.html`);
-    await page.locator('.top-vehicle summary').waitFor();
+    await page.locator('.top-vehicle summary', { hasText: 'Tarn' }).waitFor();
     await expect
       .poll(line)
       .toMatch(/^Figures of: Aldermoor Tarn 1\.6 petrol, 2006-2012, printed \d{4}-\d\d-\d\d, job 4711$/);
