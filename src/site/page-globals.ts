@@ -45,6 +45,11 @@ export interface PageGlobals {
    * @param stays whether the device keeps it
    */
   sayChosen?(after: Element, vehicle: { id: string; title: string }, stays: boolean): void;
+  /**
+   * There once scripts/new-version.js is loaded: offers the newer version of the shelf.
+   * @param waiting its worker; none once it has taken over
+   */
+  offerVersion?(place: Element, waiting: ServiceWorker | undefined): void;
   /** There once scripts/hand-over.js is loaded. */
   putOnJobCard?: typeof putOnJobCard;
   /** There once a vehicle or other units are chosen; on a page with a walk, from the start. */

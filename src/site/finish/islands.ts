@@ -10,7 +10,7 @@ import type { Scanned } from './scanned.ts';
 const SCRIPT = /^\/scripts\/([a-z0-9-]+)\.js$/;
 
 /** Islands that no page names, since they are fetched when they are wanted. */
-const FETCHED = ['renamed', 'step-ticks', 'top-menu', 'vehicle-choice', 'vehicle-chosen'].map(
+const FETCHED = ['new-version', 'renamed', 'step-ticks', 'top-menu', 'vehicle-choice', 'vehicle-chosen'].map(
   (name) => `/scripts/${name}.js`,
 );
 

@@ -1,5 +1,6 @@
 /** <ht-offline>: keeps the whole shelf on the device, and says in words how far that is. */
-import type { FromPage, FromWorker } from '../worker/messages.ts';
+import { loadScript } from '../browser/load-script.ts';
+import type { FromWorker } from '../worker/messages.ts';
 import '../page-globals.ts';
 import { button } from './element.ts';
 
@@ -11,9 +12,6 @@ const BECAUSE = {
 };
 
 class Offline extends HTMLElement {
-  /** The reader pressed here, so this page may load itself anew; another page only offers to. */
-  #chosen = false;
-
   connectedCallback() {
     if (location.protocol === 'file:') return this.#say('Opened from a folder; works without a network.');
     if (!('serviceWorker' in navigator)) {
@@ -35,7 +33,7 @@ class Offline extends HTMLElement {
     workers.addEventListener('message', ({ data }: MessageEvent<FromWorker>) => this.#hear(data));
     if (workers.controller) {
       this.#say('Kept on this device; works without a network.');
-      workers.addEventListener('controllerchange', () => this.#offerReload());
+      workers.addEventListener('controllerchange', () => this.#offer());
     }
     try {
       const registration = await workers.register(new URL('worker.js', window.headertank.root));
@@ -50,10 +48,10 @@ class Offline extends HTMLElement {
   }
 
   #watch(registration: ServiceWorkerRegistration) {
-    if (registration.waiting && registration.active) this.#offerNew(registration.waiting);
+    if (registration.waiting && registration.active) this.#offer(registration.waiting);
     const coming = registration.installing;
     coming?.addEventListener('statechange', () => {
-      if (coming.state === 'installed' && registration.active) this.#offerNew(coming);
+      if (coming.state === 'installed' && registration.active) this.#offer(coming);
       if (coming.state === 'activated') this.#say('Kept on this device; works without a network.');
     });
   }
@@ -74,23 +72,13 @@ class Offline extends HTMLElement {
     }
   }
 
-  #offerNew(worker: ServiceWorker) {
+  /** @param waiting the new version's worker; none once it has taken over */
+  #offer(waiting?: ServiceWorker) {
     this.setAttribute('role', 'status');
-    const message: FromPage = { kind: 'use-new-version' };
-    const show = () => {
-      this.#chosen = true;
-      worker.postMessage(message);
-    };
-    this.replaceChildren(
-      'A newer version of the shelf is on this device. ',
-      button('Show the new version', show, 'quiet'),
+    loadScript('new-version').then(
+      () => window.headertank.offerVersion?.(this, waiting),
+      () => this.#say('A newer version of the shelf is out. Load this page anew to be offered it.'),
     );
-  }
-
-  #offerReload() {
-    if (this.#chosen) return location.reload();
-    const again = button('Load it anew', () => location.reload(), 'quiet');
-    this.replaceChildren('This page is of the version before. ', again);
   }
 
   #say(text: string) {
