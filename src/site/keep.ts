@@ -1,9 +1,10 @@
 /** What the reader's device keeps. Storage may be blocked or full: the page works on without it and says so once. */
+import type { KeptName, NameStart } from './kept/names.ts';
 
 const PREFIX = 'headertank.';
 
 /** A kept value as it lies there, or undefined when there is none or storage is blocked. */
-export function keptText(name: string): string | undefined {
+export function keptText(name: KeptName): string | undefined {
   try {
     return localStorage.getItem(PREFIX + name) ?? undefined;
   } catch {
@@ -12,7 +13,7 @@ export function keptText(name: string): string | undefined {
 }
 
 /** A kept value, or undefined when there is none or it cannot be read. */
-export function kept<T>(name: string, isValid: (value: unknown) => value is T): T | undefined {
+export function kept<T>(name: KeptName, isValid: (value: unknown) => value is T): T | undefined {
   const text = keptText(name);
   if (text === undefined) return undefined;
   try {
@@ -24,7 +25,7 @@ export function kept<T>(name: string, isValid: (value: unknown) => value is T): 
 }
 
 /** Keep a value. @returns whether it was kept; false when storage is blocked or full. */
-export function keep(name: string, value: unknown): boolean {
+export function keep(name: KeptName, value: unknown): boolean {
   try {
     localStorage.setItem(PREFIX + name, JSON.stringify(value));
     return true;
@@ -34,7 +35,7 @@ export function keep(name: string, value: unknown): boolean {
 }
 
 /** Takes a kept value off the device; without storage it does nothing. */
-export function forget(name: string): void {
+export function forget(name: KeptName): void {
   try {
     localStorage.removeItem(PREFIX + name);
   } catch {
@@ -43,11 +44,11 @@ export function forget(name: string): void {
 }
 
 /** All kept names that start so, without the prefix. */
-export function keptNames(start: string): string[] {
+export function keptNames<Start extends NameStart>(start: Start): `${Start}${string}`[] {
   try {
     return Object.keys(localStorage)
       .filter((name) => name.startsWith(PREFIX + start))
-      .map((name) => name.slice(PREFIX.length));
+      .map((name) => name.slice(PREFIX.length) as `${Start}${string}`);
   } catch {
     return [];
   }

@@ -6,6 +6,7 @@ import { tmpdir } from 'node:os';
 import { join } from 'node:path';
 import type { Browser, Page } from 'playwright-core';
 import { afterAll, beforeAll, describe, expect, test } from 'vitest';
+import { type KeptName, NAME_STARTS, type NameStart, SINGLE_NAMES } from '../../src/site/kept/names.ts';
 import { builtSite, folderRoot, launchBrowser, openPage, serveSite, stopServer } from './browser.ts';
 
 let browser: Browser;
@@ -117,60 +118,82 @@ describe.each(['a server', 'a folder'] as const)('injected into a page opened fr
   });
 });
 
-/** Everything the site keeps on a device, as something else has left it. */
-const KEPT_NAMES = [
-  'walk.reads-low-at-cruise',
-  'tools-missing',
-  'units',
-  'vehicle',
-  'job.job-abcdefgh',
-  'job-open',
-  'note.note-abcdefgh',
-  'proof-run',
+/** The last part of each kept name, one that the pages below look for. */
+const KEPT_ENDS: Record<NameStart, string> = {
+  'walk.': 'reads-low-at-cruise',
+  'job.': 'job-abcdefgh',
+  'note.': 'note-abcdefgh',
+  'proof.': 'aldermoor-tarn-16',
+};
+/** Everything the site keeps on a device: each is left here as something else has written it. */
+const KEPT_NAMES: readonly KeptName[] = [
+  ...SINGLE_NAMES,
+  ...NAME_STARTS.map((start) => `${start}${KEPT_ENDS[start]}` as const),
 ];
+/** What says under which name the rest is looked for; sound where the rest is to be found. */
+const SOUND = { vehicle: KEPT_ENDS['proof.'], 'job-open': KEPT_ENDS['job.'] };
+
 const LEFT = [
   'null',
   '{"answers":[null,["constructor","name"],"x"],"at":"never"}',
   '{"answers":[["constructor","name"],["__proto__","skipped"],["level-cold","<img src=x onerror=hurt()>"]],"at":"2026-11-25"}',
   '"<img src=x onerror=\\"window.hurt=1\\">"',
   '[[],{},null,"<script>window.hurt=1</script>"]',
+  // Of the form that is kept for the place the reader came from, and for a proof run.
+  '["javascript:window.hurt=1//#","<img src=x onerror=window.hurt=1>"]',
+  '{"vents":null,"opens":{"value":null,"from":"log"},"constructor":{"value":"<img src=x onerror=window.hurt=1>"}}',
   '{"cut off',
 ];
 
+type Reads = Window & { keptRead?: string[] };
+
 test.each(LEFT)('what lies on the device damaged or hostile breaks no page: %s', async (text) => {
   const site = await serveSite(builtSite());
-  const { page, close } = await openPage(browser, site.root, {
-    serviceWorkers: 'block',
-    // A vehicle that is not on the shelf is asked for and said to be gone.
-    expected: /status of 404/,
-  });
-  await page.addInitScript(
-    ([names, value]) => {
-      for (const name of names) localStorage.setItem(`headertank.${name}`, value);
-    },
-    [KEPT_NAMES, text] as const,
-  );
-  const pages = [
+  const read = new Set<string>();
+  const lookAt = async (left: Record<string, string>, pages: string[]) => {
+    const { page, close } = await openPage(browser, site.root, {
+      serviceWorkers: 'block',
+      // A vehicle that is not on the shelf is asked for and said to be gone.
+      expected: /status of 404/,
+    });
+    await page.addInitScript((all) => {
+      for (const [name, value] of Object.entries(all)) localStorage.setItem(`headertank.${name}`, value);
+      const asked: string[] = [];
+      (window as Reads).keptRead = asked;
+      const getItem = Storage.prototype.getItem;
+      Storage.prototype.getItem = function (name: string) {
+        asked.push(name);
+        return getItem.call(this, name);
+      };
+    }, left);
+    for (const address of pages) {
+      await page.goto(site.root + address);
+      await page.waitForLoadState('networkidle');
+      const goOn = page.getByRole('button', { name: 'Go on from there' });
+      if ((await goOn.count()) > 0) await goOn.click();
+      expect(await page.evaluate(() => (window as Hurt).hurt)).toBeUndefined();
+      expect(await page.locator('main').textContent()).not.toMatch(
+        /\bundefined\b|\bNaN\b|\[object|Invalid Date/,
+      );
+      expect(await page.locator('main a[href^="javascript:" i]').count()).toBe(0);
+      for (const name of await page.evaluate(() => (window as Reads).keptRead ?? [])) read.add(name);
+    }
+    await close();
+  };
+  const all = Object.fromEntries(KEPT_NAMES.map((name) => [name, text]));
+  await lookAt(all, [
     'symptoms/reads-low-at-cruise.html#constructor=name&toString=skipped',
+    'index.html',
     'job.html',
     'note.html',
     'road-test.html',
-  ];
-  for (const address of [
-    ...pages,
     'calculators/mixture.html#percent=<b>x</b>&constructor=1',
     'search.html?q=constructor&kind=__proto__',
-  ]) {
-    await page.goto(site.root + address);
-    await page.waitForLoadState('networkidle');
-    const goOn = page.getByRole('button', { name: 'Go on from there' });
-    if ((await goOn.count()) > 0) await goOn.click();
-    expect(await page.evaluate(() => (window as Hurt).hurt)).toBeUndefined();
-    expect(await page.locator('main').textContent()).not.toMatch(
-      /\bundefined\b|\bNaN\b|\[object|Invalid Date/,
-    );
-  }
-  await close();
+  ]);
+  const found = Object.fromEntries(Object.entries(SOUND).map(([name, id]) => [name, JSON.stringify(id)]));
+  await lookAt({ ...all, ...found }, ['job.html', 'road-test.html']);
+  // A name that no page asks for would have tried nothing.
+  for (const name of KEPT_NAMES) expect(read, name).toContain(`headertank.${name}`);
   await site.stop();
 });
 

@@ -1,6 +1,7 @@
 /** The chosen vehicle's record was renamed: what this device keeps under an older id of it goes on under the one of now. */
 import { isJob } from '../job/job-store.ts';
 import { forget, keep, kept, keptNames, keptText } from '../keep.ts';
+import type { KeptName } from '../kept/names.ts';
 import { isDraft } from '../kept/note-drafts.ts';
 import '../page-globals.ts';
 
@@ -12,7 +13,7 @@ function follow(): boolean {
   const { id, title, was = [] } = vehicle ?? {};
   if (id === undefined || title === undefined) return false;
   let followed = false;
-  const keepNow = (name: string, value: unknown) => {
+  const keepNow = (name: KeptName, value: unknown) => {
     followed = keep(name, value) || followed;
   };
   if (was.includes(kept('vehicle', isText) ?? '')) keepNow('vehicle', id);

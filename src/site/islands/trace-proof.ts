@@ -66,8 +66,8 @@ class ProofRun extends HTMLElement {
     this.load();
   }
 
-  private get name(): string {
-    return `proof.${window.headertank.vehicle?.id ?? 'no-vehicle'}`;
+  private get name() {
+    return `proof.${window.headertank.vehicle?.id ?? 'no-vehicle'}` as const;
   }
 
   private load(): void {

@@ -184,7 +184,7 @@ class Walk extends HTMLElement {
     this.isKeepingDue = false;
     const fragment = writeAnswers(this.answers);
     history.pushState(null, '', fragment === '' ? `${location.pathname}${location.search}` : `#${fragment}`);
-    const name = `walk.${this.data.symptom}`;
+    const name = `walk.${this.data.symptom}` as const;
     const { vehicle } = window.headertank;
     if (this.answers.size === 0) forget(name);
     else

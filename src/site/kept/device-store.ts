@@ -5,6 +5,7 @@
  * other's whole. What cannot be written stays in this window, and the page says so.
  */
 import { forget, keep, kept, keptNames, keptText } from '../keep.ts';
+import type { NameStart } from './names.ts';
 
 export interface Kept {
   id: string;
@@ -14,19 +15,19 @@ export interface Kept {
 
 /** Values of one kind on this device, each under its own key; what the device will not take stays here as long as the page. */
 export class DeviceStore<T extends Kept> {
-  private readonly prefix: string;
+  private readonly prefix: NameStart;
   private readonly isValid: (value: unknown) => value is T;
   /** What the device would not take. */
   private readonly here = new Map<string, T>();
 
   /** @param prefix name under which the things are kept, with its point: `job.` */
-  constructor(prefix: string, isValid: (value: unknown) => value is T) {
+  constructor(prefix: NameStart, isValid: (value: unknown) => value is T) {
     this.prefix = prefix;
     this.isValid = isValid;
   }
 
   get(id: string): T | undefined {
-    return this.here.get(id) ?? kept(this.prefix + id, this.isValid);
+    return this.here.get(id) ?? kept(`${this.prefix}${id}`, this.isValid);
   }
 
   /** All, the last changed first. */
@@ -46,7 +47,7 @@ export class DeviceStore<T extends Kept> {
    */
   change(id: string, start: T, change: (now: T) => T): boolean {
     const next = { ...change(this.get(id) ?? start), changed: new Date().toISOString() };
-    const stays = keep(this.prefix + id, next);
+    const stays = keep(`${this.prefix}${id}`, next);
     if (stays) this.here.delete(id);
     else this.here.set(id, next);
     return stays;
@@ -54,7 +55,7 @@ export class DeviceStore<T extends Kept> {
 
   remove(id: string): void {
     this.here.delete(id);
-    forget(this.prefix + id);
+    forget(`${this.prefix}${id}`);
   }
 
   /** Whether something is only in this window. */

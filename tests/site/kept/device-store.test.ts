@@ -39,7 +39,7 @@ beforeEach(() => vi.stubGlobal('localStorage', device(Number.POSITIVE_INFINITY))
 afterEach(() => vi.unstubAllGlobals());
 
 const start: Thing = { id: 'a', changed: '2026-11-25T08:00:00.000Z', text: '' };
-const store = () => new DeviceStore<Thing>('thing.', isThing);
+const store = () => new DeviceStore<Thing>('note.', isThing);
 
 test('two windows change one thing in turn, and both changes stay', () => {
   const [one, two] = [store(), store()];
@@ -73,10 +73,10 @@ test('a blocked device keeps nothing and breaks nothing', () => {
 });
 
 test('a thing that cannot be read is left for a rescue', () => {
-  localStorage.setItem('headertank.thing.b', '{"half": 1}');
+  localStorage.setItem('headertank.note.b', '{"half": 1}');
   expect(store().list()).toEqual([]);
   expect(store().unreadable()).toEqual([{ id: 'b', text: '{"half": 1}' }]);
-  localStorage.setItem('headertank.thing.b', '{"cut o');
+  localStorage.setItem('headertank.note.b', '{"cut o');
   expect(store().unreadable()).toEqual([{ id: 'b', text: '{"cut o' }]);
 });
 
