@@ -91,6 +91,20 @@ describe('judgePressureTest', () => {
     expect(answer.verdict).toBe('rose');
     expect(answer.lostVolume).toBe(0);
   });
+
+  it.each([
+    [97, 'leaks'],
+    [99, 'tight'],
+    [101, 'tight'],
+    [103, 'rose'],
+  ])('allows 2 kPa for the gauge either way at steady temperature: 100 to %i kPa is “%s”', (end, verdict) => {
+    expect(judgePressureTest(SYSTEM, reading(100, 20), reading(end, 20), QUARTER_HOUR).verdict).toBe(verdict);
+  });
+
+  it('doubts a fifth of what the temperature explains: 2 + 0.2 × 42 kPa from 80 to 60 °C', () => {
+    const answer = judgePressureTest(SYSTEM, reading(100, 80), reading(58, 60), QUARTER_HOUR);
+    expect(answer.uncertainty / 1000).toBeCloseTo(10.4, 0);
+  });
 });
 
 /** Air space at a second temperature, where it was 1 l at the first: what the coolant left of it. */
