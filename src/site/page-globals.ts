@@ -1,5 +1,7 @@
 /** The little that the scripts of one page share. Each island is a script of its own; this hangs on the window. */
 import type { Habit } from '../model/habit.ts';
+import type { loadScript } from './browser/load-script.ts';
+import type { button, element } from './islands/element.ts';
 import type { MakeKnownList } from './islands/known-part.ts';
 import type { putOnJobCard } from './job/hand-over.ts';
 import type { JobPlan } from './job/job-plan.ts';
@@ -17,6 +19,10 @@ export interface ReaderFigures {
 }
 
 export interface PageGlobals {
+  /** Hung here for the scripts after the page's first, so that none brings them again (src/site/finish/islands.ts). */
+  element: typeof element;
+  button: typeof button;
+  loadScript: typeof loadScript;
   /** Address of the site's top folder, wherever the page lies. */
   root: URL;
   /** The chosen vehicle once its figures are there. */

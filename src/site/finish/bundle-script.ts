@@ -7,11 +7,13 @@ export interface BundleOptions {
   modules?: Record<string, { text: string; loader: 'js' | 'json' }>;
   define?: Record<string, string>;
   inject?: string[];
+  /** Modules of which the page's first script has hung what they export on window.headertank: path from src/site, names. */
+  onPage?: Readonly<Record<string, readonly string[]>>;
 }
 
 /** @throws Error with the bundler's message: file, line, what is wrong */
 export async function bundleScript(entry: string, options: BundleOptions): Promise<string> {
-  const { minify, modules = {}, define = {}, inject = [] } = options;
+  const { minify, modules = {}, define = {}, inject = [], onPage = {} } = options;
   const result = await build({
     entryPoints: [entry],
     bundle: true,
@@ -24,7 +26,7 @@ export async function bundleScript(entry: string, options: BundleOptions): Promi
     logLevel: 'silent',
     minify,
     sourcemap: minify ? false : 'inline',
-    plugins: [made(modules), englishOnly],
+    plugins: [made(modules), fromPage(onPage), englishOnly],
     define,
     inject,
   }).catch((error: unknown) => {
@@ -44,6 +46,20 @@ const englishOnly: Plugin = {
     bundle.onLoad({ filter: /.*/, namespace: 'english-only' }, () => ({ contents: 'export {}' }));
   },
 };
+
+function fromPage(onPage: NonNullable<BundleOptions['onPage']>): Plugin {
+  return {
+    name: 'from-page',
+    setup(bundle) {
+      for (const [path, names] of Object.entries(onPage)) {
+        const ending = new RegExp(`[\\\\/]site[\\\\/]${path.replaceAll('/', '[\\\\/]')}$`);
+        bundle.onLoad({ filter: ending }, () => ({
+          contents: `export const { ${names.join(', ')} } = window.headertank;`,
+        }));
+      }
+    },
+  };
+}
 
 function made(modules: NonNullable<BundleOptions['modules']>): Plugin {
   return {

@@ -1,8 +1,6 @@
 /** While writing, an island is bundled each time a page asks for it. */
 import type { ViteDevServer } from 'vite';
-import { bundleScript } from './bundle-script.ts';
-import { islandOf } from './islands.ts';
-
+import { bundleIsland, islandOf } from './islands.ts';
 /**
  * Serves each island bundled anew at every request.
  * @param islands their folder
@@ -12,7 +10,7 @@ export function serveIslands(server: ViteDevServer, islands: string): void {
     const file = islandOf((request.url ?? '').replace(/\?.*$/, ''), islands);
     if (file === undefined) return next();
     try {
-      const script = await bundleScript(file, { minify: false });
+      const script = await bundleIsland(file, false);
       response.setHeader('content-type', 'text/javascript; charset=utf-8');
       response.setHeader('cache-control', 'no-store');
       response.end(script);

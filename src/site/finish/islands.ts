@@ -1,7 +1,7 @@
 /** scripts/<name>.js is made from src/site/islands/<name>.ts when some page asks for it. */
 import { existsSync } from 'node:fs';
 import { mkdir, writeFile } from 'node:fs/promises';
-import { dirname, join } from 'node:path';
+import { basename, dirname, join } from 'node:path';
 import { bundleScript } from './bundle-script.ts';
 import type { Output } from './output.ts';
 import { attributeOf } from './page-tags.ts';
@@ -13,6 +13,21 @@ const SCRIPT = /^\/scripts\/([a-z0-9-]+)\.js$/;
 const FETCHED = ['new-version', 'renamed', 'step-ticks', 'top-menu', 'vehicle-choice', 'vehicle-chosen'].map(
   (name) => `/scripts/${name}.js`,
 );
+
+/** What the first script of every page has already, so that no other brings it again; it is in PageGlobals as well. */
+const ON_PAGE = {
+  'islands/element.ts': ['element', 'button'],
+  'browser/load-script.ts': ['loadScript'],
+};
+
+/**
+ * An island as one script.
+ * @param file its source
+ * @throws Error with the bundler's message
+ */
+export function bundleIsland(file: string, minify: boolean): Promise<string> {
+  return bundleScript(file, { minify, ...(basename(file) !== 'page.ts' && { onPage: ON_PAGE }) });
+}
 
 /** The island behind an address, if there is one. */
 export function islandOf(address: string, islands: string): string | undefined {
@@ -29,7 +44,7 @@ export async function writeIslands(output: Output, scanned: Scanned, islands: st
   const bundled = await Promise.all(
     [...addresses].sort().map(async (address) => {
       const file = islandOf(address, islands);
-      return file && { name: address.slice(1), text: await bundleScript(file, { minify: true }) };
+      return file && { name: address.slice(1), text: await bundleIsland(file, true) };
     }),
   );
   for (const script of bundled) if (script) await writeScript(output, script.name, script.text);

@@ -4,6 +4,7 @@ import { loadScript } from '../browser/load-script.ts';
 import type { VehicleSheet } from '../vehicle-sheet.ts';
 import '../page-globals.ts';
 import { forget, keep, kept } from '../keep.ts';
+import { button, element } from './element.ts';
 import { isText, openJob } from './open-job.ts';
 
 const script = document.currentScript;
@@ -19,6 +20,9 @@ function say(line: Text, place: string, text: string): void {
 }
 
 window.headertank = {
+  element,
+  button,
+  loadScript,
   root,
   vehicle: undefined,
   habit: unitsOf(kept('units', isText) ?? document.documentElement.dataset.units),
