@@ -29,6 +29,7 @@ import { afterPaint } from './after-paint.ts';
 import { button, element } from './element.ts';
 import { KnownPart } from './known-part.ts';
 import { NextQuestions } from './next-questions.ts';
+import { Trail } from './trail.ts';
 import { showBooking } from './walk-booking.ts';
 import { fitCauses } from './walk-causes.ts';
 import { WalkFoot } from './walk-foot.ts';
@@ -48,7 +49,7 @@ interface View {
   replayed: Replay;
   layout: KnownLayout;
   /** The lines of the answers so far. */
-  lines: Node[];
+  lines: HTMLElement[];
   /** What the numbers say; costly, so worked out when it is first wanted. */
   diagnose: () => Diagnosis;
   /** The section that has been made as this view wants it. */
@@ -82,7 +83,7 @@ class Walk extends HTMLElement {
   private readonly ahead = new Map<HTMLElement, View>();
   /** Lines of answers so far, kept from question to question. */
   private readonly lines = new Map<string, HTMLElement>();
-  private readonly trail = element('ol', { class: 'trail', 'aria-label': 'Answers so far' });
+  private readonly trail = new Trail();
   private readonly afterPaint = afterPaint();
   /** What is due stays so when a newer picture takes the turn of the one it was for. */
   private isFocusDue = false;
@@ -123,6 +124,7 @@ class Walk extends HTMLElement {
       },
     });
     this.place('.walk-foot').after(this.known.root);
+    this.place('.walk-top').append(this.trail.root);
     this.dataset.live = '';
     // Whoever comes near an answer is about to give it: the other questions are fetched by then.
     for (const sign of ['pointerover', 'touchstart', 'focusin'])
@@ -372,6 +374,7 @@ class Walk extends HTMLElement {
         return name === undefined ? [] : [{ name, fit: (section) => this.fit(section, view) }];
       }),
     );
+    this.trail.prepare([...this.ahead.values()].flatMap(({ lines }) => lines));
   }
 
   /** The answers are kept already, so nothing is lost when the questions cannot be had. */
@@ -390,11 +393,9 @@ class Walk extends HTMLElement {
   }
 
   private showTop({ replayed: { standing }, lines, diagnose }: View): void {
-    const parts: Node[] = [];
-    if (lines.length > 0) {
-      keepChildren(this.trail, lines);
-      parts.push(this.trail);
-    } else parts.push(...this.resumeOffer());
+    this.trail.show(lines);
+    const parts: Node[] = [this.trail.root];
+    if (lines.length === 0) parts.push(...this.resumeOffer());
     if (!this.keeps)
       parts.push(
         element(
@@ -415,7 +416,7 @@ class Walk extends HTMLElement {
     keepChildren(this.place('.walk-top'), parts);
   }
 
-  private trailLine(entry: TrailEntry): Node {
+  private trailLine(entry: TrailEntry): HTMLElement {
     const { key, value, fromVehicle } = entry;
     const asked = this.words.asked(key);
     const answer = this.words.answer(key, value);
