@@ -35,8 +35,8 @@ export function wordsOf(text: string): string[] {
 
 /** Words that tell nothing about a cooling system; a negation is in every second complaint. */
 const IDLE = new Set(
-  `a an and any are arent as at be been but by can cant car cars couldnt do does doesnt dont for from get gets getting got had has
-   hasnt have havent he hello her hi his i ill im in is isnt it its ive just mate me my not of on or our please really she so some
+  `a an and any are arent as at be been but by can cant car cars couldnt do does doesnt dont for forever from get gets getting got had has
+   hasnt have havent he hello her hi his however i ill im in is isnt it its ive just mate me my not of on or our please really she so some
    than thanks that the their them then there they this to too truck us van very was wasnt we what when while why will with wont
    wouldnt you your`.split(/\s+/),
 );

@@ -51,6 +51,7 @@ describe('telling words', () => {
     ]);
   });
   test('a sentence of filling alone is kept', () => {
+    expect(tellingWords('it takes forever to get warm')).toEqual(['takes', 'warm']);
     expect(tellingWords('it is not on')).toEqual(['it', 'is', 'not', 'on']);
   });
 });
