@@ -7,7 +7,16 @@ export default defineConfig({
   test: {
     projects: [
       { test: { name: 'unit', include: ['tests/**/*.test.ts'], exclude: [SITE, 'tests/bench/**'] } },
-      { test: { name: 'site', include: [SITE], testTimeout: 60_000, hookTimeout: 60_000, maxWorkers: 2 } },
+      {
+        test: {
+          name: 'site',
+          include: [SITE],
+          testTimeout: 60_000,
+          hookTimeout: 60_000,
+          maxWorkers: 2,
+          expect: { poll: { timeout: 20_000 } },
+        },
+      },
     ],
   },
 });
