@@ -48,31 +48,31 @@ export function readQuantity(text: string, dimension: Dimension, assume?: string
   if (trimmed === '')
     return unreadable('Nothing is written here.', `a number with its unit, such as ${example}`);
   if (/\de[-+]?\d/i.test(trimmed))
-    return unreadable(`"${trimmed}" has a power of ten in it.`, `the number in full, such as ${example}`);
+    return unreadable(`"${asWritten}" has a power of ten in it.`, `the number in full, such as ${example}`);
   if (/\d,\d/.test(trimmed)) {
     const pointed = trimmed.replace(/(\d),(\d)/g, '$1.$2');
     return assume !== undefined && GROUPED.test(trimmed)
       ? unreadable(
-          `"${trimmed}" may be read in two ways.`,
+          `"${asWritten}" may be read in two ways.`,
           `${pointed} or ${trimmed.replace(GROUPED, '$1$2')}, whichever is meant`,
         )
       : NUMBERS_ONCE_POINTED.test(pointed)
-        ? unreadable(`"${trimmed}" has a comma in the number.`, `a point for decimals: ${pointed}`)
+        ? unreadable(`"${asWritten}" has a comma in the number.`, `a point for decimals: ${pointed}`)
         : unreadable(
-            `"${trimmed}" has more than one sign in a number.`,
+            `"${asWritten}" has more than one sign in a number.`,
             'the number with a point before its decimals and nothing between its thousands',
           );
   }
   if (/(^|[^\d.])0\d/.test(trimmed)) {
     return unreadable(
-      `"${trimmed}" starts a number with a zero.`,
+      `"${asWritten}" starts a number with a zero.`,
       `the number without it, such as ${trimmed.replace(/(^|[^\d.])0+(\d)/g, '$1$2')}`,
     );
   }
   const match = FORM.exec(trimmed);
   if (!match?.[1])
     return unreadable(
-      `"${trimmed}" is not a number with a unit.`,
+      `"${asWritten}" is not a number with a unit.`,
       `a number with its unit, such as ${example}`,
     );
   const [, first, link, second, name] = match;
@@ -83,7 +83,7 @@ export function readQuantity(text: string, dimension: Dimension, assume?: string
         ok: false,
         fault: {
           rule: 'wrong-unit',
-          found: `"${trimmed}" has no unit.`,
+          found: `"${asWritten}" has no unit.`,
           expected: `the unit behind it, such as ${example}`,
         },
       };
@@ -109,7 +109,7 @@ export function readQuantity(text: string, dimension: Dimension, assume?: string
       ok: false,
       fault: {
         rule: 'wrong-unit',
-        found: `"${trimmed}" is ${article(unit.dimension)}, and this place takes ${article(dimension)}.`,
+        found: `"${asWritten}" is ${article(unit.dimension)}, and this place takes ${article(dimension)}.`,
         expected: `one of ${unitsOf(dimension)
           .map((each) => each.symbol)
           .join(', ')}, such as ${example}`,
@@ -123,7 +123,7 @@ export function readQuantity(text: string, dimension: Dimension, assume?: string
     [low, high] = link === '±' || link === '+/-' ? [a - Math.abs(b), a + Math.abs(b)] : [a, b];
   if (!Number.isFinite(toSI(low, unit)) || !Number.isFinite(toSI(high, unit)))
     return unreadable('So large a number cannot be meant.', `a number with its unit, such as ${example}`);
-  if (low > high) return unreadable(`"${trimmed}" runs downwards.`, 'the smaller end first');
+  if (low > high) return unreadable(`"${asWritten}" runs downwards.`, 'the smaller end first');
   const decimals = Math.max(...[first, second ?? ''].map((each) => each.split('.')[1]?.length ?? 0));
   return {
     ok: true,

@@ -84,7 +84,8 @@ describe('typed with a decimal comma', () => {
       '"1,234,567" has more than one sign in a number.',
       'the number with a point before its decimals and nothing between its thousands',
     ],
-    ['00,5', '"00.5" starts a number with a zero.', 'the number without it, such as 0.5'],
+    ['00,5', '"00,5" starts a number with a zero.', 'the number without it, such as 0.5'],
+    [',0e0', '",0e0" has a power of ten in it.', 'the number in full, such as 4.6 l'],
   ])('%s is refused: thousands are never guessed', (text, found, expected) => {
     const result = readQuantity(text, 'volume', 'l');
     expect(result).toEqual({ ok: false, fault: { rule: 'unreadable-quantity', found, expected } });

@@ -6,7 +6,9 @@ import { spawnSync } from 'node:child_process';
 import { existsSync } from 'node:fs';
 import { chromium } from 'playwright-core';
 
+/** The one without windows first: it opens a page in less than half the time. */
 const PLACES = [
+  '/usr/bin/chromium-headless-shell',
   '/usr/bin/chromium',
   '/usr/bin/chromium-browser',
   '/usr/bin/google-chrome',
@@ -23,13 +25,17 @@ export function findChromium(): string | undefined {
 
 function fetchChromium(): void {
   const asRoot = process.platform === 'linux' && process.getuid?.() === 0 && existsSync('/usr/bin/apt-get');
+  const install = ['apt-get', 'install', '-q', '-y', '--no-install-recommends'];
+  // Not every release that has the package of the browser has one of its shell.
   const ways = asRoot
     ? [
         ['apt-get', 'update', '-q'],
-        ['apt-get', 'install', '-q', '-y', '--no-install-recommends', 'chromium'],
+        [...install, 'chromium-headless-shell'],
+        [...install, 'chromium'],
       ]
     : [[process.execPath, 'node_modules/playwright-core/cli.js', 'install', 'chromium']];
   for (const [command = '', ...words] of ways) {
+    if (findChromium()) return;
     const { status } = spawnSync(command, words, { stdio: 'inherit' });
     if (status !== 0) process.stderr.write(`${command} ${words.join(' ')} failed\n`);
   }
