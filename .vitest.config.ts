@@ -1,10 +1,24 @@
 /** Two sets of tests: those that need nothing but the source, and those that open the built site in a browser. */
 import { defineConfig } from 'vitest/config';
+import { BaseSequencer, type TestSpecification } from 'vitest/node';
 
 const SITE = 'tests/site/*.test.ts';
+/** Short files with long work: begun last, one of them would be waited for alone. */
+const LONG = /\/(accessibility|security|offline)\.test\.ts$/;
+
+class LongFirst extends BaseSequencer {
+  override async sort(files: TestSpecification[]): Promise<TestSpecification[]> {
+    const sorted = await super.sort(files);
+    return [
+      ...sorted.filter(({ moduleId }) => LONG.test(moduleId)),
+      ...sorted.filter(({ moduleId }) => !LONG.test(moduleId)),
+    ];
+  }
+}
 
 export default defineConfig({
   test: {
+    sequence: { sequencer: LongFirst },
     projects: [
       {
         test: {
