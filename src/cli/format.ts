@@ -22,7 +22,7 @@ async function format(): Promise<void> {
   });
   const folder = positionals[0] ?? 'content';
   const changed: string[] = [];
-  for (const { path, bytes } of await filesOf(folder)) {
+  for (const { path, bytes } of filesOf(folder)) {
     if (!/\.ya?ml$/.test(path)) continue;
     const file = join(folder, path);
     const text = textOf(bytes);

@@ -25,7 +25,7 @@ async function main(): Promise<void> {
   });
   if (positionals.length === 0) throw new Refusal(USE);
   const handed = await Promise.all(positionals.map(readHanded));
-  const { notes, refused, known } = takeIn(shownName(values.shelf), await filesOf(values.shelf), handed);
+  const { notes, refused, known } = takeIn(shownName(values.shelf), filesOf(values.shelf), handed);
   if (refused.length > 0) {
     for (const { name, why } of refused)
       process.stderr.write(`${name}\n  ${why.replaceAll('\n', '\n  ')}\n\n`);

@@ -1,5 +1,5 @@
 /** The shelf from the disk. */
-import { readdir, readFile } from 'node:fs/promises';
+import { readdirSync, readFileSync } from 'node:fs';
 import { join, relative, resolve, sep } from 'node:path';
 import { checkFiles } from './check-files.ts';
 import type { Finding } from './finding.ts';
@@ -16,7 +16,7 @@ export async function readShelf(
   folder: string,
 ): Promise<{ shelf: Shelf; findings: Finding[]; count: number }> {
   const memory = await openMemory(resolve(folder));
-  const { shelf, findings, count } = checkFiles(shownName(folder), await filesOf(folder), { memory });
+  const { shelf, findings, count } = checkFiles(shownName(folder), filesOf(folder), { memory });
   await memory.keep();
   return { shelf, findings, count };
 }
@@ -27,16 +27,15 @@ export function shownName(folder: string): string {
   return (shown.startsWith('..') ? resolve(folder) : shown).split(sep).join('/');
 }
 
-/** Every file under a folder but those whose names begin with a dot. */
-export async function filesOf(folder: string): Promise<RawFile[]> {
-  const entries = await readdir(folder, { recursive: true, withFileTypes: true });
-  const paths = entries
+/**
+ * Every file under a folder but those whose names begin with a dot. Read one after the other: a file that is opened through
+ * the pool of threads costs three times as much as its few kilobytes.
+ */
+export function filesOf(folder: string): RawFile[] {
+  return readdirSync(folder, { recursive: true, withFileTypes: true })
     .filter((entry) => entry.isFile() && !entry.name.startsWith('.'))
-    .map((entry) => join(entry.parentPath, entry.name));
-  return Promise.all(
-    paths.map(async (path) => ({
-      path: relative(folder, path).split(sep).join('/'),
-      bytes: await readFile(path),
-    })),
-  );
+    .map((entry) => {
+      const path = join(entry.parentPath, entry.name);
+      return { path: relative(folder, path).split(sep).join('/'), bytes: readFileSync(path) };
+    });
 }
