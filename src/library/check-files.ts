@@ -103,7 +103,7 @@ function draftShelf(run: Run, memory: Memory, shopFile: string): DraftShelf {
       schema,
       faults: parsed.success ? [] : fieldFaults(schema, value, parsed.error.issues),
       references: referencesIn(schema, value),
-      texts: [...textsIn(value)],
+      texts: textsIn(value),
     };
     drafts.push(draft);
     for (const rule of run.rulesOn('record')) run.apply(rule, () => rule.check(draft), file);

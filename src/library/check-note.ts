@@ -58,7 +58,7 @@ export function checkNote(id: string, raw: unknown): NoteFault[] {
     schema: noteSchema,
     faults: parsed.success ? [] : fieldFaults(noteSchema, raw, parsed.error.issues),
     references: [],
-    texts: [...textsIn(raw)],
+    texts: textsIn(raw),
   };
   const faults = RULES.flatMap((rule) => rule.check(draft)).map(inSentences);
   const corrects = correctionSchema.safeParse(raw).data?.corrects;

@@ -7,10 +7,16 @@ export interface FoundText {
 }
 
 /** Every text of a record, whatever its field. */
-export function* textsIn(value: unknown, path: Path = []): Generator<FoundText> {
-  if (typeof value === 'string') yield { text: value, path };
+export function textsIn(value: unknown): FoundText[] {
+  const found: FoundText[] = [];
+  collect(value, [], found);
+  return found;
+}
+
+function collect(value: unknown, path: Path, found: FoundText[]): void {
+  if (typeof value === 'string') found.push({ text: value, path });
   else if (Array.isArray(value))
-    for (const [at, each] of value.entries()) yield* textsIn(each, [...path, at]);
+    for (const [at, each] of value.entries()) collect(each, [...path, at], found);
   else if (typeof value === 'object' && value !== null)
-    for (const [name, each] of Object.entries(value)) yield* textsIn(each, [...path, name]);
+    for (const [name, each] of Object.entries(value)) collect(each, [...path, name], found);
 }
