@@ -16,9 +16,25 @@ export async function readShelf(
   folder: string,
 ): Promise<{ shelf: Shelf; findings: Finding[]; count: number }> {
   const memory = await openMemory(resolve(folder));
-  const { shelf, findings, count } = checkFiles(shownName(folder), filesOf(folder), { memory });
+  const { shelf, findings, count } = withPlainEnvironment(() =>
+    checkFiles(shownName(folder), filesOf(folder), { memory }),
+  );
   await memory.keep();
   return { shelf, findings, count };
+}
+
+/**
+ * The yaml package looks into the environment at every token, whether to log it, and each look asks the system. A copy
+ * answers at once: a tenth of the reading.
+ */
+function withPlainEnvironment<T>(work: () => T): T {
+  const { env } = process;
+  process.env = { ...env };
+  try {
+    return work();
+  } finally {
+    process.env = env;
+  }
 }
 
 /** How a folder is shown to people: from where they stand, with forward slashes. */
