@@ -35,7 +35,7 @@ export function renderLine(text: string, figures?: FixedFigures): string {
 /** The text without marks, for descriptions and search. */
 export function plainText(text: string): string {
   return renderLine(text)
-    .replace(/<small>general<\/small>/g, '')
+    .replace(/\s*<small>general<\/small>/g, '')
     .replace(/<[^>]+>/g, '')
     .replace(/&quot;/g, '"')
     .replace(/&lt;/g, '<')
