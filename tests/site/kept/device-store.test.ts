@@ -49,6 +49,20 @@ test('two windows change one thing in turn, and both changes stay', () => {
   expect(store().get('a')?.text).toBe('123');
 });
 
+test('what was changed last stands first, and of one moment the order is always the same', () => {
+  const put = (id: string, changed: string) =>
+    localStorage.setItem(`headertank.note.${id}`, JSON.stringify({ id, changed, text: '' }));
+  put('b', '2026-11-24T08:00:00.000Z');
+  put('c', '2026-11-25T08:00:00.000Z');
+  put('a', '2026-11-24T08:00:00.000Z');
+  put('d', '2026-11-23T08:00:00.000Z');
+  expect(
+    store()
+      .list()
+      .map(({ id }) => id),
+  ).toEqual(['c', 'a', 'b', 'd']);
+});
+
 test('a full device: what was typed stays in this window, and goes to the device once there is room', () => {
   vi.stubGlobal('localStorage', device(60));
   const things = store();

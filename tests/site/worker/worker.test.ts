@@ -64,6 +64,23 @@ describe('installing', () => {
     expect([...store.files.values()].sort()).toEqual(NAMES.map((name) => `content of ${name}`).sort());
   });
 
+  test('each pack holds the files that follow those of the pack before', async () => {
+    const more = Array.from({ length: 5 }, (_, at) => `more/${at}.html`);
+    for (const path of more) {
+      const content = bytes(`content of ${path}`);
+      list.files.push({ path, hash: await hashOf(content), size: content.length });
+    }
+    served.set(
+      'offline/2.pack',
+      new Uint8Array(gzipSync(Buffer.concat(more.map((path) => bytes(`content of ${path}`))))),
+    );
+    list.packs.push({ path: 'offline/2.pack', files: more.length });
+    const store = memory();
+    await install(store);
+    expect(asked).toEqual(['offline/1.pack', 'offline/2.pack']);
+    expect(store.files.size).toBe(NAMES.length + more.length);
+  });
+
   test('an update asks for the files that changed, one by one when they are few', async () => {
     const store = memory();
     await install(store);
@@ -152,6 +169,21 @@ describe('answering', () => {
     served.set('c.html', bytes('of another version'));
     expect(await (await get('c.html', store)).text()).toBe('of another version');
     expect(store.files.size).toBe(1);
+  });
+
+  test('a device without room answers all the same', async () => {
+    const full = { ...memory(), write: () => Promise.reject(new DOMException('', 'QuotaExceededError')) };
+    expect(await (await get('b.html', full)).text()).toBe('content of b.html');
+  });
+
+  test('without a network an unknown page is sent to the one that says so; a script is told of the loss', async () => {
+    vi.stubGlobal('fetch', () => Promise.reject(new TypeError('Failed to fetch')));
+    // Only a browser makes a request for a page.
+    const page = Object.defineProperty(new Request(`${SCOPE}new.html`), 'mode', { value: 'navigate' });
+    const sent = await answer(page, SCOPE, hashesByPath(list), memory());
+    expect(sent.headers.get('location')).toBe(`${SCOPE}404.html`);
+    await expect(get('new.js', memory())).rejects.toThrow(TypeError);
+    await expect(answer(page, SCOPE, new Map(), memory())).rejects.toThrow(TypeError);
   });
 
   test('what is not of the site is asked of the network', async () => {
