@@ -22,7 +22,8 @@ const SMOOTHING = 15;
 export function toGrid(trace: Trace): Grid {
   const end = trace.coolant.time.at(-1) ?? 0;
   const step = Math.max(1, Math.ceil(end / MOST_POINTS));
-  const length = Math.floor(end / step) + 1;
+  // A point stands for what is nearest to it, so the last reading may want one after it.
+  const length = Math.round(end / step) + 1;
   const coolant = resample(trace.coolant, step, length, true);
   const signals: Grid['signals'] = { coolant };
   for (const signal of SIGNALS) {
