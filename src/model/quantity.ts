@@ -26,6 +26,9 @@ export interface QuantityFault {
 
 export type QuantityResult = { ok: true; quantity: Quantity } | { ok: false; fault: QuantityFault };
 
+/** No reading has more, and a number in the machine hardly. */
+const MOST_DECIMALS = 15;
+
 const NUMBER = '[-+−]?(?:\\d+(?:\\.\\d+)?|\\.\\d+)';
 const FORM = new RegExp(`^(${NUMBER})\\s*(?:(to|–|—|±|\\+/-)\\s*(${NUMBER}))?\\s*(\\D.*)?$`);
 
@@ -124,7 +127,7 @@ export function readQuantity(text: string, dimension: Dimension, assume?: string
   if (!Number.isFinite(toSI(low, unit)) || !Number.isFinite(toSI(high, unit)))
     return unreadable('So large a number cannot be meant.', `a number with its unit, such as ${example}`);
   if (low > high) return unreadable(`"${asWritten}" runs downwards.`, 'the smaller end first');
-  const decimals = Math.max(...[first, second ?? ''].map((each) => each.split('.')[1]?.length ?? 0));
+  const written = Math.max(...[first, second ?? ''].map((each) => each.split('.')[1]?.length ?? 0));
   return {
     ok: true,
     quantity: {
@@ -132,7 +135,7 @@ export function readQuantity(text: string, dimension: Dimension, assume?: string
       low: toSI(low, unit),
       high: toSI(high, unit),
       unit: unit.symbol,
-      decimals,
+      decimals: Math.min(MOST_DECIMALS, written),
     },
   };
 }

@@ -43,8 +43,14 @@ test('whole logs, spoilt as files get spoilt: a verdict or a message each, both 
       kinds.add(said.kind);
       if (!isWellSaid(said)) expect.fail(said.words.join(' | '));
     }),
-    // Found by a long run: a stretch that begins in a gap of the log.
-    { ...runs(600), examples: [[1570709420, true]] },
+    // Found by long runs: a stretch that begins in a gap of the log, a heading with "NaN" in it.
+    {
+      ...runs(600),
+      examples: [
+        [1570709420, true],
+        [477228237, false],
+      ],
+    },
   );
   expect([...kinds].sort()).toEqual(['message', 'verdict']);
 });

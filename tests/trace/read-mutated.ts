@@ -37,5 +37,7 @@ export function saidAbout(
 }
 
 export function isWellSaid({ words }: { words: string[] }): boolean {
-  return (words[0] ?? '').length > 10 && words.every((each) => !/NaN|undefined|Infinity|\[object/.test(each));
+  // A heading is quoted as it stands in the file, whatever that is.
+  const own = words.map((each) => each.replace(/".*"/s, ''));
+  return (words[0] ?? '').length > 10 && own.every((each) => !/NaN|undefined|Infinity|\[object/.test(each));
 }
