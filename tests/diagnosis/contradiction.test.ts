@@ -47,6 +47,39 @@ describe('findings that fight', () => {
     ).toBeUndefined();
   });
 
+  test('a reading that is merely rare under every cause speaks for none, and fights with none', () => {
+    const rare = modelOf([1, 1], [10, 10], 60, [
+      yesNo('points-to-1', 5, [0.98, 0.02, 0.34]),
+      yesNo('rare', 5, [0.02, 0.04, 0.04]),
+    ]);
+    expect(contradiction(compile(rare), { evidence: [see('points-to-1'), see('rare')] })).toBeUndefined();
+  });
+
+  test('one sign against a cause that is only common is no fight: no finding speaks for that cause', () => {
+    const common = modelOf([100, 1], [10, 10], 60, [
+      yesNo('points-to-2', 5, [0.02, 0.98, 0.34]),
+      yesNo('often-1', 5, [0.66, 0.34, 0.5]),
+    ]);
+    expect(
+      contradiction(compile(common), { evidence: [see('often-1'), see('points-to-2')] }),
+    ).toBeUndefined();
+  });
+
+  test('four of eight readings that one car in five shows are within what such cars show', () => {
+    const others = ['b', 'c', 'd', 'e', 'f', 'g', 'h'];
+    const many = modelOf([1, 1], [10, 10], 60, [
+      yesNo('points-to-1', 5, [0.98, 0.02, 0.34]),
+      yesNo('a', 5, [0.18, 0.98, 0.5]),
+      ...others.map((id) => yesNo(id, 5, [0.18, 0.18, 0.18])),
+    ]);
+    const evidence = [
+      see('points-to-1'),
+      see('a'),
+      ...others.map((id, at) => see(id, at < 3 ? 'yes' : 'no')),
+    ];
+    expect(contradiction(compile(many), { evidence })).toBeUndefined();
+  });
+
   test('when no cause can show two findings, those two are named', () => {
     const hard = modelOf([1, 1], [10, 10], 60, [
       yesNo('a', 5, [1, 0, 0]),
