@@ -102,7 +102,7 @@ function opponent(
   let found: NumberedFinding | undefined;
   let most = Math.log(SPEAKS_FOR);
   for (const finding of findings) {
-    if (finding === worst || !(favour(finding, best, rival) >= most)) continue;
+    if (!(favour(finding, best, rival) >= most)) continue;
     most = favour(finding, best, rival);
     found = finding;
   }

@@ -285,5 +285,8 @@ describe('estimate', () => {
       'Book 2 h 45 min. Tell the customer 175 EUR, up to 210 EUR if it hides.',
     );
     expect(answerOf(estimate, { ...given, rate: '' }).sentence).toBe('Book 2 h 45 min.');
+    // A quarter begun is booked: less would promise more than the time that was worked out.
+    expect(answerOf(estimate, { ...given, extra: '31', rate: '' }).sentence).toBe('Book 3 h.');
+    expect(answerOf(estimate, { ...given, extra: '44', rate: '' }).sentence).toBe('Book 3 h.');
   });
 });

@@ -113,6 +113,14 @@ describe('boilingUncertainty', () => {
   });
 });
 
+// ASHRAE's table of propylene (from memory) ends at 0.6 by mass; past that nothing holds the model.
+it('boilingUncertainty of propylene is larger where no table reaches', () => {
+  const at = (fraction: number) =>
+    boilingUncertainty({ glycol: 'propylene', fraction: massFraction(fraction) });
+  expect(at(0.61).model).toBeGreaterThan(at(0.6).model);
+  expect(at(0.61).realCoolant).toBeGreaterThan(at(0.6).realCoolant);
+});
+
 describe('boilingUncertainty of a coolant as bought', () => {
   // Common practice, no source: a concentrate holds some three hundredths of water that its label does not count.
   it('covers the water in the concentrate, which weighs more the stronger the mixture is', () => {

@@ -105,6 +105,13 @@ describe('judgePressureTest', () => {
     const answer = judgePressureTest(SYSTEM, reading(100, 80), reading(58, 60), QUARTER_HOUR);
     expect(answer.uncertainty / 1000).toBeCloseTo(10.4, 0);
   });
+
+  it('doubts it as much where the system warmed', () => {
+    const tight = tightReading(SYSTEM, reading(100, 20), fromCelsius(40));
+    expect(tight).toBeGreaterThan(110e3);
+    const answer = judgePressureTest(SYSTEM, reading(100, 20), reading(tight / 1000, 40), QUARTER_HOUR);
+    expect(answer.uncertainty).toBeCloseTo(2e3 + 0.2 * (tight - 100e3), 6);
+  });
 });
 
 /** Air space at a second temperature, where it was 1 l at the first: what the coolant left of it. */

@@ -67,6 +67,15 @@ describe('the rise breaks off at the stamp', () => {
     expect(told.open.join(' ')).toContain('Air passing the sensor');
   });
 
+  test('and the reading then stands quite still: that may be no reading, and nothing is called sound', () => {
+    const still = [
+      ...TOWN_TO_STAMP.slice(0, 4),
+      { at: 12, coolant: 88, speed: 40 },
+      { at: 24, coolant: 88, speed: 40 },
+    ];
+    expect(judged(still, 10).verdict.finding).not.toBe('sound');
+  });
+
   test('a minute after it the log ends: that is no hold', () => {
     expect(judged(TOWN_TO_STAMP.slice(0, 5), 10).verdict.finding).toBe('cannot-tell');
   });
@@ -127,8 +136,28 @@ describe('steady, but not at its figure', () => {
     expect(judged(cruise(96, 85, 33), 33).verdict.causes).toEqual([]);
   });
 
+  test('as high, but coming down: it is not held', () => {
+    const falls = [
+      { at: 0, coolant: 12, speed: 0 },
+      { at: 1, coolant: 18, speed: 60 },
+      { at: 9, coolant: 84, speed: 60 },
+      { at: 11, coolant: 90, speed: 50 },
+      { at: 13, coolant: 98, speed: 50 },
+      { at: 13.2, coolant: 98, speed: 85 },
+      { at: 17.7, coolant: 95, speed: 20 },
+      { at: 19.7, coolant: 95, speed: 20 },
+    ];
+    expect(judged(falls, 12).verdict).toMatchObject({ finding: 'cannot-tell', causes: [] });
+  });
+
   test('five over the stamp is a usual figure', () => {
     expect(judged(cruise(92, 85), 12).verdict.finding).toBe('sound');
+  });
+
+  test('a degree over the figure that is too low: a sensor and a stamp are that far out, nobody is passed or blamed', () => {
+    const { verdict, told } = judged(cruise(79, 85), 12);
+    expect(verdict).toMatchObject({ finding: 'cannot-tell', causes: [] });
+    expect(told.open.join(' ')).toContain('limit');
   });
 
   test('breaks off at 70 and holds 72 in the cold: something opens there, heater or not', () => {

@@ -22,6 +22,10 @@ describe('a reading that cannot be the coolant', () => {
     expect(kinds([...warm(20), -40, -40, -40, ...warm(20)])).toEqual(['jump']);
   });
 
+  test('off the top of the scale without a leap is no heat and no frost', () => {
+    expect(kinds(Array.from({ length: 200 }, (_, at) => 110 + at * 0.5))).toEqual(['short']);
+  });
+
   test('a jump and its size', () => {
     const { faults } = checkSensor(channel([...warm(20), ...warm(20).map((each) => each - 25)]));
     expect(faults).toHaveLength(1);

@@ -130,6 +130,12 @@ describe('a plan for one vehicle', () => {
       expect(named(lines, true).parts[0]?.consumables).toEqual(lines);
     });
   });
+  test('a repair that fills by itself is the repair, and what follows it is not', () => {
+    const flush = work('flush', { minutes: 40, finishes: true, fills: true });
+    const prove = work('prove', { minutes: 25, finishes: true });
+    expect(minutesOf([flush, prove])).toEqual({ repair: 40, extra: 25 });
+    expect(minutesOf([flush])).toEqual({ repair: 40, extra: 0 });
+  });
   test('the estimate is asked with its minutes', () => {
     const [, state] = estimateAddress({ repair: 140, extra: 65 }, { expected: 36.6, nineInTen: 86 }).split(
       '#',

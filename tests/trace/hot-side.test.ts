@@ -1,0 +1,83 @@
+/** Too hot standing or just short of it, on logs written by hand as the trade tells them (common practice): whose fault it is. */
+import { describe, expect, test } from 'vitest';
+import { fanCourse } from '../../src/trace/fan-course.ts';
+import { judgeTrace } from '../../src/trace/judge-trace.ts';
+import { finish, readLog } from '../../src/trace/read/read-log.ts';
+import { traceVehicleOf } from '../../src/trace/vehicle.ts';
+import { type HandPoint, handLog } from './hand-log.ts';
+import { STAMP_87 } from './known-cars.ts';
+
+const VEHICLE = traceVehicleOf(STAMP_87);
+
+function verdictOf(points: readonly HandPoint[]) {
+  const read = finish(readLog(handLog(points, 20)));
+  if (!read.ok) throw new Error(read.fault.message);
+  return judgeTrace(read.trace, VEHICLE).verdict;
+}
+
+/** Warms up and holds 90 °C at 80 km/h: the thermostat lets the heat out. Its fan comes at 97 °C; nobody drives on past 105. */
+const HELD: readonly HandPoint[] = [
+  { at: 0, coolant: 20, speed: 0 },
+  { at: 1, coolant: 25, speed: 60 },
+  { at: 9, coolant: 88, speed: 60 },
+  { at: 11, coolant: 90, speed: 80 },
+  { at: 20, coolant: 90, speed: 80 },
+];
+
+describe('too hot, standing', () => {
+  test('with the fan standing still it is the fan', () => {
+    const verdict = verdictOf([
+      ...HELD,
+      { at: 20.3, coolant: 90, speed: 0 },
+      { at: 27, coolant: 112, speed: 0 },
+    ]);
+    expect(verdict).toMatchObject({ finding: 'no-fan', sure: 'clear', stop: true });
+  });
+
+  test('with the fan running it is not the fan that is missing', () => {
+    const verdict = verdictOf([
+      ...HELD,
+      { at: 20.3, coolant: 90, speed: 0 },
+      { at: 23, coolant: 98, speed: 0, fan: true },
+      { at: 27, coolant: 112, speed: 0, fan: true },
+    ]);
+    expect(verdict).toMatchObject({ finding: 'fan-does-not-help', stop: true });
+  });
+
+  test('hot already when it came to a stand: the fan is not blamed', () => {
+    const verdict = verdictOf([
+      ...HELD,
+      { at: 23, coolant: 102, speed: 80 },
+      { at: 23.2, coolant: 102, speed: 0 },
+      { at: 26, coolant: 112, speed: 0 },
+    ]);
+    expect(verdict.stop).toBe(true);
+    expect(verdict.finding).not.toBe('no-fan');
+    expect(verdict.causes).not.toContain('fan-motor-dead');
+  });
+});
+
+test('a fan that comes late, but within the minute, has come', () => {
+  const verdict = verdictOf([
+    ...HELD,
+    { at: 20.3, coolant: 90, speed: 0 },
+    { at: 24.3, coolant: 101, speed: 0 },
+    { at: 24.8, coolant: 102, speed: 0, fan: true },
+    { at: 25.4, coolant: 103, speed: 0, fan: true },
+    { at: 28, coolant: 92, speed: 0 },
+    { at: 29, coolant: 93, speed: 0 },
+  ]);
+  expect(verdict.finding).not.toBe('no-fan');
+});
+
+test('a fan column in percent: a trickle of three is standing still, forty is running', () => {
+  const fan = Float64Array.from({ length: 300 }, (_, at) => (at >= 100 && at < 200 ? 40 : 3));
+  const coolant = new Float64Array(300).fill(365);
+  const { runs, duty } = fanCourse(
+    { step: 1, length: 300, signals: { coolant, fan }, smooth: coolant },
+    undefined,
+    VEHICLE,
+  );
+  expect(runs.map(({ from, to }) => [from, to])).toEqual([[100, 200]]);
+  expect(duty).toBe(0.5);
+});
