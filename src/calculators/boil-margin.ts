@@ -126,7 +126,7 @@ export const boilMarginCalculator: Calculator = {
     ],
     valid: '0 to 100 % glycol, caps to 3 bar, −400 to 5,500 m',
     error:
-      'ethylene glycol within 0.35 K of the measured points; coolant as bought within 1 K (2 K above 60 %); propylene within 2 K (4 K above 60 %), no measured point at hand',
+      'ethylene glycol within 0.35 K of the measured points; coolant as bought within 1 K (2 K above 60 %, 6 K at 90 %: the water in a concentrate weighs more there); propylene within 2 K (4 K above 60 %), no measured point at hand',
   },
 };
 

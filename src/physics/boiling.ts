@@ -12,6 +12,8 @@ import {
   kelvin,
   kelvinDifference,
   type Metre,
+  massFraction,
+  STANDARD_ATMOSPHERE,
   toAbsolute,
   ZERO_CELSIUS,
 } from './units.ts';
@@ -23,6 +25,9 @@ import { waterVapourPressure } from './water-saturation.ts';
  * atmosphere was to be had, so ideal (Raoult); within 1.1 K of ASHRAE's table up to 0.6 by mass.
  */
 const MARGULES: Readonly<Record<Glycol, number>> = { ethylene: -0.0965, propylene: 0 };
+
+/** Share of a concentrate that is water its label does not count. Common practice, no source. */
+const UNCOUNTED_WATER = 0.03;
 
 /** From the thin air of 6,000 m with a vacuum in the system to more than any cap, Pa absolute. */
 const PRESSURE_LIMITS = [20e3, 500e3] as const;
@@ -122,15 +127,21 @@ export interface BoilingUncertainty {
 /**
  * How far a computed boiling point may be off.
  *
- * Ethylene from the measured points; propylene from the spread against ASHRAE's table (recalled).
+ * Ethylene from the measured points; propylene from the spread against ASHRAE's table (recalled). In a strong mixture the
+ * water that no label counts moves a real coolant further than that.
  * @param mixture 0 to 1 glycol by mass
  * @throws OutOfRange on strength
  */
 export function boilingUncertainty(mixture: Mixture): BoilingUncertainty {
   const w = checkStrength(mixture);
-  const [model, realCoolant] =
+  const [model, least] =
     mixture.glycol === 'ethylene' ? [0.35, w > 0.63 ? 2 : 1] : w > 0.6 ? [3, 4] : [1.5, 2];
-  return { model: kelvinDifference(model), realCoolant: kelvinDifference(realCoolant) };
+  const wetter = { ...mixture, fraction: massFraction(w * (1 - UNCOUNTED_WATER)) };
+  const drop = boilingPoint(mixture, STANDARD_ATMOSPHERE) - boilingPoint(wetter, STANDARD_ATMOSPHERE);
+  return {
+    model: kelvinDifference(model),
+    realCoolant: kelvinDifference(Math.max(least, Math.ceil(drop))),
+  };
 }
 
 function vapourPressure({ glycol, fraction }: Mixture, temperature: Kelvin): number {
