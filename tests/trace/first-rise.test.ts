@@ -1,23 +1,7 @@
 /** What the first rise and the drive under the opening show, on logs written by hand as the trade tells them (common practice). */
 import { describe, expect, test } from 'vitest';
-import { judgeTrace } from '../../src/trace/judge-trace.ts';
-import { finish, readLog } from '../../src/trace/read/read-log.ts';
-import { tell } from '../../src/trace/say.ts';
-import { traceVehicleOf } from '../../src/trace/vehicle.ts';
-import { type HandPoint, handLog } from './hand-log.ts';
-import { STAMP_87 } from './known-cars.ts';
-
-function judged(
-  points: readonly HandPoint[],
-  outside: number,
-  sheet: typeof STAMP_87 | undefined = STAMP_87,
-) {
-  const read = finish(readLog(handLog(points, outside)));
-  if (!read.ok) throw new Error(read.fault.message);
-  const vehicle = traceVehicleOf(sheet);
-  const result = judgeTrace(read.trace, vehicle);
-  return { ...result, told: tell(result, vehicle) };
-}
+import type { HandPoint } from './hand-log.ts';
+import { judgeByHand } from './judge-by-hand.ts';
 
 /** Town only: it never gets to three minutes at speed. */
 const TOWN_TO_STAMP: readonly HandPoint[] = [
@@ -32,7 +16,7 @@ const TOWN_TO_STAMP: readonly HandPoint[] = [
 
 describe('the rise breaks off at the stamp', () => {
   test('and stays about there: it opens where it should, and what was not asked is said', () => {
-    const { verdict, told } = judged(TOWN_TO_STAMP, 10);
+    const { verdict, told } = judgeByHand(TOWN_TO_STAMP, 10);
     expect(verdict).toMatchObject({ finding: 'sound', sure: 'likely', causes: [] });
     expect(told.sentence).toMatch(/^The thermostat opens where it should: the rise breaks off at 8[567]\s°C/);
     expect(told.open.join(' ')).toContain('never at speed');
@@ -47,12 +31,12 @@ describe('the rise breaks off at the stamp', () => {
       { at: 17, coolant: 84, speed: 40 },
       { at: 22, coolant: 70, speed: 40 },
     ];
-    expect(judged(sinks, 10).verdict.finding).not.toBe('sound');
+    expect(judgeByHand(sinks, 10).verdict.finding).not.toBe('sound');
   });
 
   test('fifteen under it is no stamp', () => {
     const low = TOWN_TO_STAMP.map((each) => ({ ...each, coolant: Math.min(each.coolant, 72) }));
-    expect(judged(low, 10).verdict.finding).not.toBe('sound');
+    expect(judgeByHand(low, 10).verdict.finding).not.toBe('sound');
   });
 
   test('and once a fall of 14 K that nothing explains: nothing is called sound', () => {
@@ -62,7 +46,7 @@ describe('the rise breaks off at the stamp', () => {
       { at: 18.5, coolant: 89, speed: 40 },
       { at: 24, coolant: 89, speed: 40 },
     ];
-    const { verdict, told } = judged(dips, 10);
+    const { verdict, told } = judgeByHand(dips, 10);
     expect(verdict.finding).toBe('cannot-tell');
     expect(told.open.join(' ')).toContain('Air passing the sensor');
   });
@@ -73,11 +57,11 @@ describe('the rise breaks off at the stamp', () => {
       { at: 12, coolant: 88, speed: 40 },
       { at: 24, coolant: 88, speed: 40 },
     ];
-    expect(judged(still, 10).verdict.finding).not.toBe('sound');
+    expect(judgeByHand(still, 10).verdict.finding).not.toBe('sound');
   });
 
   test('a minute after it the log ends: that is no hold', () => {
-    expect(judged(TOWN_TO_STAMP.slice(0, 5), 10).verdict.finding).toBe('cannot-tell');
+    expect(judgeByHand(TOWN_TO_STAMP.slice(0, 5), 10).verdict.finding).toBe('cannot-tell');
   });
 });
 
@@ -95,7 +79,7 @@ describe('driven under its opening', () => {
   ];
 
   test('it sinks: an open way to the radiator, though it was never at speed', () => {
-    const { verdict, told } = judged(SINKS, 5);
+    const { verdict, told } = judgeByHand(SINKS, 5);
     expect(verdict).toMatchObject({
       finding: 'cold-at-speed',
       sure: 'likely',
@@ -111,7 +95,7 @@ describe('driven under its opening', () => {
       { at: 20, coolant: 22, speed: 0 },
       { at: 40, coolant: 35, speed: 0 },
     ];
-    expect(judged(idle, -15).verdict.finding).toBe('cannot-tell');
+    expect(judgeByHand(idle, -15).verdict.finding).toBe('cannot-tell');
   });
 });
 
@@ -125,15 +109,15 @@ describe('steady, but not at its figure', () => {
   ];
 
   test('half the lift over the stamp at 85 km/h and 12 °C: the heat does not get out as it should; no alarm', () => {
-    const { verdict, told } = judged(cruise(97, 85), 12);
+    const { verdict, told } = judgeByHand(cruise(97, 85), 12);
     expect(verdict).toMatchObject({ finding: 'holds-high', stop: false, symptom: 'hot-under-load' });
     expect(verdict.causes).toContain('thermostat-opens-late');
     expect(told.sentence).toMatch(/^It holds, but too high: 97\s°C/);
   });
 
   test('the same at 125 km/h, or on a day of 33 °C, blames nobody', () => {
-    expect(judged(cruise(96, 125), 12).verdict.causes).toEqual([]);
-    expect(judged(cruise(96, 85, 33), 33).verdict.causes).toEqual([]);
+    expect(judgeByHand(cruise(96, 125), 12).verdict.causes).toEqual([]);
+    expect(judgeByHand(cruise(96, 85, 33), 33).verdict.causes).toEqual([]);
   });
 
   test('as high, but coming down: it is not held', () => {
@@ -147,15 +131,15 @@ describe('steady, but not at its figure', () => {
       { at: 17.7, coolant: 95, speed: 20 },
       { at: 19.7, coolant: 95, speed: 20 },
     ];
-    expect(judged(falls, 12).verdict).toMatchObject({ finding: 'cannot-tell', causes: [] });
+    expect(judgeByHand(falls, 12).verdict).toMatchObject({ finding: 'cannot-tell', causes: [] });
   });
 
   test('five over the stamp is a usual figure', () => {
-    expect(judged(cruise(92, 85), 12).verdict.finding).toBe('sound');
+    expect(judgeByHand(cruise(92, 85), 12).verdict.finding).toBe('sound');
   });
 
   test('a degree over the figure that is too low: a sensor and a stamp are that far out, nobody is passed or blamed', () => {
-    const { verdict, told } = judged(cruise(79, 85), 12);
+    const { verdict, told } = judgeByHand(cruise(79, 85), 12);
     expect(verdict).toMatchObject({ finding: 'cannot-tell', causes: [] });
     expect(told.open.join(' ')).toContain('limit');
   });
@@ -169,7 +153,7 @@ describe('steady, but not at its figure', () => {
       { at: 12, coolant: 72, speed: 85 },
       { at: 24, coolant: 72, speed: 85 },
     ];
-    const { verdict } = judged(low, -5);
+    const { verdict } = judgeByHand(low, -5);
     expect(verdict.finding).toBe('low-throughout');
     expect(verdict.causes).toContain('thermostat-opens-early');
   });
@@ -186,6 +170,6 @@ describe('steady, but not at its figure', () => {
       { at: 28, coolant: 73, speed: 60 },
       { at: 32, coolant: 74, speed: 60 },
     ];
-    expect(judged(slow, -20).verdict.causes).toEqual([]);
+    expect(judgeByHand(slow, -20).verdict.causes).toEqual([]);
   });
 });

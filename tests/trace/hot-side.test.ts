@@ -1,19 +1,14 @@
 /** Too hot standing or just short of it, on logs written by hand as the trade tells them (common practice): whose fault it is. */
 import { describe, expect, test } from 'vitest';
 import { fanCourse } from '../../src/trace/fan-course.ts';
-import { judgeTrace } from '../../src/trace/judge-trace.ts';
-import { finish, readLog } from '../../src/trace/read/read-log.ts';
 import { traceVehicleOf } from '../../src/trace/vehicle.ts';
-import { type HandPoint, handLog } from './hand-log.ts';
+import type { HandPoint } from './hand-log.ts';
+import { judgeByHand } from './judge-by-hand.ts';
 import { STAMP_87 } from './known-cars.ts';
 
 const VEHICLE = traceVehicleOf(STAMP_87);
 
-function verdictOf(points: readonly HandPoint[]) {
-  const read = finish(readLog(handLog(points, 20)));
-  if (!read.ok) throw new Error(read.fault.message);
-  return judgeTrace(read.trace, VEHICLE).verdict;
-}
+const verdictOf = (points: readonly HandPoint[]) => judgeByHand(points, 20).verdict;
 
 /** Warms up and holds 90 °C at 80 km/h: the thermostat lets the heat out. Its fan comes at 97 °C; nobody drives on past 105. */
 const HELD: readonly HandPoint[] = [
