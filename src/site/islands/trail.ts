@@ -1,32 +1,49 @@
-/**
- * The answers so far, a line each. Those that the next answer may add stand in the list already, laid out and out of sight, while
- * the reader still reads: a slow phone then only has to show one.
- */
-import { element } from './element.ts';
+/** The answers so far, a line each. They stand under the question: each question then stands where the one before it stood. */
+import type { TrailEntry } from '../walk/replay.ts';
+import type { WalkWords } from '../walk/walk-words.ts';
+import { button, element } from './element.ts';
 
 /** The list of answers so far. */
 export class Trail {
-  readonly root = element('ol', { class: 'trail', 'aria-label': 'Answers so far' });
+  private readonly list = element('ol');
+  private readonly words: WalkWords;
+  private readonly change: (key: string) => void;
+  readonly root = element(
+    'div',
+    { class: 'trail', hidden: true },
+    element('h3', {}, 'Answers so far'),
+    this.list,
+  );
 
-  /** @param lines in the order in which they were given */
-  show(lines: readonly HTMLElement[]): void {
-    const there = [...this.root.children].filter((line) => lines.some((own) => own === line));
-    if (lines.some((line, at) => there[at] !== line)) this.root.append(...lines);
-    for (const line of this.root.children) line.ariaHidden = hiddenUnless(lines.some((own) => own === line));
-    this.root.ariaHidden = hiddenUnless(lines.length > 0);
+  /** @param change takes an answer back, so that it is asked again */
+  constructor(words: WalkWords, change: (key: string) => void) {
+    this.words = words;
+    this.change = change;
   }
 
-  /** @param lines that may be shown next, whether they are shown now or not. Other hidden ones go from the page */
-  prepare(lines: readonly HTMLElement[]): void {
-    for (const line of this.root.querySelectorAll(':scope > [aria-hidden]')) line.remove();
-    for (const line of lines) {
-      if (line.isConnected) continue;
-      line.ariaHidden = hiddenUnless(false);
-      this.root.append(line);
-      // Reading the size of what is in it makes the browser lay it out now instead of with the answer.
-      line.firstElementChild?.getBoundingClientRect();
+  /** @param entries in the order in which they were given; without any nothing is shown */
+  show(entries: readonly TrailEntry[]): void {
+    this.root.hidden = entries.length === 0;
+    this.list.replaceChildren(...entries.map((entry) => this.line(entry)));
+  }
+
+  private line(entry: TrailEntry): HTMLElement {
+    const { key, value, fromVehicle } = entry;
+    const asked = this.words.asked(key);
+    const conclusion = this.words.conclusion(entry);
+    const line = element(
+      'li',
+      {},
+      element('span', { class: 'asked' }, asked),
+      element('b', {}, this.words.answer(key, value)),
+    );
+    if (conclusion !== undefined) line.append(element('small', {}, conclusion));
+    if (fromVehicle) line.append(element('small', {}, 'from the vehicle'));
+    else {
+      const change = button('Change', () => this.change(key), 'quiet');
+      change.setAttribute('aria-label', `Change: ${asked}`);
+      line.append(change);
     }
+    return line;
   }
 }
-
-const hiddenUnless = (isShown: boolean) => (isShown ? null : 'true');

@@ -48,8 +48,6 @@ interface View {
   answers: Answers;
   replayed: Replay;
   layout: KnownLayout;
-  /** The lines of the answers so far. */
-  lines: HTMLElement[];
   /** What the numbers say; costly, so worked out when it is first wanted. */
   diagnose: () => Diagnosis;
   /** The section that has been made as this view wants it. */
@@ -81,9 +79,7 @@ class Walk extends HTMLElement {
   private view: View | undefined;
   /** What each row that can be pressed now leads to, worked out while the reader still reads. */
   private readonly ahead = new Map<HTMLElement, View>();
-  /** Lines of answers so far, kept from question to question. */
-  private readonly lines = new Map<string, HTMLElement>();
-  private readonly trail = new Trail();
+  private trail!: Trail;
   private readonly afterPaint = afterPaint();
   /** What is due stays so when a newer picture takes the turn of the one it was for. */
   private isFocusDue = false;
@@ -123,8 +119,8 @@ class Walk extends HTMLElement {
         if (this.view) void this.toJobCard(this.view);
       },
     });
-    this.place('.walk-foot').after(this.known.root);
-    this.place('.walk-top').append(this.trail.root);
+    this.trail = new Trail(this.words, (key) => this.give(key, undefined, true));
+    this.place('.walk-foot').after(this.trail.root, this.known.root);
     this.dataset.live = '';
     // Whoever comes near an answer is about to give it: the other questions are fetched by then.
     for (const sign of ['pointerover', 'touchstart', 'focusin'])
@@ -266,6 +262,7 @@ class Walk extends HTMLElement {
           isAnswered: this.answers.size > 0,
           isProven: standing.kind === 'proven',
         });
+        this.trail.show(allAnswers(view.answers, view.replayed.trail));
         if (now) this.carryAnswers(now);
         if (this.isFocusDue) now?.querySelector('h3')?.focus({ preventScroll: true });
         this.isFocusDue = false;
@@ -292,7 +289,6 @@ class Walk extends HTMLElement {
       answers,
       replayed,
       layout,
-      lines: allAnswers(answers, replayed.trail).map((entry) => this.trailLine(entry)),
       diagnose: once(() =>
         this.diagnoser.diagnose(withVerdicts(answers, replayed.trail), layout, this.missing),
       ),
@@ -362,7 +358,7 @@ class Walk extends HTMLElement {
     }
   }
 
-  /** What each answer leads to on the drawn path is made ready, with its line of the trail; what the planner would ask is not worked out ahead. */
+  /** What each answer leads to on the drawn path is made ready; what the planner would ask is not worked out ahead. */
   private makeReady(): void {
     this.next.prepare(
       this.rowsNow().flatMap((row) => {
@@ -374,7 +370,6 @@ class Walk extends HTMLElement {
         return name === undefined ? [] : [{ name, fit: (section) => this.fit(section, view) }];
       }),
     );
-    this.trail.prepare([...this.ahead.values()].flatMap(({ lines }) => lines));
   }
 
   /** The answers are kept already, so nothing is lost when the questions cannot be had. */
@@ -392,10 +387,8 @@ class Walk extends HTMLElement {
       .then(again, () => line.replaceChildren(unfetched('The questions'), button('Try again', again)));
   }
 
-  private showTop({ replayed: { standing }, lines, diagnose }: View): void {
-    this.trail.show(lines);
-    const parts: Node[] = [this.trail.root];
-    if (lines.length === 0) parts.push(...this.resumeOffer());
+  private showTop({ replayed: { standing, trail }, answers, diagnose }: View): void {
+    const parts: Node[] = allAnswers(answers, trail).length === 0 ? this.resumeOffer() : [];
     if (!this.keeps)
       parts.push(
         element(
@@ -414,26 +407,6 @@ class Walk extends HTMLElement {
       parts.push(element('p', { class: 'note-line' }, sentence));
     }
     keepChildren(this.place('.walk-top'), parts);
-  }
-
-  private trailLine(entry: TrailEntry): HTMLElement {
-    const { key, value, fromVehicle } = entry;
-    const asked = this.words.asked(key);
-    const answer = this.words.answer(key, value);
-    const conclusion = this.words.conclusion(entry);
-    const sign = [asked, answer, conclusion, fromVehicle].join('\n');
-    const known = this.lines.get(sign);
-    if (known) return known;
-    const line = element('li', {}, element('span', { class: 'asked' }, asked), element('b', {}, answer));
-    this.lines.set(sign, line);
-    if (conclusion !== undefined) line.append(element('small', {}, conclusion));
-    if (fromVehicle) line.append(element('small', {}, 'from the vehicle'));
-    else {
-      const change = button('Change', () => this.give(key, undefined, true), 'quiet');
-      change.setAttribute('aria-label', `Change: ${asked}`);
-      line.append(change);
-    }
-    return line;
   }
 
   private resumeOffer(): Node[] {
