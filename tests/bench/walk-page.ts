@@ -29,7 +29,8 @@ for (const { id, data } of shelf.records.symptom.values()) {
   const page = await (await browser.newContext({ viewport: SIZES.phone, serviceWorkers: 'block' })).newPage();
   await page.goto(`${site.root}symptoms/${id}.html`);
   await page.locator('ht-walk[data-live]').waitFor();
-  await page.locator('ht-walk').dispatchEvent('touchstart');
+  // A finger is over an answer before it gives it, as here.
+  await page.locator('.step[data-now] .answer').first().hover();
   await page.waitForTimeout(300);
   const slow = await page.context().newCDPSession(page);
   await slow.send('Emulation.setCPUThrottlingRate', { rate: SLOWED });
