@@ -18,7 +18,7 @@ export interface Width {
   proofs: number;
 }
 
-export const USUAL_WIDTH: Width = { tests: 10, proofs: 4 };
+const USUAL_WIDTH: Width = { tests: 10, proofs: 4 };
 
 /**
  * Values actions by looking ahead two steps and costing what then remains by proofs alone.

@@ -29,7 +29,7 @@ export function describeFinding(finding: SoundnessFinding): string {
 }
 
 /** An action by id, as something to do. */
-export function actionInWords(action: Action): string {
+function actionInWords(action: Action): string {
   switch (action.kind) {
     case 'test':
       return `asking "${action.test}"`;

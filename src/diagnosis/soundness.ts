@@ -195,7 +195,7 @@ function assertOrder(bound: LowerBound, best: BestFound, report: TreeReport): vo
  * The step at which doing something else saves most: chance of coming there × (value of its act − value of the
  * best act), both two steps ahead on the likeliest way. What later steps waste is booked there, not here.
  */
-export function bestMove(compiled: CompiledModel, tree: Tree, report: TreeReport): Move | undefined {
+function bestMove(compiled: CompiledModel, tree: Tree, report: TreeReport): Move | undefined {
   const lookahead = new Lookahead(compiled, {
     tests: Number.POSITIVE_INFINITY,
     proofs: Number.POSITIVE_INFINITY,

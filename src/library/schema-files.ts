@@ -8,7 +8,7 @@ import { SCHEMAS } from '../model/schemas.ts';
 import { shopSchema } from '../model/shop.ts';
 
 /** Folder of the schemas, from the project's folder. */
-export const SCHEMA_FOLDER = '.schemas';
+const SCHEMA_FOLDER = '.schemas';
 
 /** Path of the schema of a kind of record. */
 export function schemaPath(kind: Kind | 'shop' | 'job-cards'): string {

@@ -42,7 +42,7 @@ export function sourceFile(shelf: string, { path, bytes }: RawFile): SourceFile 
 const FOLDER_TO_KIND = new Map<string, Kind>(KIND_NAMES.map((kind) => [KINDS[kind].folder, kind]));
 
 /** What stands at a path: the folder is the kind, the file name the id; notes lie in a folder per year. */
-export function roleOf(path: string): Role {
+function roleOf(path: string): Role {
   if (path === 'shop.yaml') return { is: 'shop' };
   const parts = path.split('/');
   const name = parts.at(-1) ?? '';

@@ -37,5 +37,3 @@ export const causeSchema = z.strictObject({
   'while-open': z.array(textSchema).min(1).describe('What to look at while it is apart.'),
   'comes-back': textSchema.describe('What comes back if only the part is changed.'),
 });
-
-export type Cause = z.infer<typeof causeSchema>;

@@ -16,5 +16,3 @@ export const cautionSchema = z.strictObject({
     .describe('Vehicles on whose own page it stands; without it, on none.'),
   defers: textSchema.describe('Which procedure, rule or licence stands above this page.'),
 });
-
-export type Caution = z.infer<typeof cautionSchema>;

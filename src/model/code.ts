@@ -22,5 +22,3 @@ export const codeSchema = z.strictObject({
   symptoms: z.array(reference('symptom')).min(1).describe('The walks it leads to, the likeliest first.'),
   causes: z.array(reference('cause')).min(1).describe('The causes it points to, the likeliest first.'),
 });
-
-export type Code = z.infer<typeof codeSchema>;

@@ -14,5 +14,3 @@ export const coolantSchema = z.strictObject({
   colour: textSchema.describe('Colours it is sold in, and why they prove nothing.'),
   test: lineSchema.describe('What can be measured on it in the bay.'),
 });
-
-export type Coolant = z.infer<typeof coolantSchema>;

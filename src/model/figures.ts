@@ -6,7 +6,7 @@
 import { type KnownLayout, type LayoutCondition, layoutAllows } from './layout.ts';
 import type { Dimension } from './units.ts';
 
-export interface FigureKind {
+interface FigureKind {
   /** What it is, as a label. */
   label: string;
   dimension: Dimension;

@@ -11,13 +11,13 @@ const words = (longest: number) => z.string().max(longest, { message: `At most $
 
 const namedSchema = z.strictObject({ id: idSchema, title: words(200) });
 
-export const answerSchema = z.strictObject({
+const answerSchema = z.strictObject({
   key: words(120).describe('What was asked, as the walk’s address has it.'),
   asked: words(400).describe('The question in words.'),
   answer: words(400).describe('The answer in words.'),
 });
 
-export const readingSchema = z.strictObject({
+const readingSchema = z.strictObject({
   id: idSchema,
   at: momentSchema,
   what: words(200).describe('What was measured.'),
@@ -26,29 +26,29 @@ export const readingSchema = z.strictObject({
 
 export const LITRE_WAYS = ['drained', 'filled', 'topped up after the drive'] as const;
 
-export const litresSchema = z.strictObject({
+const litresSchema = z.strictObject({
   id: idSchema,
   at: momentSchema,
   way: z.enum(LITRE_WAYS),
   litres: z.number().min(0).max(60).describe('Litres, not SI: what the jug says.'),
 });
 
-export const tickSchema = z.strictObject({
+const tickSchema = z.strictObject({
   at: momentSchema,
   what: words(200).describe('The joint.'),
   figure: words(80).describe('The torque as it stood on the card, with its unit.'),
 });
 
-export const remarkSchema = z.strictObject({ id: idSchema, at: momentSchema, text: words(5000) });
+const remarkSchema = z.strictObject({ id: idSchema, at: momentSchema, text: words(5000) });
 
 /** A step of a procedure that is done: its number in the record, and its words as they stood then. */
-export const doneStepSchema = z.strictObject({
+const doneStepSchema = z.strictObject({
   step: z.number().int().min(1).max(200),
   at: momentSchema,
   what: words(1000),
 });
 
-export const openItemSchema = z.strictObject({
+const openItemSchema = z.strictObject({
   id: idSchema,
   at: momentSchema,
   what: words(200).describe('What is still to be done or read.'),
@@ -109,4 +109,3 @@ export const jobCardsSchema = z.strictObject({
 
 export type Job = z.infer<typeof jobSchema>;
 export type JobCards = z.infer<typeof jobCardsSchema>;
-export type Reading = z.infer<typeof readingSchema>;

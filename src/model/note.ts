@@ -3,7 +3,7 @@ import { FIGURE_PATHS, type FigurePath } from './figures.ts';
 import { commonFields } from './record.ts';
 import { dateSchema, lineSchema, reference, textSchema } from './scalars.ts';
 
-export const NOTE_STATUS = ['proposed', 'accepted', 'withdrawn'] as const;
+const NOTE_STATUS = ['proposed', 'accepted', 'withdrawn'] as const;
 
 const correctsSchema = z.strictObject({
   figure: z.enum(FIGURE_PATHS as [FigurePath, ...FigurePath[]]),

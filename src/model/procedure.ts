@@ -5,7 +5,7 @@ import { layoutConditionSchema } from './layout-schema.ts';
 import { commonFields } from './record.ts';
 import { lineSchema, minutesSchema, reference, textSchema } from './scalars.ts';
 
-export const procedureStepSchema = z.strictObject({
+const procedureStepSchema = z.strictObject({
   do: textSchema.describe('One action.'),
   why: textSchema.optional().describe('What goes wrong without it.'),
   check: textSchema.optional().describe('How one knows it is done.'),
@@ -35,5 +35,3 @@ export const procedureSchema = z.strictObject({
   finish: z.array(textSchema).min(1).describe('Checks before it counts as done.'),
   'followed-by': z.array(reference('procedure')).default([]).describe('Procedures that follow, in order.'),
 });
-
-export type Procedure = z.infer<typeof procedureSchema>;

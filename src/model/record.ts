@@ -3,7 +3,7 @@ import { z } from 'zod';
 import { dateSchema, idSchema, lineSchema, textSchema } from './scalars.ts';
 import { sourcesSchema } from './source.ts';
 
-export const otherNamesSchema = z
+const otherNamesSchema = z
   .strictObject({
     trade: z.array(lineSchema).optional().describe('Other names the trade uses.'),
     said: z.array(lineSchema).optional().describe('What customers call it.'),

@@ -17,7 +17,7 @@ const namedSource = z.union([
   }),
 ]);
 
-export const sourceSchema = z.union([plainSource, namedSource]);
+const sourceSchema = z.union([plainSource, namedSource]);
 export type Source = z.infer<typeof sourceSchema>;
 
 export const sourcesSchema = z

@@ -17,9 +17,9 @@ export const SYMPTOM_GROUPS = {
   comeback: 'Comeback',
 } as const;
 
-export type SymptomGroup = keyof typeof SYMPTOM_GROUPS;
+type SymptomGroup = keyof typeof SYMPTOM_GROUPS;
 
-export const MAY_DRIVE = ['yes', 'short and watched', 'no, stop'] as const;
+const MAY_DRIVE = ['yes', 'short and watched', 'no, stop'] as const;
 
 export const symptomSchema = z.strictObject({
   ...commonFields,

@@ -7,8 +7,8 @@ import { idSchema, lineSchema, minutesSchema, reference, textSchema } from './sc
 import { stepSchema } from './step.ts';
 
 /** State the engine must be in for a test; the planner counts the minutes of getting there. */
-export const ENGINE_STATES = ['cold', 'warm', 'any'] as const;
-export const PLACES = ['bay', 'road', 'lift'] as const;
+const ENGINE_STATES = ['cold', 'warm', 'any'] as const;
+const PLACES = ['bay', 'road', 'lift'] as const;
 
 /** With a meter or lamp at a plug; or with something opened or taken off. */
 export const TEST_WORK = ['electrical', 'opened'] as const;

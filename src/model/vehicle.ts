@@ -5,7 +5,7 @@ import { commonFields } from './record.ts';
 import { dateSchema, lineSchema, quantitySchema, textSchema } from './scalars.ts';
 
 /** How a figure came to the shelf. */
-export const FIGURE_ORIGINS = [
+const FIGURE_ORIGINS = [
   'manual',
   'parts list',
   'plate on the vehicle',
@@ -14,7 +14,7 @@ export const FIGURE_ORIGINS = [
   'common practice',
 ] as const;
 /** How far the person who entered it trusts it. */
-export const FIGURE_TRUST = [
+const FIGURE_TRUST = [
   'read off the source',
   'measured twice',
   'measured once',
@@ -42,22 +42,22 @@ const figuresShape = Object.fromEntries(
   (Object.keys(FIGURES) as FigurePath[]).map((path) => [path, figureEntry(path)]),
 ) as { [P in FigurePath]: ReturnType<typeof figureEntry> };
 
-export const THREADS = ['M5', 'M6', 'M7', 'M8', 'M10', 'M12', 'M14'] as const;
-export const PROPERTY_CLASSES = ['5.8', '8.8', '10.9', '12.9', 'brass', 'plastic'] as const;
-export const TAPPED_INTO = ['aluminium', 'cast iron', 'steel', 'plastic insert', 'plastic'] as const;
+const THREADS = ['M5', 'M6', 'M7', 'M8', 'M10', 'M12', 'M14'] as const;
+const BOLT_CLASSES = ['5.8', '8.8', '10.9', '12.9', 'brass', 'plastic'] as const;
+const TAPPED_INTO = ['aluminium', 'cast iron', 'steel', 'plastic insert', 'plastic'] as const;
 
 const torqueEntry = z.strictObject({
   is: quantitySchema('torque', ['0.5 N·m', '250 N·m']),
   bolt: z.enum(THREADS),
   class: z
-    .enum(PROPERTY_CLASSES)
+    .enum(BOLT_CLASSES)
     .describe('Property class of the bolt, on its head; brass or plastic for plugs.'),
   into: z.enum(TAPPED_INTO).describe('What it is screwed into.'),
   ...provenance,
 });
 
-export const FUELS = ['petrol', 'diesel', 'petrol hybrid', 'none'] as const;
-export const BODIES = ['hatchback', 'saloon', 'estate', 'off-roader', 'van', 'pickup', 'coupé'] as const;
+const FUELS = ['petrol', 'diesel', 'petrol hybrid', 'none'] as const;
+const BODIES = ['hatchback', 'saloon', 'estate', 'off-roader', 'van', 'pickup', 'coupé'] as const;
 
 export const vehicleSchema = z.strictObject({
   ...commonFields,

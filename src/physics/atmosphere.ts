@@ -8,7 +8,7 @@ const GRAVITY = 9.80665;
 const AIR_CONSTANT = 287.05287;
 
 /** Altitudes that people drive at, with room on both sides, m. */
-export const ALTITUDE_LIMITS = [-500, 6000] as const;
+const ALTITUDE_LIMITS = [-500, 6000] as const;
 
 /**
  * Air pressure of the standard atmosphere.

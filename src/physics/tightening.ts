@@ -7,7 +7,7 @@ import { type Newton, type NewtonMetre, newton, newtonMetre } from './units.ts';
 const SHARE_OF_YIELD = 0.9;
 
 /** Friction coefficients between which a formula for metal threads makes sense: waxed to dry and rusty. */
-export const FRICTION_LIMITS = [0.04, 0.4] as const;
+const FRICTION_LIMITS = [0.04, 0.4] as const;
 
 /** More than any wrench gives, N·m; whether a bolt can take it is another question. */
 const HIGHEST_TORQUE = 1e5;

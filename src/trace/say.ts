@@ -33,7 +33,7 @@ export function stopText({ stopBy }: TraceVehicle, habit: Habit = METRIC): strin
 }
 
 /** A difference of temperatures. */
-export function differenceText(kelvin: number, habit: Habit = METRIC): string {
+function differenceText(kelvin: number, habit: Habit = METRIC): string {
   return habit.temperature === '°F' ? `${Math.round(kelvin * 1.8)}\u00a0°F` : `${Math.round(kelvin)}\u00a0K`;
 }
 
@@ -231,7 +231,7 @@ function levelOf(cold: Judged['cold']): number {
   return cold.settled?.level ?? Number.NaN;
 }
 
-export const REFUSALS: Record<Refusal, string> = {
+const REFUSALS: Record<Refusal, string> = {
   'too-short': 'The log is too short: two minutes are the least, twenty are good.',
   'no-speed':
     'The log has no road speed, and what a thermostat does shows at speed. Log it too, or choose its column below.',

@@ -7,7 +7,7 @@ export interface LitreSums {
 }
 
 /** Sums in litres, free of the dust that adding decimals leaves. */
-export function litreSums(litres: Job['litres']): LitreSums {
+function litreSums(litres: Job['litres']): LitreSums {
   const sum = (entries: Job['litres']) =>
     Math.round(entries.reduce((total, { litres: each }) => total + each, 0) * 100) / 100;
   return {

@@ -4,8 +4,6 @@ import { dayText } from '../../model/day.ts';
 import type { UnfinishedNote } from '../../model/note.ts';
 import { DeviceStore, isMoment, newId } from './device-store.ts';
 
-export const SOURCE_KINDS = ['measured', 'manual', 'common practice', 'from memory'] as const;
-
 /** The fields of the form, as they stand in it. */
 export interface NoteDraft {
   id: string;
@@ -18,7 +16,7 @@ export interface NoteDraft {
   cause: string;
   procedure: string;
   text: string;
-  /** One of SOURCE_KINDS. */
+  /** How it is known: `measured`, `manual`, `common practice` or `from memory`. */
   known: string;
   /** What was measured, or which book. */
   source: string;
@@ -67,7 +65,7 @@ export function newDraft(): NoteDraft {
 }
 
 /** The day here, not in Greenwich. */
-export function today(): string {
+function today(): string {
   return dayText(new Date());
 }
 

@@ -175,7 +175,7 @@ function unitInCells(cells: readonly string[]): string {
 }
 
 /** A header as plain words: `CoolantTemp_C` and `Kühlmitteltemperatur` alike. */
-export function plainWords(heading: string): string {
+function plainWords(heading: string): string {
   return heading
     .replace(/([a-z])([A-Z])/g, '$1 $2')
     .normalize('NFD')

@@ -140,7 +140,7 @@ const unit = (
 ): LogUnit => ({ kind, symbol, factor, offset, spellings });
 
 /** Rotation is kept in revolutions a minute and share in hundredths, as model/units.ts does. */
-export const LOG_UNITS: readonly LogUnit[] = [
+const LOG_UNITS: readonly LogUnit[] = [
   unit('temperature', '°C', 1, 273.15, ['c', 'degc', 'deg c', 'celsius', 'grad c', 'gradc', 'degrees c']),
   unit('temperature', '°F', 5 / 9, 273.15 - 160 / 9, ['f', 'degf', 'deg f', 'fahrenheit', 'degrees f']),
   unit('temperature', 'K', 1, 0, ['k', 'kelvin']),

@@ -4,7 +4,7 @@ import Papa from 'papaparse';
 /** `spaces` is any run of blanks. */
 export type Delimiter = ',' | ';' | '\t' | '|' | 'spaces';
 /** In order of trust when several cut the file evenly. */
-export const DELIMITERS: readonly Delimiter[] = ['\t', ';', '|', ',', 'spaces'];
+const DELIMITERS: readonly Delimiter[] = ['\t', ';', '|', ',', 'spaces'];
 
 export const DELIMITER_WORDS: Record<Delimiter, string> = {
   ',': 'comma',

@@ -4,7 +4,7 @@ import { type DropPlace, joint } from '../../../physics/joint.ts';
 import { ampere, fromCelsius, metre, type Ohm, ohm, squareMetre, type Volt } from '../../../physics/units.ts';
 import { coordinate, escapeText, line, picture } from '../../drawings/svg.ts';
 
-export const CURRENT = ampere(25);
+const CURRENT = ampere(25);
 export const BATTERY = 13.5;
 
 interface Link {

@@ -37,7 +37,7 @@ import { BACK, lastBefore, OUT, STUCK_OPEN, warmUpLog } from './warm-up-example.
 export const HALF_ETHYLENE = mixtureByVolume('ethylene', 0.5);
 export const PLAIN_WATER: Mixture = { glycol: 'ethylene', fraction: massFraction(0) };
 /** Altitude of the examples high up, m. */
-export const HIGH_UP = 2500;
+const HIGH_UP = 2500;
 /** The bolt of the torque guide. */
 export const SMALL_BOLT = threadCalled('M6');
 /** Of a thread: with oil on it, as it usually is, dry. As in torque-plausibility.ts. */
