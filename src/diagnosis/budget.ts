@@ -13,10 +13,3 @@ export interface Budget {
 
 /** About a tenth of a second a symptom: for checking the whole shelf while writing. */
 export const QUICK_BUDGET: Budget = { exactStates: 3_000, policyStates: 100, boundStates: 15_000 };
-
-/** A few seconds a symptom: for a published comparison. */
-export const THOROUGH_BUDGET: Budget = {
-  exactStates: 300_000,
-  policyStates: 2_000,
-  boundStates: 1_000_000,
-};

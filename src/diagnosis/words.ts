@@ -42,16 +42,3 @@ export function likelihoodOf(word: LikelihoodWord | number): number {
 export function weightOf(word: PriorWord | number): number {
   return typeof word === 'number' ? word : PRIOR_WORDS[word];
 }
-
-/** The likelihood word nearest to a probability. `cannot` and `must` only for exactly 0 and 1. */
-export function nearestLikelihoodWord(probability: number): LikelihoodWord {
-  if (probability <= 0) return 'cannot';
-  if (probability >= 1) return 'must';
-  let nearest: LikelihoodWord = 'half the time';
-  for (const word of Object.keys(LIKELIHOOD_WORDS) as LikelihoodWord[]) {
-    if (word === 'cannot' || word === 'must') continue;
-    const distance = Math.abs(LIKELIHOOD_WORDS[word] - probability);
-    if (distance < Math.abs(LIKELIHOOD_WORDS[nearest] - probability)) nearest = word;
-  }
-  return nearest;
-}

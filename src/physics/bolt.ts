@@ -7,8 +7,6 @@ export type PropertyClass = '5.8' | '8.8' | '10.9' | '12.9';
 interface Strength {
   /** Stress under proof load, Pa. */
   readonly proof: number;
-  /** Minimum tensile strength, Pa. */
-  readonly tensile: number;
   /** Minimum stress at 0.2 % permanent strain (for 5.8 at 0.0048 d), Pa. */
   readonly yield: number;
 }
@@ -17,10 +15,10 @@ const MEGAPASCAL = 1e6;
 
 /** ISO 898-1:2013, for threads up to M16. From memory; they reproduce the printed proof loads within 0.6 %. */
 export const STRENGTH: Readonly<Record<PropertyClass, Strength>> = {
-  '5.8': { proof: 380 * MEGAPASCAL, tensile: 520 * MEGAPASCAL, yield: 420 * MEGAPASCAL },
-  '8.8': { proof: 580 * MEGAPASCAL, tensile: 800 * MEGAPASCAL, yield: 640 * MEGAPASCAL },
-  '10.9': { proof: 830 * MEGAPASCAL, tensile: 1040 * MEGAPASCAL, yield: 940 * MEGAPASCAL },
-  '12.9': { proof: 970 * MEGAPASCAL, tensile: 1220 * MEGAPASCAL, yield: 1100 * MEGAPASCAL },
+  '5.8': { proof: 380 * MEGAPASCAL, yield: 420 * MEGAPASCAL },
+  '8.8': { proof: 580 * MEGAPASCAL, yield: 640 * MEGAPASCAL },
+  '10.9': { proof: 830 * MEGAPASCAL, yield: 940 * MEGAPASCAL },
+  '12.9': { proof: 970 * MEGAPASCAL, yield: 1100 * MEGAPASCAL },
 };
 
 /** Classes from the weakest to the strongest. */
@@ -34,9 +32,4 @@ export function isPropertyClass(text: string): text is PropertyClass {
 /** Load a bolt must bear without permanent stretch, N. ISO 898-1: stress area times proof stress. */
 export function proofLoad(thread: Thread, propertyClass: PropertyClass): Newton {
   return newton(stressArea(thread) * STRENGTH[propertyClass].proof);
-}
-
-/** Smallest load at which a bolt may break, N. ISO 898-1: stress area times tensile strength. */
-export function breakingLoad(thread: Thread, propertyClass: PropertyClass): Newton {
-  return newton(stressArea(thread) * STRENGTH[propertyClass].tensile);
 }

@@ -1,7 +1,6 @@
 import type { Mixture } from './glycol.ts';
 import { mixtureDensity, mixtureSpecificHeat } from './mixture-properties.ts';
 import { within } from './out-of-range.ts';
-import { findWhere } from './root.ts';
 import {
   type CubicMetre,
   type CubicMetrePerSecond,
@@ -52,27 +51,6 @@ export function flowForHeat(mixture: Mixture, power: Watt, between: Temperatures
   const heat = within('heat given off', power, 0, HIGHEST_POWER, 'W');
   within('temperature difference', between.hot - between.cold, LEAST_DIFFERENCE, Infinity, 'K');
   return cubicMetrePerSecond(heat / heatPerVolume(mixture, between));
-}
-
-/**
- * Temperature at which coolant leaves after giving off heat.
- *
- * @param hot temperature at which it comes in
- * @param coldest it can be cooled to: the air outside
- * @throws OutOfRange on any figure, and when that flow cannot give off so much before it is as cold as the air
- */
-export function leavesAt(
-  mixture: Mixture,
-  flow: CubicMetrePerSecond,
-  power: Watt,
-  hot: Kelvin,
-  coldest: Kelvin,
-): Kelvin {
-  const most = heatGivenOff(mixture, flow, { hot, cold: coldest });
-  const heat = within('heat given off', power, 0, most, 'W');
-  return kelvin(
-    findWhere((cold) => heatGivenOff(mixture, flow, { hot, cold: kelvin(cold) }), heat, coldest, hot),
-  );
 }
 
 /**

@@ -33,18 +33,6 @@ export function infraredReading(spot: Spot, surface: Kelvin): Kelvin {
   return fourthRoot(surroundings ** 4 + (emissivity / set) * (t ** 4 - surroundings ** 4));
 }
 
-/**
- * True temperature of a surface from what an infrared thermometer shows.
- *
- * @param shown 200 to 800 K
- * @throws OutOfRange on any figure, and when no surface could give that reading
- */
-export function surfaceTemperature(spot: Spot, shown: Kelvin): Kelvin {
-  const { emissivity, set, surroundings } = checkSpot(spot);
-  const t = within('infrared reading', shown, 200, 800, 'K');
-  return fourthRoot(surroundings ** 4 + (set / emissivity) * (t ** 4 - surroundings ** 4));
-}
-
 function fourthRoot(radiation: number): Kelvin {
   return kelvin(within('radiation', radiation, 1, Infinity, 'K4') ** 0.25);
 }

@@ -92,11 +92,6 @@ export function toAbsolute(gauge: GaugePascal, outside: AbsolutePascal): Absolut
   return absolutePascal(gauge + outside);
 }
 
-/** Gauge from absolute pressure. */
-export function toGauge(absolute: AbsolutePascal, outside: AbsolutePascal): GaugePascal {
-  return gaugePascal(absolute - outside);
-}
-
 /** @throws OutOfRange outside 0 to 1 */
 export function massFraction(value: number): MassFraction {
   return within('glycol by mass', value, 0, 1, '1') as MassFraction;

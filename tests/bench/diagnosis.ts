@@ -4,7 +4,7 @@
  */
 import { cpus } from 'node:os';
 import { bestFound } from '../../src/diagnosis/best-policy.ts';
-import { QUICK_BUDGET, THOROUGH_BUDGET } from '../../src/diagnosis/budget.ts';
+import { QUICK_BUDGET } from '../../src/diagnosis/budget.ts';
 import { compile } from '../../src/diagnosis/compiled.ts';
 import { contradiction } from '../../src/diagnosis/contradiction.ts';
 import { lowerBound } from '../../src/diagnosis/lower-bound.ts';
@@ -13,6 +13,7 @@ import { nextStep } from '../../src/diagnosis/next-step.ts';
 import { posterior } from '../../src/diagnosis/posterior.ts';
 import { proofOrder } from '../../src/diagnosis/proof-order.ts';
 import { LIKELIHOOD_WORDS, PRIOR_WORDS } from '../../src/diagnosis/words.ts';
+import { THOROUGH_BUDGET } from '../diagnosis/thorough-budget.ts';
 
 /** Linear congruential generator of Numerical Recipes; good enough to fill tables. */
 function randomNumbers(seed: number): () => number {

@@ -2,7 +2,7 @@ import fc from 'fast-check';
 import { describe, expect, test } from 'vitest';
 import { minutesOf, named, statesAfter } from '../../src/diagnosis/actions.ts';
 import { bestFound } from '../../src/diagnosis/best-policy.ts';
-import { type Budget, QUICK_BUDGET, THOROUGH_BUDGET } from '../../src/diagnosis/budget.ts';
+import { type Budget, QUICK_BUDGET } from '../../src/diagnosis/budget.ts';
 import { type CompiledModel, compile } from '../../src/diagnosis/compiled.ts';
 import { ExactSearch } from '../../src/diagnosis/exact-search.ts';
 import { capacity, entropy, informationBound, informationGain } from '../../src/diagnosis/information.ts';
@@ -23,6 +23,7 @@ import {
   yesNo,
 } from './make-model.ts';
 import { published } from './published.ts';
+import { THOROUGH_BUDGET } from './thorough-budget.ts';
 
 const PLENTY = 1_000_000;
 const POLICY_ONLY: Budget = { ...THOROUGH_BUDGET, exactStates: 0 };

@@ -1,7 +1,6 @@
 import fc from 'fast-check';
 import { describe, expect, test } from 'vitest';
 import { bestFound } from '../../src/diagnosis/best-policy.ts';
-import { THOROUGH_BUDGET } from '../../src/diagnosis/budget.ts';
 import { compile } from '../../src/diagnosis/compiled.ts';
 import type { Action, Model } from '../../src/diagnosis/model.ts';
 import { nextStep, splitOf } from '../../src/diagnosis/next-step.ts';
@@ -15,6 +14,7 @@ import {
   yesNo,
 } from './make-model.ts';
 import { published } from './published.ts';
+import { THOROUGH_BUDGET } from './thorough-budget.ts';
 
 const worked = workedModel(published.entry<WorkedInputs>('worked-5x4-posteriors').inputs);
 

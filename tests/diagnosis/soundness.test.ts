@@ -1,6 +1,6 @@
 import fc from 'fast-check';
 import { describe, expect, test } from 'vitest';
-import { QUICK_BUDGET, THOROUGH_BUDGET } from '../../src/diagnosis/budget.ts';
+import { QUICK_BUDGET } from '../../src/diagnosis/budget.ts';
 import { compile } from '../../src/diagnosis/compiled.ts';
 import type { Model } from '../../src/diagnosis/model.ts';
 import {
@@ -16,6 +16,7 @@ import { treeCost } from '../../src/diagnosis/tree-cost.ts';
 import { modelOf, models, type WorkedInputs, workedModel, yesNo } from './make-model.ts';
 import { randomTree } from './make-tree.ts';
 import { published } from './published.ts';
+import { THOROUGH_BUDGET } from './thorough-budget.ts';
 
 function judge(model: Model, tree: Tree, options: JudgeOptions = {}): TreeJudgement {
   const judged = judgeTree(compile(model), tree, options);

@@ -2,11 +2,12 @@ import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
 import { correctMixture, fillAfterDrain } from '../../src/physics/correct-mixture.ts';
 import { flushesToBelow, oldCoolantLeft } from '../../src/physics/flushing.ts';
-import { fromLitres, toLitres, volumeFraction } from '../../src/physics/units.ts';
+import { type CubicMetre, fromLitres, volumeFraction } from '../../src/physics/units.ts';
 import { spread } from './spread.ts';
 
 const fractions = spread(0, 1).map(volumeFraction);
 const litres = spread(1, 20);
+const toLitres = (volume: CubicMetre) => volume * 1000;
 
 describe('correctMixture', () => {
   it('keeps volume and glycol', () => {

@@ -25,8 +25,8 @@ import {
 import { currentFromFuseDrop } from '../../src/physics/fuse.ts';
 import type { Glycol } from '../../src/physics/glycol.ts';
 import { glycolVapourPressure } from '../../src/physics/glycol-vapour-pressure.ts';
-import { flowForHeat, heatGivenOff, heatToWarm, leavesAt } from '../../src/physics/heat-balance.ts';
-import { infraredReading, surfaceTemperature } from '../../src/physics/infrared.ts';
+import { flowForHeat, heatGivenOff, heatToWarm } from '../../src/physics/heat-balance.ts';
+import { infraredReading } from '../../src/physics/infrared.ts';
 import { joint } from '../../src/physics/joint.ts';
 import { freezingPoint, mixtureDensity, mixtureSpecificHeat } from '../../src/physics/mixture-properties.ts';
 import { OutOfRange } from '../../src/physics/out-of-range.ts';
@@ -36,7 +36,7 @@ import {
   strengthForIndex,
   strengthReadOnScaleOf,
 } from '../../src/physics/refractive-index.ts';
-import { sensorResistance, sensorVoltage } from '../../src/physics/sensor-circuit.ts';
+import { sensorVoltage } from '../../src/physics/sensor-circuit.ts';
 import { toMassFraction, toVolumeFraction } from '../../src/physics/strength.ts';
 import { strippingLoad } from '../../src/physics/stripping.ts';
 import { bValue, curveFromB, curveFromTable, curveThroughThree } from '../../src/physics/thermistor.ts';
@@ -190,7 +190,6 @@ const calls: Readonly<Record<string, fc.Arbitrary<() => unknown>>> = {
   }),
   bValue: fed([sensorPoint, sensorPoint], bValue),
   sensorVoltage: fed([pullUp, resistance], sensorVoltage),
-  sensorResistance: fed([pullUp, near(0, 30)], sensorResistance),
   cableResistance: fed([near(0, 100), near(1e-7, 2e-4), kelvins], cableResistance),
   copperFactor: fed([kelvins], copperFactor),
   wireGaugeArea: fed([near(0, 40)], wireGaugeArea),
@@ -199,13 +198,11 @@ const calls: Readonly<Record<string, fc.Arbitrary<() => unknown>>> = {
   currentFromFuseDrop: fed([near(0, 0.5), near(0, 0.1)], currentFromFuseDrop),
   heatGivenOff: fed([weakMixture, flow, between], heatGivenOff),
   flowForHeat: fed([weakMixture, near(0, 1e5), between], flowForHeat),
-  leavesAt: fed([weakMixture, flow, near(0, 1e5), kelvins, kelvins], leavesAt),
   heatToWarm: fed([weakMixture, volume, kelvins, kelvins], heatToWarm),
   settlesAt: fed([lump], settlesAt),
   lumpTemperature: fed([lump, kelvins, near(0, 1e5)], lumpTemperature),
   timeToReach: fed([lump, kelvins, kelvins], timeToReach),
   infraredReading: fed([spot, near(200, 800)], infraredReading),
-  surfaceTemperature: fed([spot, near(200, 800)], surfaceTemperature),
   assemblyPreload: fed([thread, propertyClass, friction], assemblyPreload),
   tighteningTorque: fed([thread, propertyClass, friction], tighteningTorque),
   clampLoad: fed([thread, near(0, 2000), friction], clampLoad),

@@ -1,6 +1,6 @@
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
-import { breakingLoad, isPropertyClass, PROPERTY_CLASSES, proofLoad } from '../../src/physics/bolt.ts';
+import { isPropertyClass, PROPERTY_CLASSES, proofLoad } from '../../src/physics/bolt.ts';
 import { strippingLoad } from '../../src/physics/stripping.ts';
 import { COARSE_THREADS, parseThread } from '../../src/physics/thread.ts';
 import {
@@ -71,9 +71,8 @@ describe('tightening', () => {
     fc.assert(
       fc.property(threads, classes, frictions, (thread, propertyClass, friction) => {
         expect(assemblyPreload(thread, propertyClass, friction)).toBeLessThan(
-          breakingLoad(thread, propertyClass),
+          proofLoad(thread, propertyClass),
         );
-        expect(proofLoad(thread, propertyClass)).toBeLessThan(breakingLoad(thread, propertyClass));
       }),
     );
   });
@@ -97,12 +96,14 @@ describe('tightening', () => {
 });
 
 describe('strippingLoad', () => {
-  // The comparison of the machine-element handbooks: M6 8.8 breaks at 16.1 kN; 1 d of aluminium gives way near there.
+  /** An M6 of 8.8, N: ISO 898-1, printed table, from memory. The comparison is that of the machine-element handbooks. */
+  const BREAKS = 16_100;
+
   it('puts an M6 in 1 d of cast aluminium on a level with the bolt, and 2 d well above it', () => {
     const m6 = parseThread('M6');
     if (!m6) throw new Error('M6');
-    expect(strippingLoad(m6, metre(0.006), 'aluminium') / breakingLoad(m6, '8.8')).toBeCloseTo(1, 0);
-    expect(strippingLoad(m6, metre(0.012), 'aluminium') / breakingLoad(m6, '8.8')).toBeGreaterThan(1.5);
+    expect(strippingLoad(m6, metre(0.006), 'aluminium') / BREAKS).toBeCloseTo(1, 1);
+    expect(strippingLoad(m6, metre(0.012), 'aluminium') / BREAKS).toBeGreaterThan(1.5);
   });
 });
 

@@ -15,8 +15,6 @@ import {
   STANDARD_ATMOSPHERE,
   toAbsolute,
   toCelsius,
-  toGauge,
-  toLitres,
   type VolumeFraction,
   volumeFraction,
 } from '../../src/physics/units.ts';
@@ -38,18 +36,13 @@ describe('units', () => {
     );
   });
 
-  it('turn litres and cubic metres round', () => {
-    fc.assert(
-      fc.property(spread(0, 1e6), (litres) => {
-        expect(toLitres(fromLitres(litres))).toBeCloseTo(litres, 6);
-      }),
-    );
+  it('count a thousand litres to the cubic metre', () => {
+    expect(fromLitres(1000)).toBe(1);
+    expect(fromLitres(4.6)).toBeCloseTo(0.0046, 12);
   });
 
-  it('add the air outside to a gauge pressure and take it off again', () => {
-    const cap = gaugePascal(140e3);
-    expect(toAbsolute(cap, STANDARD_ATMOSPHERE)).toBe(241325);
-    expect(toGauge(toAbsolute(cap, STANDARD_ATMOSPHERE), STANDARD_ATMOSPHERE)).toBe(140e3);
+  it('add the air outside to a gauge pressure', () => {
+    expect(toAbsolute(gaugePascal(140e3), STANDARD_ATMOSPHERE)).toBe(241325);
   });
 
   it.each([
