@@ -6,65 +6,30 @@ import '../page-globals.ts';
 // The walk says its questions with figures in them from the start; in one script the two weigh less than side by side.
 import './reader-figures.ts';
 import { describeContradiction } from '../../diagnosis/reason.ts';
-import type { KnownLayout } from '../../model/layout.ts';
-import { loadScript } from '../browser/load-script.ts';
-import { forget, keep, kept } from '../keep.ts';
-import { dayAndTimeText } from '../text/day-and-time.ts';
-import {
-  type Answers,
-  NOT_IT,
-  PROVEN,
-  proveKey,
-  readAnswers,
-  SKIPPED,
-  writeAnswers,
-} from '../walk/answers.ts';
-import { Diagnoser, type Diagnosis } from '../walk/diagnose.ts';
+import { keep, kept } from '../keep.ts';
+import { isTexts } from '../kept/guards.ts';
+import { type Answers, readAnswers, SKIPPED, withAnswer, writeAnswers } from '../walk/answers.ts';
+import { Diagnoser } from '../walk/diagnose.ts';
 import { knownIn } from '../walk/known-answers.ts';
 import { notHere } from '../walk/not-here.ts';
-import { knownLayout, type Replay, replay, type TrailEntry, withVerdicts } from '../walk/replay.ts';
+import { allAnswers, partOnPath, type Replay } from '../walk/replay.ts';
 import type { WalkData } from '../walk/walk-data.ts';
 import { WalkWords } from '../walk/walk-words.ts';
 import { afterPaint } from './after-paint.ts';
 import { button, element } from './element.ts';
+import { keepChildren } from './keep-children.ts';
 import { KnownPart } from './known-part.ts';
 import { NextQuestions } from './next-questions.ts';
 import { Trail } from './trail.ts';
+import { unfetched } from './unfetched.ts';
 import { showBooking } from './walk-booking.ts';
-import { fitCauses } from './walk-causes.ts';
 import { WalkFoot } from './walk-foot.ts';
+import { handOver } from './walk-hand-over.ts';
+import { keepWalk, resumeOffer } from './walk-kept.ts';
 import { likelyParts } from './walk-likely.ts';
 import { WalkParts } from './walk-parts.ts';
-
-interface KeptWalk {
-  answers: [string, string][];
-  at: string;
-  /** What the car was called that they were given for. */
-  vehicle?: string;
-}
-
-/** Where a walk stands after some answers. */
-interface View {
-  answers: Answers;
-  replayed: Replay;
-  layout: KnownLayout;
-  /** What the numbers say; costly, so worked out when it is first wanted. */
-  diagnose: () => Diagnosis;
-  /** The section that has been made as this view wants it. */
-  fitted?: HTMLElement;
-}
-
-const isText = (value: unknown): value is string => typeof value === 'string';
-const isTexts = (value: unknown): value is string[] => Array.isArray(value) && value.every(isText);
-const isKeptWalk = (value: unknown): value is KeptWalk =>
-  typeof value === 'object' &&
-  value !== null &&
-  'answers' in value &&
-  Array.isArray(value.answers) &&
-  value.answers.every((each) => isTexts(each) && each.length === 2) &&
-  'at' in value &&
-  typeof value.at === 'string' &&
-  (!('vehicle' in value) || typeof value.vehicle === 'string');
+import { fitQuestion, stateAfter, type WalkState } from './walk-state.ts';
+import { showStops } from './walk-vehicle.ts';
 
 class Walk extends HTMLElement {
   private data!: WalkData;
@@ -76,9 +41,9 @@ class Walk extends HTMLElement {
   private known!: KnownPart;
   private words!: WalkWords;
   private foot!: WalkFoot;
-  private view: View | undefined;
+  private state: WalkState | undefined;
   /** What each row that can be pressed now leads to, worked out while the reader still reads. */
-  private readonly ahead = new Map<HTMLElement, View>();
+  private readonly ahead = new Map<HTMLElement, WalkState>();
   private trail!: Trail;
   private readonly afterPaint = afterPaint();
   /** What is due stays so when a newer picture takes the turn of the one it was for. */
@@ -107,7 +72,7 @@ class Walk extends HTMLElement {
     );
     this.foot = new WalkFoot(this.place('.walk-foot'), {
       skip: () => {
-        const asked = this.view && this.testAskedNow(this.view.replayed.standing);
+        const asked = this.state && this.testAskedNow(this.state.replayed.standing);
         if (asked) this.give(asked, SKIPPED, true);
       },
       back: () => {
@@ -116,7 +81,7 @@ class Walk extends HTMLElement {
       },
       startAgain: () => this.startAgain(),
       toJobCard: () => {
-        if (this.view) void this.toJobCard(this.view);
+        if (this.state) void this.toJobCard(this.state);
       },
     });
     this.trail = new Trail(this.words, (key) => this.give(key, undefined, true));
@@ -135,13 +100,16 @@ class Walk extends HTMLElement {
     });
     window.addEventListener('popstate', () => this.readAddress());
     window.addEventListener('pagehide', () => this.keepAnswers());
+    const chosen = () => {
+      this.isFocusDue = true;
+    };
     document.addEventListener('headertank:change', () => {
       showBooking(this.data.symptom);
-      this.showStops();
+      showStops(this.place('.walk-stops'), chosen);
       this.show();
     });
     showBooking(this.data.symptom);
-    this.showStops();
+    showStops(this.place('.walk-stops'), chosen);
     this.readAddress();
   }
 
@@ -167,13 +135,13 @@ class Walk extends HTMLElement {
   /**
    * Take an answer, whichever way it was given.
    * @param value undefined takes it back
-   * @param view what it leads to, where that is known already
+   * @param state what it leads to, where that is known already
    */
-  private give(key: string, value: string | undefined, follow = false, view?: View): void {
+  private give(key: string, value: string | undefined, follow = false, state?: WalkState): void {
     this.answers = withAnswer(this.answers, key, value);
     if (key === this.detour) this.detour = undefined;
     this.isKeepingDue = true;
-    this.show(follow, view);
+    this.show(follow, state);
   }
 
   /** Both are slow, so they come after the question they are about, or before the page goes. */
@@ -182,15 +150,7 @@ class Walk extends HTMLElement {
     this.isKeepingDue = false;
     const fragment = writeAnswers(this.answers);
     history.pushState(null, '', fragment === '' ? `${location.pathname}${location.search}` : `#${fragment}`);
-    const name = `walk.${this.data.symptom}` as const;
-    const { vehicle } = window.headertank;
-    if (this.answers.size === 0) forget(name);
-    else
-      this.keeps = keep(name, {
-        answers: [...this.answers],
-        at: new Date().toISOString(),
-        ...(vehicle && { vehicle: vehicle.short }),
-      } satisfies KeptWalk);
+    this.keeps = keepWalk(this.data.symptom, this.answers);
   }
 
   private setMissing(tools: string[]): void {
@@ -226,7 +186,7 @@ class Walk extends HTMLElement {
    * What is asked now comes at once; what the numbers say beside it after that is on the screen.
    * @param follow the reader is taken to the question, with the next words a screen reader says
    */
-  private show(follow = false, view = this.viewOf(this.answers)): void {
+  private show(follow = false, state = this.stateAfter(this.answers)): void {
     this.ahead.clear();
     const notThis = notHere(this.data.needs, window.headertank.vehicle?.layout ?? {});
     this.toggleAttribute('data-not-here', notThis !== undefined);
@@ -236,9 +196,9 @@ class Walk extends HTMLElement {
       this.afterPaint(() => document.querySelector('[data-start-ranking]')?.replaceChildren());
       return;
     }
-    this.view = view;
-    const { standing } = view.replayed;
-    const part = this.partNow(view);
+    this.state = state;
+    const { standing } = state.replayed;
+    const part = this.partNow(state);
     const wanted = part === undefined ? undefined : this.parts.section(part);
     // What was asked stays in sight until the next can be shown.
     const before = this.querySelector<HTMLElement>('.step[data-now]') ?? undefined;
@@ -248,8 +208,8 @@ class Walk extends HTMLElement {
       before.removeAttribute('data-now');
     }
     now?.setAttribute('data-now', '');
-    if (now) this.fit(now, view);
-    this.showTop(view);
+    if (now) this.fit(now, state);
+    this.showTop(state);
     if (wanted === 'to be loaded') this.fetchQuestions(follow);
     if (follow && wanted !== 'to be loaded') {
       this.place('.walk-title').scrollIntoView({ block: 'start' });
@@ -262,78 +222,36 @@ class Walk extends HTMLElement {
           isAnswered: this.answers.size > 0,
           isProven: standing.kind === 'proven',
         });
-        this.trail.show(allAnswers(view.answers, view.replayed.trail));
-        if (now) this.carryAnswers(now);
+        this.trail.show(allAnswers(state.answers, state.replayed.trail));
+        // Links that go on elsewhere take the answers along.
+        for (const link of now?.querySelectorAll<HTMLAnchorElement>('a[data-carry]') ?? [])
+          link.hash = writeAnswers(state.answers);
         if (this.isFocusDue) now?.querySelector('h3')?.focus({ preventScroll: true });
         this.isFocusDue = false;
       },
       () => {
         const { keeps } = this;
         this.keepAnswers();
-        if (this.keeps !== keeps) this.showTop(view);
+        if (this.keeps !== keeps) this.showTop(state);
       },
-      view.diagnose,
-      () => this.showNumbers(view),
+      state.diagnose,
+      () => this.showNumbers(state),
       () => this.makeReady(),
     );
   }
 
-  private viewOf(answers: Answers): View {
-    const vehicle = window.headertank.vehicle?.layout ?? {};
-    const layout = knownLayout(vehicle, answers);
-    const replayed = replay(this.data.tree, answers, vehicle, {
-      cannot: (test) => this.diagnoser.cannot(test, layout, this.missing),
-      cannotHave: (cause) => this.diagnoser.cannotHave(cause, layout),
-    });
-    return {
-      answers,
-      replayed,
-      layout,
-      diagnose: once(() =>
-        this.diagnoser.diagnose(withVerdicts(answers, replayed.trail), layout, this.missing),
-      ),
-    };
+  private stateAfter(answers: Answers): WalkState {
+    return stateAfter(answers, this.data, this.diagnoser, this.missing);
   }
 
-  /** Without leaving the walk: the answers stay, and what the vehicle says of itself is not asked. */
-  private offerVehicle(): HTMLElement {
-    const place = element('div', { class: 'choice no-print' }, 'General figures. ');
-    const choose = async () => {
-      await loadScript('vehicle-choice');
-      const choice = document.createElement('ht-vehicle-choice');
-      choice.addEventListener('headertank:chosen', () => {
-        this.isFocusDue = true;
-      });
-      place.replaceChildren(choice);
-      choice.querySelector('input')?.focus();
-    };
-    const tell = () => place.append(unfetched('The vehicles'));
-    place.append(button('Choose the vehicle', () => void choose().catch(tell), 'quiet'));
-    return place;
-  }
-
-  /** What can hurt on the chosen vehicle beyond what every engine has stands over every question. */
-  private showStops(): void {
-    const { vehicle, root } = window.headertank;
-    const stops = this.place('.walk-stops');
-    if (!vehicle) {
-      // One that is kept is on its way.
-      if (kept('vehicle', isText) === undefined && !stops.querySelector('.choice'))
-        stops.replaceChildren(this.offerVehicle());
-      return;
-    }
-    keepChildren(
-      stops,
-      vehicle.stops.map(({ id, title, short, before }) => {
-        const href = new URL(`cautions/${id}.html`, root).href;
-        const name = element('b', {}, 'Caution: ', element('a', { href }, title), '. ');
-        return element('p', { class: 'caution' }, name, short, ' ', element('b', {}, before));
-      }),
+  private fit(section: HTMLElement, state: WalkState): void {
+    fitQuestion(section, state, this.diagnoser, this.data.titles.causes, (key, value) =>
+      this.give(key, value, true),
     );
   }
 
   /** The name of the section that is asked now. The planner is asked only where the drawn path ends. */
-  private partNow({ replayed: { standing }, diagnose }: View): string | undefined {
+  private partNow({ replayed: { standing }, diagnose }: WalkState): string | undefined {
     if (this.detour) return this.partOf(this.detour);
     if (standing.kind !== 'off-path') return partOnPath(standing);
     const { action } = diagnose().step.best;
@@ -364,10 +282,10 @@ class Walk extends HTMLElement {
       this.rowsNow().flatMap((row) => {
         const { key, value } = row.dataset;
         if (key === undefined || value === undefined) return [];
-        const view = this.viewOf(withAnswer(this.answers, key, value));
-        this.ahead.set(row, view);
-        const name = partOnPath(view.replayed.standing);
-        return name === undefined ? [] : [{ name, fit: (section) => this.fit(section, view) }];
+        const state = this.stateAfter(withAnswer(this.answers, key, value));
+        this.ahead.set(row, state);
+        const name = partOnPath(state.replayed.standing);
+        return name === undefined ? [] : [{ name, fit: (section) => this.fit(section, state) }];
       }),
     );
   }
@@ -387,7 +305,15 @@ class Walk extends HTMLElement {
       .then(again, () => line.replaceChildren(unfetched('The questions'), button('Try again', again)));
   }
 
-  private showTop({ replayed: { standing, trail }, answers, diagnose }: View): void {
+  private resumeOffer(): Node[] {
+    const goOn = (fragment: string) => {
+      location.hash = fragment;
+      this.readAddress(true);
+    };
+    return resumeOffer(this.data.symptom, goOn, () => this.show());
+  }
+
+  private showTop({ replayed: { standing, trail }, answers, diagnose }: WalkState): void {
     const parts: Node[] = allAnswers(answers, trail).length === 0 ? this.resumeOffer() : [];
     if (!this.keeps)
       parts.push(
@@ -409,54 +335,9 @@ class Walk extends HTMLElement {
     keepChildren(this.place('.walk-top'), parts);
   }
 
-  private resumeOffer(): Node[] {
-    const before = kept(`walk.${this.data.symptom}`, isKeptWalk);
-    if (!before || before.answers.length === 0) return [];
-    const day = new Date(before.at);
-    const when = Number.isNaN(day.getTime()) ? 'before' : `on ${dayAndTimeText(day)}`;
-    const count = before.answers.length === 1 ? '1 answer' : `${before.answers.length} answers`;
-    return [
-      element(
-        'p',
-        { class: 'note-line no-print' },
-        `You were here ${when}, with ${count}${before.vehicle ? ` for ${before.vehicle}` : ''}. `,
-        button('Go on from there', () => {
-          location.hash = new URLSearchParams(before.answers).toString();
-          this.readAddress(true);
-        }),
-        ' ',
-        button(
-          'Forget it',
-          () => {
-            forget(`walk.${this.data.symptom}`);
-            this.show();
-          },
-          'quiet',
-        ),
-      ),
-    ];
-  }
-
-  /** Complaint, vehicle and every answer, as words; a line says where they went. */
-  private async toJobCard({ answers, replayed: { trail, standing } }: View): Promise<void> {
-    const { headertank } = window;
-    // Without it the line below says so.
-    await loadScript('hand-over').catch(() => undefined);
-    const line = headertank.putOnJobCard?.({
-      complaint: { id: this.data.symptom, title: document.querySelector('h1')?.textContent ?? '' },
-      answers: allAnswers(answers, trail).map((entry) => ({
-        key: entry.key,
-        asked: this.words.asked(entry.key),
-        answer: [this.words.answer(entry.key, entry.value), this.words.conclusion(entry)]
-          .filter((part) => part !== undefined)
-          .join('. '),
-      })),
-      ...(standing.kind === 'proven' && {
-        proven: { id: standing.cause, title: this.words.cause(standing.cause) },
-      }),
-    });
+  private async toJobCard(state: WalkState): Promise<void> {
+    const said = await handOver(this.data.symptom, state, this.words);
     this.querySelector('.on-card')?.remove();
-    const said = line ?? element('p', { class: 'note-line', role: 'status' }, unfetched('The job card'));
     said.classList.add('on-card');
     this.place('.walk-foot').after(said);
   }
@@ -474,54 +355,7 @@ class Walk extends HTMLElement {
     this.show(true);
   }
 
-  /**
-   * A question as it stands after these answers: what is proven, its causes as the car can have them, the answers given
-   * before marked. What is right already is left alone, so that nothing is laid out twice.
-   */
-  private fit(section: HTMLElement, view: View): void {
-    if (view.fitted === section) return;
-    view.fitted = section;
-    const { answers, layout, replayed } = view;
-    const isProven = replayed.standing.kind === 'proven';
-    section.toggleAttribute('data-proven', isProven);
-    if (section.querySelector('[data-cause]')) {
-      fitCauses(
-        section,
-        this.diagnoser.ranked(withVerdicts(answers, replayed.trail), layout),
-        (cause) => !isProven && this.diagnoser.cannotHave(cause, layout),
-        this.data.titles.causes,
-      );
-    }
-    for (const answer of section.querySelectorAll<HTMLElement>('.answer')) {
-      const { key = '', value } = answer.dataset;
-      answer.toggleAttribute('data-chosen', answers.get(key) === value);
-    }
-    for (const place of section.querySelectorAll<HTMLElement>('[data-verdict]')) {
-      const key = proveKey(place.dataset.verdict ?? '');
-      if (section.querySelector(`.answer[data-key="${key}"]`)) continue;
-      const said = answers.get(key) ?? 'open';
-      if (place.dataset.said === said) continue;
-      place.dataset.said = said;
-      place.replaceChildren(
-        ...(said === 'open'
-          ? [
-              button('Proven: repair it', () => this.give(key, PROVEN, true)),
-              ' ',
-              button('Not this', () => this.give(key, NOT_IT, true), 'quiet'),
-            ]
-          : [element('b', {}, said === PROVEN ? 'Proven.' : 'Ruled out.')]),
-      );
-    }
-  }
-
-  /** Links that go on elsewhere take the answers along. */
-  private carryAnswers(now: HTMLElement): void {
-    for (const link of now.querySelectorAll<HTMLAnchorElement>('a[data-carry]')) {
-      link.hash = writeAnswers(this.answers);
-    }
-  }
-
-  private showNumbers({ answers, layout, replayed: { standing }, diagnose }: View): void {
+  private showNumbers({ answers, layout, replayed: { standing }, diagnose }: WalkState): void {
     const diagnosis = diagnose();
     this.place('.walk-fights').replaceChildren(
       ...(diagnosis.fights
@@ -549,50 +383,6 @@ class Walk extends HTMLElement {
       }),
     );
   }
-}
-
-/** @param what in the plural or not: the verb is the same */
-const unfetched = (what: string) =>
-  `${what} cannot be fetched: there is no connection, and this device has not kept the site yet. Your answers are kept. `;
-
-/** @param value none takes the answer back */
-function withAnswer(answers: Answers, key: string, value: string | undefined): Map<string, string> {
-  const all = new Map(answers);
-  // One that is given again comes last.
-  all.delete(key);
-  if (value !== undefined) all.set(key, value);
-  return all;
-}
-
-/** The answers of the drawn path, then those given out of turn. */
-function allAnswers(answers: Answers, trail: readonly TrailEntry[]): TrailEntry[] {
-  const told = new Set(trail.map(({ key }) => key));
-  const rest = [...answers].filter(([key]) => !told.has(key));
-  return [...trail, ...rest.map(([key, value]) => ({ step: '', key, value }))];
-}
-
-/** The name of the section at which the drawn path stands; none where it has no way on. */
-function partOnPath(standing: Replay['standing']): string | undefined {
-  if (standing.kind === 'at') return `step ${standing.step}`;
-  return standing.kind === 'proven' ? `proof ${standing.cause}` : undefined;
-}
-
-/** As replaceChildren, but what stays is not taken out and put in again. */
-function keepChildren(place: HTMLElement, wanted: readonly Node[]): void {
-  for (const child of [...place.childNodes]) if (!wanted.includes(child)) child.remove();
-  for (const [at, child] of wanted.entries()) {
-    const there = place.childNodes[at];
-    if (there !== child) place.insertBefore(child, there ?? null);
-  }
-}
-
-/** The work is done when its result is first wanted, and then once. */
-function once<T>(work: () => T): () => T {
-  let made: { result: T } | undefined;
-  return () => {
-    made ??= { result: work() };
-    return made.result;
-  };
 }
 
 customElements.define('ht-walk', Walk);

@@ -2,10 +2,10 @@
 import type { Job } from '../../model/job.ts';
 import { forget, keep, kept } from '../keep.ts';
 import { DeviceStore, isMoment } from '../kept/device-store.ts';
+import { isText } from '../kept/guards.ts';
 
 type Fields = Record<string, unknown>;
 
-const isText = (value: unknown): value is string => typeof value === 'string';
 const isFields = (value: unknown): value is Fields => typeof value === 'object' && value !== null;
 const hasTexts = (value: unknown, ...names: string[]): value is Fields =>
   isFields(value) && names.every((name) => isText(value[name]));

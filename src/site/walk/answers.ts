@@ -19,6 +19,14 @@ export function proveKey(cause: string): string {
   return `prove.${cause}`;
 }
 
+/** @param value none takes the answer back; one that is given again comes last */
+export function withAnswer(answers: Answers, key: string, value: string | undefined): Map<string, string> {
+  const all = new Map(answers);
+  all.delete(key);
+  if (value !== undefined) all.set(key, value);
+  return all;
+}
+
 /** Answers as the fragment of an address, without the #. */
 export function writeAnswers(answers: Answers): string {
   return new URLSearchParams([...answers]).toString();

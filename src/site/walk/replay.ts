@@ -136,6 +136,19 @@ export function withVerdicts(answers: Answers, trail: readonly TrailEntry[]): Ma
   return all;
 }
 
+/** The answers of the drawn path, then those given out of turn. */
+export function allAnswers(answers: Answers, trail: readonly TrailEntry[]): TrailEntry[] {
+  const told = new Set(trail.map(({ key }) => key));
+  const rest = [...answers].filter(([key]) => !told.has(key));
+  return [...trail, ...rest.map(([key, value]) => ({ step: '', key, value }))];
+}
+
+/** The name of the section at which the drawn path stands; none where it has no way on. */
+export function partOnPath(standing: Replay['standing']): string | undefined {
+  if (standing.kind === 'at') return `step ${standing.step}`;
+  return standing.kind === 'proven' ? `proof ${standing.cause}` : undefined;
+}
+
 function moveOn(on: Record<string, string>, key: string, value: string | undefined): Move {
   if (value === undefined) return { kind: 'stay' };
   const next = value === SKIPPED ? undefined : on[value];

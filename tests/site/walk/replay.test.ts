@@ -1,6 +1,13 @@
 import { describe, expect, test } from 'vitest';
 import { NOT_IT, PROVEN, SKIPPED } from '../../../src/site/walk/answers.ts';
-import { knownLayout, type Obstacles, replay, withVerdicts } from '../../../src/site/walk/replay.ts';
+import {
+  allAnswers,
+  knownLayout,
+  type Obstacles,
+  partOnPath,
+  replay,
+  withVerdicts,
+} from '../../../src/site/walk/replay.ts';
 import type { WalkTree } from '../../../src/site/walk/walk-tree.ts';
 
 const tree: WalkTree = {
@@ -142,4 +149,23 @@ test('what was answered in the walk completes the vehicle’s layout and never o
     thermostat: 'outlet side',
     heater: 'valve-controlled',
   });
+});
+
+test('all answers: those of the drawn path in its order, then those given out of turn', () => {
+  const answers: [string, string][] = [
+    ['compare', 'agree'],
+    ['layout.thermostat', 'outlet side'],
+    ['level-cold', 'full'],
+  ];
+  expect(allAnswers(new Map(answers), standing(answers).trail).map(({ key }) => key)).toEqual([
+    'level-cold',
+    'layout.thermostat',
+    'compare',
+  ]);
+});
+
+test('the section that is asked: a step, the proof of a cause, none once the path is left', () => {
+  expect(partOnPath(standing([]).standing)).toBe('step level');
+  expect(partOnPath(standing([['prove.coolant-low', PROVEN]]).standing)).toBe('proof coolant-low');
+  expect(partOnPath(standing([['level-cold', SKIPPED]]).standing)).toBeUndefined();
 });
