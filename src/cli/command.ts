@@ -10,12 +10,22 @@ export class Refusal extends Error {}
 /**
  * The options and words a command was called with.
  * @param use how it is called, a line
+ * @param most words it takes beside its options
  * @throws Refusal for what is not understood, with that line
  */
 export function readArguments<T extends ParseArgsConfig>(
   use: string,
   config: T,
+  most = 1,
 ): ReturnType<typeof parseArgs<T>> {
+  const read = parsed(use, config);
+  const tooMany = read.positionals[most];
+  if (tooMany !== undefined)
+    throw new Refusal(`"${tooMany}" is a word too many; words that belong together go in quotes.\n${use}`);
+  return read;
+}
+
+function parsed<T extends ParseArgsConfig>(use: string, config: T): ReturnType<typeof parseArgs<T>> {
   try {
     return parseArgs(config);
   } catch (error) {

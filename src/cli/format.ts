@@ -1,9 +1,9 @@
 /**
  * `npm run format`: the shelf's YAML in the project's way of writing. Meaning, comments and line breaks stay.
  *
- *     node src/cli/format.ts              writes what changes
- *     node src/cli/format.ts --check      writes nothing; fails and names the files
- *     node src/cli/format.ts <folder>     another shelf
+ *     npx node src/cli/format.ts              writes what changes
+ *     npx node src/cli/format.ts --check      writes nothing; fails and names the files
+ *     npx node src/cli/format.ts <folder>     another shelf
  */
 import { writeFile } from 'node:fs/promises';
 import { join } from 'node:path';
@@ -11,7 +11,7 @@ import { formatYaml } from '../library/format-yaml.ts';
 import { filesOf, shownName } from '../library/read-shelf.ts';
 import { readArguments, runCommand } from './command.ts';
 
-const USE = 'npm run format; or: node src/cli/format.ts [folder] [--check]';
+const USE = 'npm run format; or: npx node src/cli/format.ts [folder] [--check]';
 
 await runCommand(format);
 

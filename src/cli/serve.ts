@@ -8,7 +8,7 @@ import { createStaticServer } from './static-server.ts';
 /** Not the port of `npm run dev`: a site kept by the browser there would stand before the one being written. */
 const PORT = 4400;
 
-const USE = 'node src/cli/serve.ts [folder] [--port number]';
+const USE = 'npx node src/cli/serve.ts [folder] [--port number]';
 
 await runCommand(serve);
 

@@ -18,11 +18,15 @@ const USE = 'npm run take-in <note.yaml or job-cards.json> … [-- --no-branch] 
 await runCommand(main);
 
 async function main(): Promise<void> {
-  const { values, positionals } = readArguments(USE, {
-    allowPositionals: true,
-    allowNegative: true,
-    options: { branch: { type: 'boolean', default: true }, shelf: { type: 'string', default: 'content' } },
-  });
+  const { values, positionals } = readArguments(
+    USE,
+    {
+      allowPositionals: true,
+      allowNegative: true,
+      options: { branch: { type: 'boolean', default: true }, shelf: { type: 'string', default: 'content' } },
+    },
+    Number.POSITIVE_INFINITY,
+  );
   if (positionals.length === 0) throw new Refusal(USE);
   const handed = await Promise.all(positionals.map(readHanded));
   const { notes, refused, known } = takeIn(shownName(values.shelf), filesOf(values.shelf), handed);

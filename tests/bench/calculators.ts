@@ -1,6 +1,6 @@
 /**
  * From the first key to the answer on the page, in Chromium on the built site. Prints figures and never fails:
- * HEADERTANK_SITE=dist node tests/bench/calculators.ts
+ * HEADERTANK_SITE=dist npx node tests/bench/calculators.ts
  */
 import { cpus, loadavg } from 'node:os';
 import { CALCULATORS } from '../../src/calculators/catalogue.ts';

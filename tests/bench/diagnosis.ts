@@ -1,5 +1,5 @@
 /**
- * How long the engine takes and how near it comes. Prints figures and never fails: node tests/bench/diagnosis.ts
+ * How long the engine takes and how near it comes. Prints figures and never fails: npx node tests/bench/diagnosis.ts
  * Random models in the vocabulary of the words; seeds fixed, so that two runs do the same work.
  */
 import { cpus } from 'node:os';

@@ -1,4 +1,4 @@
-/** 10,000 spoilt files through the trace reader. Prints figures and never fails: node tests/bench/trace-mutated.ts [count] */
+/** 10,000 spoilt files through the trace reader. Prints figures and never fails: npx node tests/bench/trace-mutated.ts [count] */
 import { STAMP_87 } from '../trace/known-cars.ts';
 import { isWellSaid, saidAbout } from '../trace/read-mutated.ts';
 

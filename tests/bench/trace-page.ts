@@ -1,6 +1,6 @@
 /**
  * How long the page stands still while two hours at ten readings a second in twenty columns are read, judged and
- * drawn. Prints figures and never fails: node tests/bench/trace-page.ts (a built site in HEADERTANK_SITE or dist/)
+ * drawn. Prints figures and never fails: npx node tests/bench/trace-page.ts (a built site in HEADERTANK_SITE or dist/)
  */
 import { mkdtemp, rm, writeFile } from 'node:fs/promises';
 import { cpus, tmpdir } from 'node:os';

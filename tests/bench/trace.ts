@@ -1,6 +1,6 @@
 /**
  * How often the trace reader is right, and how long it takes. Prints figures and never fails:
- * node tests/bench/trace.ts [runs] [first seed]
+ * npx node tests/bench/trace.ts [runs] [first seed]
  */
 import { cpus } from 'node:os';
 import { judgeTrace } from '../../src/trace/judge-trace.ts';

@@ -1,6 +1,6 @@
 /**
  * How long an answer takes to the next question with the processor slowed six times, on every complaint, walked by its
- * commonest cause. Prints figures and never fails: node tests/bench/walk-page.ts (a built site in HEADERTANK_SITE or dist/)
+ * commonest cause. Prints figures and never fails: npx node tests/bench/walk-page.ts (a built site in HEADERTANK_SITE or dist/)
  */
 import { cpus } from 'node:os';
 import { readShelf } from '../../src/library/read-shelf.ts';

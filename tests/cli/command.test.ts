@@ -14,7 +14,7 @@ test.each(COMMANDS)(
       encoding: 'utf8',
     });
     expect(stderr).toMatch(
-      /^Unknown option '--fast'\.\n(npm run|node src\/cli\/)[^\n]*\n(Kinds: [^\n]*\n)?$/,
+      /^Unknown option '--fast'\.\n(npm run|npx node src\/cli\/)[^\n]*\n(Kinds: [^\n]*\n)?$/,
     );
     expect({ stdout, status }).toEqual({ stdout: '', status: 2 });
   },
@@ -28,5 +28,20 @@ test('a folder that is not there is no trace either', () => {
     });
     expect(stderr).toMatch(/^[^\n]*no-such-folder[^\n]*\n$/);
     expect(status).toBe(2);
+  }
+}, 60_000);
+
+test('a word too many is not passed over in silence: a title without quotes would be lost', () => {
+  const words = {
+    'check.ts': ['content', 'more'],
+    'format.ts': ['content', 'more'],
+    'new.ts': ['cause', 'more'],
+  };
+  for (const [name, given] of Object.entries(words)) {
+    const { stdout, stderr, status } = spawnSync(process.execPath, [`src/cli/${name}`, ...given], {
+      encoding: 'utf8',
+    });
+    expect(stderr).toMatch(/^"more" is a word too many; [^\n]*quotes\.\n(npm run|npx node)/);
+    expect({ stdout, status }).toEqual({ stdout: '', status: 2 });
   }
 }, 60_000);

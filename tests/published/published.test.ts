@@ -159,7 +159,7 @@ describe('compare', () => {
 
 it('the summary the site shows is up to date', () => {
   const written = readFileSync(TRUST_FILE, 'utf8');
-  expect(written, 'run: node tests/published/report.ts --write').toBe(trustText(summarise(comparisons)));
+  expect(written, 'run: npm run figures -- --write').toBe(trustText(summarise(comparisons)));
 });
 
 function cells(id: string, column: string): readonly unknown[] {

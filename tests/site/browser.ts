@@ -29,7 +29,7 @@ export const SIZES = {
 
 export function launchBrowser(): Promise<Browser> {
   const executablePath = findChromium();
-  if (!executablePath) throw new Error('No Chromium. Fetch one with: node tests/site/chromium.ts');
+  if (!executablePath) throw new Error('No Chromium. Fetch one with: npx node tests/site/chromium.ts');
   return chromium.launch({ executablePath, args: FLAGS });
 }
 

@@ -1,6 +1,6 @@
 /**
  * Where Chromium is; run as a program it also fetches one when there is none:
- * `node tests/site/chromium.ts`
+ * `npx node tests/site/chromium.ts`
  */
 import { spawnSync } from 'node:child_process';
 import { existsSync } from 'node:fs';

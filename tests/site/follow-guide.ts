@@ -1,6 +1,6 @@
 /**
  * The contributor's guide followed as a new user would, step by step. Run as a program it also makes the guide's
- * pictures from the built site: `node tests/site/follow-guide.ts`
+ * pictures from the built site: `npx node tests/site/follow-guide.ts`
  */
 import { mkdir, writeFile } from 'node:fs/promises';
 import { join } from 'node:path';

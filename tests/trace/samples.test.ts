@@ -26,7 +26,7 @@ test('every file has its generator', () => {
 
 test.each(Object.keys(SAMPLES) as SampleName[])('%s', (name) => {
   const text = readFileSync(`public/samples/${name}.csv`, 'utf8');
-  expect(text, 'make them anew with: node tests/trace/write-samples.ts').toBe(sampleLog(name));
+  expect(text, 'make them anew with: npx node tests/trace/write-samples.ts').toBe(sampleLog(name));
   expect(text).toMatch(/^# Invented: /);
   const read = finish(readLog(text));
   if (!read.ok) throw new Error(read.fault.message);

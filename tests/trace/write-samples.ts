@@ -1,4 +1,4 @@
-/** Makes the sample logs anew: node tests/trace/write-samples.ts */
+/** Makes the sample logs anew: npx node tests/trace/write-samples.ts */
 import { mkdir, writeFile } from 'node:fs/promises';
 import { SAMPLES, type SampleName, sampleLog } from './samples.ts';
 

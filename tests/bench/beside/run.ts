@@ -1,10 +1,10 @@
 /**
  * This site beside what a shop would pick instead, on the same invented shelf, in one run:
  *
- *     node tests/bench/beside/run.ts                    100, 1,000 and 5,000 records; takes a long while
- *     node tests/bench/beside/run.ts --sizes 100        a quick one
- *     node tests/bench/beside/run.ts --sites starlight  only these, beside ours
- *     node tests/bench/beside/run.ts --write-readme     puts the tables into README.md
+ *     npx node tests/bench/beside/run.ts                    100, 1,000 and 5,000 records; takes a long while
+ *     npx node tests/bench/beside/run.ts --sizes 100        a quick one
+ *     npx node tests/bench/beside/run.ts --sites starlight  only these, beside ours
+ *     npx node tests/bench/beside/run.ts --write-readme     puts the tables into README.md
  *
  * The other generators and Lighthouse are no part of the project: their packages are fetched for the run, into a folder outside
  * it that is kept for the next run (HEADERTANK_BENCH, or a folder of the system's for such things). Prints figures and never
