@@ -1,10 +1,10 @@
 import { describe, expect, test } from 'vitest';
 import type { Job } from '../../../src/model/job.ts';
 import { jobSchema } from '../../../src/model/job.ts';
-import { closeItem, stillOpen, withFollowUp } from '../../../src/site/job/follow-up.ts';
+import { closeItem, stillOpen, withFollowUp, withOpenItem } from '../../../src/site/job/follow-up.ts';
 import { type JobPlan, type PlannedWork, planOf } from '../../../src/site/job/job-plan.ts';
 import { isJob } from '../../../src/site/job/job-store.ts';
-import { newJob } from '../../../src/site/job/new-job.ts';
+import { jobTitle, newJob } from '../../../src/site/job/new-job.ts';
 import {
   cautionsOf,
   coolantLine,
@@ -170,6 +170,10 @@ describe('what is kept on a card', () => {
       }).open,
     ).toBeUndefined();
   });
+  test('of two open items the one that is read is done, and the other stays open', () => {
+    const two = withOpenItem(withOpenItem(newJob(), 'Ring the customer'), 'Fan belt after a week');
+    expect(stillOpen(closeItem(two, two.open?.[0]?.id ?? '', 'rung'))).toEqual(['Fan belt after a week']);
+  });
   test('steps ticked in any order stand in theirs, and a tick can be taken away', () => {
     const procedure = { id: 'fill', title: 'Fill' };
     const two = tickStep(tickStep(filled, procedure, 3, 'Three'), procedure, 1, 'One');
@@ -189,6 +193,26 @@ describe('what is kept on a card', () => {
     expect(isJob({ ...old, steps: { fill: { done: [] } } })).toBe(false);
     expect(isJob({ ...old, open: [{ id: 'a' }] })).toBe(false);
   });
+  test.each([
+    ['the card itself', (job: Job) => ({ ...job, changed: 'yesterday' })],
+    ['a reading', (job: Job) => ({ ...job, readings: [{ id: 'a', what: 'Hose', value: '41 °C', at: '' }] })],
+    ['what was poured', (job: Job) => ({ ...job, litres: [{ ...filled.litres[0], at: undefined }] })],
+    ['a torque', (job: Job) => ({ ...job, torques: { 'water-pump': { what: 'Pump', figure: '10 N·m' } } })],
+  ])('a card is not shown where the moment of %s cannot be', (_, damaged) => {
+    expect(isJob(damaged(newJob()))).toBe(false);
+  });
+  test('a card is called by its name, then by its plate, then by its vehicle', () => {
+    const card: Job = {
+      ...newJob(),
+      opened: '2026-11-25T10:00:00',
+      vehicle: { id: 'tarn', title: 'Tarn 1.6' },
+    };
+    const called = (more: Partial<Job>) => jobTitle({ ...card, ...more }).split(', ');
+    expect(called({ name: 'Job 12', plate: 'X 1' })).toEqual(['Job 12', '2026-11-25 10:00']);
+    expect(called({ plate: 'X 1' })[0]).toBe('X 1');
+    expect(called({})[0]).toBe('Tarn 1.6');
+    expect(jobTitle(newJob())).toMatch(/^Card without a name, /);
+  });
 });
 
 test('no plan of the shelf names coolant to be filled twice', () => {
@@ -201,4 +225,29 @@ test('no plan of the shelf names coolant to be filled twice', () => {
     return filled + named > 1 ? [plan.id] : [];
   });
   expect(twice).toEqual([]);
+});
+
+test('every caution that stands at a step of a procedure or above it stands in the plans it is part of', () => {
+  const procedures = new Map(entriesOf('procedure').map(({ id, data }) => [id, data]));
+  let seen = 0;
+  for (const { id } of entriesOf('cause'))
+    for (const { id: procedure, cautions } of planOf(id).work) {
+      const data = procedures.get(procedure);
+      const stands = [
+        ...(data?.cautions ?? []),
+        ...(data?.steps ?? []).flatMap(({ caution }) => caution ?? []),
+      ];
+      const told = cautions.map((each) => each.id);
+      expect(new Set(told), `${id}: ${procedure}`).toEqual(new Set(stands));
+      expect(told.length).toBe(new Set(told).size);
+      seen += told.length;
+    }
+  expect(seen).toBeGreaterThan(100);
+});
+
+test('high voltage is warned of on a drive that has it, and on no other', () => {
+  const plans = entriesOf('cause').map(({ id }) => planOf(id).work);
+  const warned = (power: string) =>
+    plans.some((work) => cautionsOf(work, { power }).some(({ id }) => id === 'high-voltage'));
+  expect([warned('hybrid'), warned('battery electric'), warned('combustion')]).toEqual([true, true, false]);
 });

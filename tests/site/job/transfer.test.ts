@@ -1,5 +1,6 @@
 /** Cards as a file, and back: nothing twice, nothing lost, and no note that was handed over already. */
 import { expect, test } from 'vitest';
+import { jobSchema } from '../../../src/model/job.ts';
 import { exported, imported } from '../../../src/site/job/transfer.ts';
 import { SOUND_DRAFT, SOUND_JOB } from '../../fuzz/sound-job.ts';
 
@@ -28,4 +29,12 @@ test('of the notes those go along that are not handed over, each title once', ()
   expect(notes.map(({ id, note }: { id: string; note: { text: string } }) => [id, note.text])).toEqual([
     ['second-bleed-screw', NOTE.text],
   ]);
+});
+
+test('a card whose name is as long as a name may be comes in beside its like, and can be exported again', () => {
+  const long = { ...SOUND_JOB, name: 'x'.repeat(120) };
+  const read = imported(exported([long], []), () => ({ ...long, found: 'Nothing yet.' }));
+  const [job] = read.ok ? read.jobs : [];
+  expect(job?.name).toMatch(/^x+ \(imported\)$/);
+  expect(jobSchema.safeParse(job).success).toBe(true);
 });

@@ -100,3 +100,16 @@ describe('a card from before the drafted words were kept on it', () => {
     expect(afterwards(kept)).toMatchObject({ found: '', watch: '' });
   });
 });
+
+test('the same reading handed over twice stands once; a second reading of the same thing stands beside the first', () => {
+  const hose = (value: string) => ({ reading: { what: 'Bottom hose', value } });
+  const read = (job: Job, value: string) => withHandedOver(job, hose(value), undefined);
+  const job = read(read(read(newJob(), '41 °C'), '41 °C'), '58 °C');
+  expect(job.readings.map(({ value }) => value)).toEqual(['41 °C', '58 °C']);
+});
+
+test('the vehicle it was worked out for goes onto the card with it', () => {
+  const tarn = { id: 'tarn', title: 'Tarn 1.6' };
+  expect(withHandedOver(newJob(), {}, tarn).vehicle).toEqual(tarn);
+  expect(withHandedOver({ ...newJob(), vehicle: tarn }, {}, undefined).vehicle).toEqual(tarn);
+});
