@@ -183,6 +183,8 @@ describe('what is kept on a card', () => {
     ]);
     const none = tickStep(tickStep(two, procedure, 1, undefined), procedure, 3, undefined);
     expect(none.steps).toEqual({});
+    const long = tickStep(filled, procedure, 1, 'x'.repeat(2000));
+    expect(jobSchema.safeParse(long).success).toBe(true);
   });
   test('a card from before has none of it and is a card; damaged fields are not shown', () => {
     const old = newJob();

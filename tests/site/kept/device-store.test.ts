@@ -47,6 +47,8 @@ test('two windows change one thing in turn, and both changes stay', () => {
   two.change('a', start, (now) => ({ ...now, text: `${now.text}2` }));
   one.change('a', start, (now) => ({ ...now, text: `${now.text}3` }));
   expect(store().get('a')?.text).toBe('123');
+  // The moment it was kept, by which lists are ordered.
+  expect(Date.parse(store().get('a')?.changed ?? '')).toBeGreaterThan(Date.parse(start.changed));
 });
 
 test('what was changed last stands first, and of one moment the order is always the same', () => {
