@@ -174,6 +174,23 @@ describe('a new version', () => {
     return page.locator('h1').textContent();
   }
 
+  /** What the device keeps of these files is gone from it. @returns how many they were */
+  async function takeAway(page: Page, names: readonly string[]): Promise<number> {
+    const files = await Promise.all(names.map((name) => readFile(join(folder, name))));
+    const hashes = files.map((content) =>
+      createHash('sha256').update(content).digest().subarray(0, 16).toString('base64url'),
+    );
+    return page.evaluate(async (gone) => {
+      let count = 0;
+      for (const name of await caches.keys()) {
+        const cache = await caches.open(name);
+        for (const request of await cache.keys())
+          if (gone.some((hash) => request.url.endsWith(hash)) && (await cache.delete(request))) count += 1;
+      }
+      return count;
+    }, hashes);
+  }
+
   /** Asks for the new version as the page does each hour. */
   async function lookForNew(page: Page): Promise<void> {
     await page.evaluate(async () => {
@@ -283,27 +300,33 @@ describe('a new version', () => {
     await close();
   });
 
+  test('that cannot be offered, its offer lost and the server gone, is told of all the same', async () => {
+    site = await serveSite(folder);
+    const { page, close } = await openPage(browser, site.root, {
+      expected: new RegExp(`${SERVER_GONE.source}|new-version\\.js`),
+    });
+    await install(page, site.root);
+    await publish('The sixth version');
+    await lookForNew(page);
+    await page.getByText('A newer version of the shelf is on this device').waitFor();
+    expect(await takeAway(page, ['scripts/new-version.js'])).toBe(1);
+    await site.stop();
+    await page.reload();
+    await page
+      .getByText('A newer version of the shelf is out. Load this page anew to be offered it.')
+      .waitFor();
+    expect(await page.locator('h1').textContent()).toBe('The fifth version');
+    await close();
+  });
+
   test('with half of its files lost and no network, the other half still opens, and a lost page is said to be one', async () => {
     site = await serveSite(folder);
     const { page, close } = await openPage(browser, site.root, { expected: SERVER_GONE });
     await install(page, site.root);
     await site.stop();
     const names = (await pagesOf(folder)).filter((name) => name.startsWith('tools/'));
-    const files = await Promise.all(names.map(async (name) => readFile(join(folder, name))));
     const lost = new Set(names.filter((_, at) => at % 2 === 0));
-    const hashes = files
-      .filter((_, at) => lost.has(names[at] ?? ''))
-      .map((content) => createHash('sha256').update(content).digest().subarray(0, 16).toString('base64url'));
-    const removed = await page.evaluate(async (gone) => {
-      let count = 0;
-      for (const name of await caches.keys()) {
-        const cache = await caches.open(name);
-        for (const request of await cache.keys())
-          if (gone.some((hash) => request.url.endsWith(hash)) && (await cache.delete(request))) count += 1;
-      }
-      return count;
-    }, hashes);
-    expect(removed).toBe(lost.size);
+    expect(await takeAway(page, [...lost])).toBe(lost.size);
     for (const name of names.slice(0, 8)) {
       await page.goto(site.root + name);
       expect(new URL(page.url()).pathname, name).toBe(lost.has(name) ? '/404.html' : `/${name}`);
