@@ -280,7 +280,13 @@ describe('the walk', () => {
       expect.stringMatching(/proof run/),
       expect.stringMatching(/^Hand-back/),
     ]);
-    await page.getByRole('button', { name: 'Start again' }).click();
+    // What became of the answers is said where the thumb is, and gone with what it was said of.
+    await page.getByRole('button', { name: 'To the job card' }).click();
+    const said = page.locator('.on-card');
+    await said.waitFor();
+    expect(await said.evaluate((line) => line.getBoundingClientRect().bottom <= innerHeight)).toBe(true);
+    await page.getByRole('button', { name: 'Back' }).click();
+    await expect.poll(() => said.count()).toBe(0);
   });
 
   test('ranks causes by findings ticked in any order', async () => {

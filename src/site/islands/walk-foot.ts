@@ -18,6 +18,7 @@ export class WalkFoot {
   private readonly rest: HTMLElement;
   /** Stays within reach of the thumb on a phone. */
   private readonly reach: HTMLElement;
+  private onCard: HTMLElement | undefined;
 
   constructor(place: HTMLElement, actions: FootActions) {
     this.skip = button('Can’t test that now', () => actions.skip());
@@ -37,6 +38,7 @@ export class WalkFoot {
   }
 
   show({ isTest, isAnswered, isProven }: { isTest: boolean; isAnswered: boolean; isProven: boolean }): void {
+    this.onCard?.remove();
     this.skip.hidden = !isTest;
     this.back.hidden = !isAnswered;
     this.rest.hidden = !isAnswered;
@@ -46,6 +48,14 @@ export class WalkFoot {
     const place = isProven ? this.reach : this.rest;
     if (this.toJobCard.parentElement !== place) place.prepend(this.toJobCard);
     this.send.textContent = 'Copy the address';
+  }
+
+  /** @param line what became of the answers; it stands with the button until the next answer, so that who pressed it sees it */
+  sayOnCard(line: HTMLElement): void {
+    this.onCard?.remove();
+    this.onCard = line;
+    line.classList.add('on-card');
+    this.toJobCard.parentElement?.append(line);
   }
 
   private async copyAddress(): Promise<void> {

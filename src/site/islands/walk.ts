@@ -336,10 +336,7 @@ class Walk extends HTMLElement {
   }
 
   private async toJobCard(state: WalkState): Promise<void> {
-    const said = await handOver(this.data.symptom, state, this.words);
-    this.querySelector('.on-card')?.remove();
-    said.classList.add('on-card');
-    this.place('.walk-foot').after(said);
+    this.foot.sayOnCard(await handOver(this.data.symptom, state, this.words));
   }
 
   private testAskedNow(standing: Replay['standing']): string | undefined {
