@@ -15,14 +15,13 @@ export const causeWithoutEvidence: ShelfRule = {
       Object.keys(data.causes).flatMap((id) => {
         const cause = records.cause.get(id);
         if (!cause) return [];
-        const spoken = tests.some(
-          ({ data: test }) => Object.hasOwn(test.evidence, id) && meet(test.layout, cause.data.layout),
-        );
-        if (spoken) return [];
+        const speaking = tests.filter(({ data: test }) => Object.hasOwn(test.evidence, id));
+        if (speaking.some(({ data: test }) => meet(test.layout, cause.data.layout))) return [];
+        const onOthers = speaking.length > 0 ? ' on a vehicle that can have it' : '';
         return [
           {
             at: { file, path: ['causes', id], on: 'key' },
-            found: `No test has evidence about "${id}".`,
+            found: `No test has evidence about "${id}"${onOthers}.`,
             expected: 'At least one test says how often each of its outcomes is seen under this cause.',
             byHand: 'add a row for it to the evidence of a test',
           },

@@ -42,16 +42,15 @@ export const unusedRecord: ShelfRule = {
 function usedRecords({ drafts, records }: DraftShelf): Set<string> {
   const used = new Set<string>();
   const candidates = new Set([...records.symptom.values()].flatMap(({ data }) => Object.keys(data.causes)));
-  const users: Partial<Record<Kind, (from: string, field: string) => boolean>> = {
-    test: (from, field) => from === 'tree' || (from === 'cause' && field === 'confirm'),
+  const users: Partial<Record<Kind, (from: string) => boolean>> = {
+    test: (from) => from === 'tree' || from === 'cause',
     cause: (from) => from === 'symptom',
     tool: (from) => from === 'test' || from === 'procedure',
     caution: (from) => from === 'test' || from === 'procedure' || from === 'tool',
     code: (from) => from === 'symptom',
   };
   for (const { kind, references } of drafts)
-    for (const { to, id, path } of references)
-      if (users[to]?.(kind, String(path[0]))) used.add(`${to}/${id}`);
+    for (const { to, id } of references) if (users[to]?.(kind)) used.add(`${to}/${id}`);
   // The walk offers every test that tells candidate causes apart, whether an author put it into the tree or not.
   for (const { id, data } of records.test.values())
     if (Object.keys(data.evidence).some((cause) => candidates.has(cause))) used.add(`test/${id}`);
