@@ -63,27 +63,34 @@ describe('the model of a complaint', () => {
     expect(modelOf(some, 'runs-cold', { heater: 'valve-controlled' }).tests).toHaveLength(1);
   });
 
-  test('puts tests that repeat each other into one group, whichever of them says so', () => {
+  /** Group by test, of hose-watch and copies of it that repeat others. */
+  const groupsWith = (copies: Readonly<Record<string, string>>) => {
     const watch = soundShelf().find((file) => file.path === 'tests/hose-watch.yaml');
-    const copy = (id: string, title: string, repeats: string): RawFile => ({
-      path: `tests/${id}.yaml`,
-      bytes: new TextEncoder().encode(
-        `${new TextDecoder().decode(watch?.bytes).replace('Hose watch', title)}repeats: [${repeats}]\n`,
-      ),
+    const files = Object.entries(copies).map(([id, repeats]): RawFile => {
+      const text = new TextDecoder().decode(watch?.bytes).replace('Hose watch', id);
+      return {
+        path: `tests/${id}.yaml`,
+        bytes: new TextEncoder().encode(`${text}repeats: [${repeats}]\n`),
+      };
     });
-    const { records: more } = shelfOf([
-      ...soundShelf(),
-      copy('a-touch', 'Touch', 'hose-watch'),
-      copy('b-glance', 'Glance', 'a-touch'),
-      copy('c-lone', 'Lone', ''),
-    ]);
-    const groups = modelOf(more, 'runs-cold', {}).tests.map(({ id, group }) => [id, group]);
+    const { records: more } = shelfOf([...soundShelf(), ...files]);
+    return modelOf(more, 'runs-cold', {}).tests.map(({ id, group }) => [id, group]);
+  };
+
+  test('puts tests that repeat each other into one group, whichever of them says so', () => {
+    const groups = groupsWith({ 'a-touch': 'hose-watch', 'b-glance': 'a-touch', 'c-lone': '' });
     expect(groups).toEqual([
       ['a-touch', 'a-touch'],
       ['b-glance', 'a-touch'],
       ['c-lone', undefined],
       ['hose-watch', 'a-touch'],
     ]);
+  });
+
+  test('a test that repeats one of each of two groups makes them one', () => {
+    const groups = groupsWith({ 'a-touch': '', 'b-glance': 'hose-watch', 'c-both': 'b-glance, a-touch' });
+    expect(new Set(groups.map(([, group]) => group))).toEqual(new Set(['a-touch']));
+    expect(groups).toHaveLength(4);
   });
 
   test('a test for some complaints only is left out of others, unless their tree asks it', () => {
@@ -118,6 +125,17 @@ describe('the tree of a complaint for the engine', () => {
     // What the layout cannot have, and something else, are no proofs.
     expect(none.tree.steps.sensor).toEqual({ kind: 'end', causes: ['sensor-low'] });
     expect(none.cost.ok).toBe(true);
+  });
+
+  test('at an end nothing is proven behind something else: there the car is passed on', () => {
+    const shelf = shelfOf(
+      changed([
+        'trees/runs-cold.yaml',
+        'sensor: { causes: [sensor-low, thermostat-open, something-else]',
+        'sensor: { causes: [sensor-low, something-else, thermostat-open]',
+      ]),
+    );
+    expect(costed(shelf, 'outlet side').tree.steps.sensor).toEqual({ kind: 'end', causes: ['sensor-low'] });
   });
 
   test('costs what it costs by hand', () => {

@@ -19,3 +19,15 @@ test('beside an error no warning is read: what is missing may be its reason', ()
   expect(levels(unused)).toEqual(['warning unused-record']);
   expect(levels(both)).toEqual(['error missing-field']);
 });
+
+test('a warning about a record does not keep what else is wrong from being told', () => {
+  const files = faultyShelf('cause-without-evidence').map(({ path, bytes }): RawFile => {
+    const text = new TextDecoder().decode(bytes).replace('settles: Whether', 'settles: "To write: whether');
+    return { path, bytes: new TextEncoder().encode(text.replace(/(settles: ".*)/, '$1"')) };
+  });
+  expect(
+    checkFiles('content', files)
+      .findings.map(({ rule }) => rule)
+      .sort(),
+  ).toEqual(['cause-without-evidence', 'left-to-write']);
+});

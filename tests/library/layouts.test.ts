@@ -1,6 +1,9 @@
 import { describe, expect, test } from 'vitest';
+import { checkFiles } from '../../src/library/check-files.ts';
+import { drivenLayouts } from '../../src/library/driven-layouts.ts';
 import { layoutsToldApart } from '../../src/library/layouts-told-apart.ts';
 import { layoutIsPossible } from '../../src/model/layout.ts';
+import { soundShelf } from './shelves.ts';
 
 describe('layouts that records tell apart', () => {
   test('are one when nothing tells them apart', () => {
@@ -30,4 +33,23 @@ test('a layout that contradicts itself is not possible', () => {
   expect(layoutIsPossible({ fan: 'viscous clutch', 'fan-switched-by': 'engine controller' })).toBe(false);
   expect(layoutIsPossible({ fan: 'hydraulic', 'fan-switched-by': 'engine controller' })).toBe(true);
   expect(layoutIsPossible({})).toBe(true);
+});
+
+test('vehicles of one layout are listed under it, and those without an engine under none', () => {
+  const { records } = checkFiles('content', soundShelf()).shelf;
+  const tarn = records.vehicle.get('tarn');
+  if (!tarn) throw new Error('No tarn');
+  const like = (id: string, power: 'combustion' | 'hybrid' | 'battery electric') =>
+    [id, { ...tarn, id, data: { ...tarn.data, layout: { ...tarn.data.layout, power } } }] as const;
+  const vehicle = new Map([
+    like('tarn', 'combustion'),
+    like('brook', 'hybrid'),
+    like('fell', 'combustion'),
+    like('mere', 'battery electric'),
+  ]);
+  const found = drivenLayouts({ ...records, vehicle });
+  expect(found.map(({ layout, vehicles }) => [layout.power, vehicles])).toEqual([
+    ['combustion', ['tarn', 'fell']],
+    ['hybrid', ['brook']],
+  ]);
 });
