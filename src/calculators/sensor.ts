@@ -1,6 +1,6 @@
 /** Coolant sensor: resistance and temperature, and which of scan tool, infrared and resistance lies. */
 
-import { EMISSIVITY, infraredReading } from '../physics/infrared.ts';
+import { BARE_ALUMINIUM, infraredReading } from '../physics/infrared.ts';
 import { OutOfRange } from '../physics/out-of-range.ts';
 import {
   curveFromTable,
@@ -19,6 +19,7 @@ import type {
   Shower,
   Values,
 } from './declaration.ts';
+import { AGREES, AGREES_INFRARED, judgeReadings, ohms, type Reading } from './sensor-verdict.ts';
 
 /** A common fluid sensor of 2.5 kΩ at 20 °C: a component maker's sheet, from memory. °C and ohm. */
 const COMMON_CURVE: readonly (readonly [celsius: number, ohm: number])[] = [
@@ -43,20 +44,10 @@ const COMMON_CURVE: readonly (readonly [celsius: number, ohm: number])[] = [
   [130, 89],
 ];
 
-/** Scan tool and sensor agree within this, infrared with either within the second, K. Common practice, no source. */
-const AGREES = 4;
-const AGREES_INFRARED = 8;
-/** What a controller shows without a sensor, and with a shorted one, K. Follows from the scaling of SAE J1979: −40 and far up. */
-const OPEN_WIRE = fromCelsius(-39);
-const SHORTED = fromCelsius(140);
-
 const SURFACES = {
-  hose: {
-    label: 'rubber hose, matt paint or paper tape',
-    emissivity: EMISSIVITY['rubber hose, matt paint or paper tape'],
-  },
-  plastic: { label: 'plastic housing', emissivity: EMISSIVITY.plastic },
-  metal: { label: 'bare aluminium', emissivity: EMISSIVITY['bare aluminium'] },
+  hose: 'rubber hose, matt paint or paper tape',
+  plastic: 'plastic housing',
+  metal: 'bare aluminium',
 } as const;
 
 /** No coolant sensor has more, even in deep frost, Ω. */
@@ -165,7 +156,7 @@ export const sensor: Calculator = {
       name: 'surface',
       label: 'Infrared was held on',
       default: 'hose',
-      options: Object.entries(SURFACES).map(([value, { label }]) => ({ value, label })),
+      options: Object.entries(SURFACES).map(([value, label]) => ({ value, label })),
     },
   ],
   answer(values, show): Answer | Refusal {
@@ -174,7 +165,7 @@ export const sensor: Calculator = {
     const read = temperatures(values, curve, show);
     if ('refused' in read) return read;
     return {
-      ...judge(read, curve, show),
+      ...judgeReadings(read, curve, show),
       figures: figuresOf(read, curve, show),
       notes: notesOf(values, show),
       pictures: [pictureOf(values, curve, read, show)],
@@ -242,17 +233,6 @@ function curveOf(values: Values, show: Shower): SensorCurve | Refusal {
   }
 }
 
-interface Reading {
-  sensor?: Kelvin;
-  resistance?: number;
-  scan?: Kelvin;
-  infrared?: Kelvin;
-  /** Whether infrared can be trusted on what it was held on. */
-  matt: boolean;
-  /** What infrared would show on bare metal at the scan tool's or sensor's temperature. */
-  onMetal?: readonly [Kelvin, Kelvin];
-}
-
 function temperatures(values: Values, curve: SensorCurve, show: Shower): Reading | Refusal {
   const resistance = values.optional('resistance');
   const scan = values.optional('scan');
@@ -301,123 +281,12 @@ function temperatures(values: Values, curve: SensorCurve, show: Shower): Reading
   };
 }
 
+/** What infrared shows on bare metal of a temperature, lowest and highest. */
 function metalSpan(truth: Kelvin): readonly [Kelvin, Kelvin] {
-  const [dull, bright] = EMISSIVITY['bare aluminium'];
   const shows = (emissivity: number) =>
     infraredReading({ emissivity, set: 0.95, surroundings: fromCelsius(20) }, truth);
-  const ends = [shows(dull), shows(bright)].toSorted((a, b) => a - b);
-  return [ends[0] ?? truth, ends[1] ?? truth];
-}
-
-function near(a: Kelvin, b: Kelvin, within: number): boolean {
-  return Math.abs(a - b) <= within;
-}
-
-function judge(read: Reading, curve: SensorCurve, show: Shower): Pick<Answer, 'sentence' | 'tone'> {
-  const { sensor: own, scan, infrared, matt, onMetal } = read;
-  const t = (each: Kelvin) => show.quantity(each, '°C', 0);
-  const outside = own ?? (matt ? infrared : undefined);
-  if (scan !== undefined && (outside === undefined || !near(scan, outside, AGREES_INFRARED))) {
-    if (scan <= OPEN_WIRE)
-      return {
-        sentence: `An open wire: ${t(scan)} is what controllers show when no sensor is there. Look at the plug, its pins and the wire before the sensor.`,
-        tone: 'look',
-      };
-    if (scan >= SHORTED)
-      return {
-        sentence: `A short: ${t(scan)} is no coolant, it is a wire that touches earth or a sensor shorted inside. Pull the plug: if the reading drops to the other end, the sensor is it; if it stays, the wire.`,
-        tone: 'look',
-      };
-  }
-  if (infrared !== undefined && !matt && (own !== undefined || scan !== undefined)) {
-    const would = onMetal ? show.range(onMetal[0], onMetal[1], '°C', 0) : '';
-    return {
-      sentence: `Infrared on bare metal proves nothing: it would show ${would} where the others say ${t(own ?? scan ?? infrared)}. Hold it on a hose or stick on a piece of paper tape and read again.`,
-      tone: 'look',
-    };
-  }
-  if (own !== undefined && scan !== undefined && infrared !== undefined) {
-    const [wire, warm, cold] = [
-      near(own, scan, AGREES),
-      near(scan, infrared, AGREES_INFRARED),
-      near(own, infrared, AGREES_INFRARED),
-    ];
-    if (wire && (warm || cold))
-      return {
-        sentence: `All three agree at about ${t(own)}. Sensor, wiring and reading can be believed; look elsewhere.`,
-        tone: 'fine',
-      };
-    if (wire)
-      return {
-        sentence: `The sensor lies, if infrared was held right: sensor and scan tool say ${t(own)}, the outside ${t(infrared)}. Compare again after a night’s standing, when all must show the air; then replace the sensor.`,
-        tone: 'look',
-      };
-    if (cold)
-      return {
-        sentence: `The scan tool shows fiction: sensor and infrared say about ${t(own)}, it shows ${t(scan)}. Look at plug, wiring and earth, and for a substitute value that the controller puts in.`,
-        tone: 'look',
-      };
-    if (warm)
-      return {
-        sentence: `The resistance is out: scan tool and infrared say about ${t(scan)}, the resistance ${t(own)}. Measure again on clean pins, and check that the table is for this sensor.`,
-        tone: 'look',
-      };
-    return {
-      sentence: `No two agree: ${t(own)} by resistance, ${t(scan)} by scan tool, ${t(infrared)} by infrared. Repeat after a night’s standing, when all must show the air temperature.`,
-      tone: 'look',
-    };
-  }
-  if (own !== undefined && scan !== undefined)
-    return near(own, scan, AGREES)
-      ? {
-          sentence: `Sensor and scan tool agree at ${t(own)}: the wiring is sound. Whether the sensor itself is right needs a third reading, on a matt patch beside it.`,
-          tone: 'fine',
-        }
-      : {
-          sentence: `The scan tool does not see the sensor: ${t(own)} by resistance, ${t(scan)} on the tool. Look at plug, wiring and earth, and for a substitute value.`,
-          tone: 'look',
-        };
-  const other = scan ?? infrared;
-  if (own !== undefined && other !== undefined)
-    return near(own, other, AGREES_INFRARED)
-      ? {
-          sentence: `Sensor and infrared agree at about ${t(own)}: the sensor can be believed.`,
-          tone: 'fine',
-        }
-      : {
-          sentence: `Sensor and infrared part: ${t(own)} by resistance, ${t(other)} outside. Compare again after a night’s standing before buying a sensor.`,
-          tone: 'look',
-        };
-  if (scan !== undefined && infrared !== undefined)
-    return near(scan, infrared, AGREES_INFRARED)
-      ? {
-          sentence: `Scan tool and infrared agree at about ${t(scan)}: the reading can be believed.`,
-          tone: 'fine',
-        }
-      : {
-          sentence: `One of two lies: ${t(scan)} on the scan tool, ${t(infrared)} outside. Measure the resistance of the sensor; it decides.`,
-          tone: 'look',
-        };
-  if (own !== undefined)
-    return {
-      sentence: `This resistance means ${t(own)}. Hold it against the scan tool and a matt patch before believing either.`,
-      tone: 'fine',
-    };
-  if (infrared !== undefined && !matt)
-    return {
-      sentence:
-        'Infrared on bare metal reads far too low and proves nothing. Hold it on a hose or stick on a piece of paper tape and read again.',
-      tone: 'look',
-    };
-  if (other === undefined || other < curve.from || other > curve.to)
-    return {
-      sentence: `The curve does not reach so far: it answers from ${show.range(curve.from, curve.to, '°C', 0)}. Read again, or take points of a table nearer to it.`,
-      tone: 'look',
-    };
-  return {
-    sentence: `At ${t(other)} this sensor should have ${ohms(curve.resistanceAt(other), show)}. Measure it, plug off.`,
-    tone: 'fine',
-  };
+  const [low, high] = BARE_ALUMINIUM.map(shows).toSorted((a, b) => a - b);
+  return [low ?? truth, high ?? truth];
 }
 
 function figuresOf(read: Reading, curve: SensorCurve, show: Shower): AnswerFigure[] {
@@ -431,10 +300,6 @@ function figuresOf(read: Reading, curve: SensorCurve, show: Shower): AnswerFigur
     ...expected('the scan tool', scan),
     ...(read.matt ? expected('infrared', infrared) : []),
   ];
-}
-
-function ohms(resistance: number, show: Shower): string {
-  return resistance < 1000 ? show.quantity(resistance, 'Ω', 0) : show.quantity(resistance, 'kΩ', 2);
 }
 
 function notesOf(values: Values, show: Shower): string[] {
@@ -464,7 +329,7 @@ function pictureOf(values: Values, curve: SensorCurve, read: Reading, show: Show
             label: `${ohms(read.resistance, show)}, ${show.quantity(read.sensor, '°C', 0)}`,
           },
         ];
-  const [, hot] = [points[0], points.at(-1)];
+  const hot = points.at(-1);
   return {
     kind: 'curve',
     title: values.choice('curve') === 'common' ? 'Common 2.5 kΩ sensor' : 'This sensor',

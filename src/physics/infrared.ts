@@ -1,14 +1,8 @@
 import { within } from './out-of-range.ts';
 import { type Kelvin, kelvin } from './units.ts';
 
-/** Emissivity of what is met under a bonnet, from and to. Handbook ranges, from memory; the state of the surface decides. */
-export const EMISSIVITY = {
-  'bare aluminium': [0.05, 0.25],
-  'oxidised aluminium': [0.2, 0.4],
-  'rubber hose, matt paint or paper tape': [0.95, 0.95],
-  'rusty cast iron': [0.7, 0.95],
-  plastic: [0.95, 0.95],
-} as const;
+/** Emissivity of bare aluminium, from and to. Handbook range, from memory; the state of the surface decides. */
+export const BARE_ALUMINIUM = [0.05, 0.25] as const;
 
 /** A spot that an infrared thermometer looks at. */
 export interface Spot {

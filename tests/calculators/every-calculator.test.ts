@@ -42,6 +42,7 @@ describe('the catalogue', () => {
       'declaration',
       'reader-units',
       'say-out-of-range',
+      'sensor-verdict',
       'work-out',
     ];
     const files = readdirSync(new URL('../../src/calculators', import.meta.url)).map((name) =>
