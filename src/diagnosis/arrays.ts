@@ -1,4 +1,9 @@
 /** Reads that fail loudly past the end: an undefined that became NaN would rank causes wrongly without a word. */
+
+/**
+ * An entry of numbers.
+ * @throws RangeError outside the array
+ */
 export function real(values: Float64Array, at: number): number {
   const value = values[at];
   if (value === undefined) throw new RangeError(`No entry ${at} in ${values.length} numbers.`);

@@ -66,15 +66,14 @@ function commentsOf(document: Document): string[] {
   return found.map((each) => each.replace(/[ \t]+$/gm, ''));
 }
 
-/** Lines whose spaces belong to a text: the inside of block scalars and of texts over several lines. */
+/** Lines whose spaces belong to a text: the inside of block scalars. Any other text over several lines is folded by YAML. */
 function linesOfTexts(text: string): Set<number> {
   const { document, lines } = parse(text);
   const taken = new Set<number>();
   visit(document, {
     Scalar: (_, { range, type }) => {
       if (!range) return;
-      const block = type === 'BLOCK_LITERAL' || type === 'BLOCK_FOLDED';
-      if (!block) return;
+      if (type !== 'BLOCK_LITERAL' && type !== 'BLOCK_FOLDED') return;
       const from = lines.linePos(range[0]).line;
       const to = lines.linePos(Math.max(range[0], range[1] - 1)).line;
       for (let line = from + 1; line <= to; line++) taken.add(line);

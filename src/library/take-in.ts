@@ -1,7 +1,7 @@
 /** Saved note files and job-card exports into files of the shelf. Nothing is written here: what is handed back can be. */
 import { isDeepStrictEqual } from 'node:util';
 import { parse } from 'yaml';
-import { jobCardsSchema } from '../model/job.ts';
+import { jobCardsSchema, LARGEST_EXPORT } from '../model/job.ts';
 import type { Note } from '../model/note.ts';
 import { notePath, noteText } from '../model/note-file.ts';
 import { ID_FORM } from '../model/scalars.ts';
@@ -12,7 +12,6 @@ import type { RawFile } from './source-file.ts';
 
 /** Bytes; the longest note a person writes is a few thousand. */
 const LARGEST_NOTE = 64 * 1024;
-const LARGEST_EXPORT = 8 * 1024 * 1024;
 
 /** A file somebody hands in. */
 export interface HandedIn {

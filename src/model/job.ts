@@ -96,6 +96,9 @@ export const jobSchema = z.strictObject({
   watch: words(3000).describe('For the customer: what to watch.'),
 });
 
+/** Bytes of the largest export that is read: more than any device keeps. */
+export const LARGEST_EXPORT = 8 * 1024 * 1024;
+
 /** What is exported and imported: cards, and notes not yet handed over. */
 export const jobCardsSchema = z.strictObject({
   form: z.literal('headertank job cards'),

@@ -98,8 +98,7 @@ function longText(name: string, text: string): string[] {
   const body: string[] = [];
   for (const [at, part] of folded.entries()) {
     // A line end of the text is written as an empty line more than it has.
-    if (at > 0 && lines[at] !== '' && lines[at - 1] !== '') body.push('');
-    else if (at > 0 && lines[at] === '' && lines[at - 1] !== '') body.push('');
+    if (at > 0 && lines[at - 1] !== '') body.push('');
     body.push(...part.map((line) => (line === '' ? '' : `  ${line}`)));
   }
   return [`${name}: >-`, ...body];

@@ -95,7 +95,7 @@ export function quantitySchema(dimension: Dimension, plausible?: readonly [strin
     .meta({ examples: [exampleOf(dimension)] });
 }
 
-/** A quantity known to be right: from the project's own tables. */
+/** A quantity known to be right: from the project's own tables. @throws Error when it is not, so that the table is mended */
 export function parsed(text: string, dimension: Dimension): Quantity {
   const result = readQuantity(text, dimension);
   if (!result.ok) throw new Error(`${result.fault.found} Expected ${result.fault.expected}`);

@@ -12,6 +12,7 @@ export interface ShownQuantity {
 /**
  * Show a quantity. In the unit it was written in, the decimals are kept as written; in another unit it is rounded
  * so that the step is no finer than the original's.
+ * @throws Error when its unit is none of ours; a quantity that was read has one that is
  */
 export function showQuantity(quantity: Quantity, habit: Habit = METRIC): ShownQuantity {
   const written = findUnit(quantity.unit);

@@ -30,7 +30,11 @@ export function splitField(whole: string, input: QuantityInput, unit: string): F
   return { text: parts[1], unit: symbol };
 }
 
-/** A value in the unit this reader types; a step no finer than it was written with. */
+/**
+ * A value in the unit this reader types; a step no finer than it was written with.
+ * @param si in SI
+ * @throws Error when the unit it was written in is none of ours
+ */
 export function writeField(
   si: number,
   written: { unit: string; decimals: number },
@@ -46,7 +50,7 @@ export function writeField(
   return writeIn(si, { from, decimals: written.decimals }, unit);
 }
 
-/** A value in a unit that was picked for it. */
+/** A value in a unit that was picked for it. @param si in SI @throws Error when a unit is none of ours */
 export function convertField(
   si: number,
   written: { unit: string; decimals: number },

@@ -1,5 +1,6 @@
 /** Findings as annotations that the repository's host shows beside the changed lines. */
 import type { Finding } from '../finding.ts';
+import { inOneLine } from './in-one-line.ts';
 
 /** GitHub shows this many annotations of a kind a step and drops the rest without a word. */
 const SHOWN = 10;
@@ -17,13 +18,11 @@ export function reportHost(findings: readonly Finding[]): string {
     .join('');
 }
 
-function annotation({ rule, level, place, found, expected, byHand }: Finding): string {
-  const { file, line, column } = place;
+function annotation(finding: Finding): string {
+  const { rule, level } = finding;
+  const { file, line, column } = finding.place;
   const fields = `file=${property(file)},line=${line},col=${column},title=${property(rule)}`;
-  const says = [found, expected, byHand && `To mend: ${byHand}.`]
-    .filter((each) => each !== undefined)
-    .join(' ');
-  return `::${level} ${fields}::${data(says)}\n`;
+  return `::${level} ${fields}::${data(inOneLine(finding))}\n`;
 }
 
 function data(text: string): string {

@@ -1,9 +1,9 @@
 /** Cards off this device and onto it: exported, taken in, removed after a question. */
 
 import { dayText } from '../../model/day.ts';
-import type { Job } from '../../model/job.ts';
+import { type Job, LARGEST_EXPORT } from '../../model/job.ts';
 import { jobs, openJobId, setOpenJob } from '../job/job-store.ts';
-import { exported, imported, LARGEST } from '../job/transfer.ts';
+import { exported, imported } from '../job/transfer.ts';
 import { drafts } from '../kept/note-drafts.ts';
 import type { CardOnPage } from './card-on-page.ts';
 import { button, element } from './element.ts';
@@ -30,7 +30,7 @@ export async function takeFile(card: CardOnPage): Promise<void> {
 }
 
 async function takeIn(card: CardOnPage, file: File): Promise<string> {
-  if (file.size > LARGEST) return `${file.name} is too large for job cards. Nothing was taken in.`;
+  if (file.size > LARGEST_EXPORT) return `${file.name} is too large for job cards. Nothing was taken in.`;
   const text = await file.text().catch(() => undefined);
   if (text === undefined) return `${file.name} cannot be read. Copy it to this device and choose it again.`;
   const read = imported(text, (id) => jobs.get(id));

@@ -5,9 +5,6 @@ import { idFromTitle } from '../../model/note-file.ts';
 import { newId } from '../kept/device-store.ts';
 import { type NoteDraft, noteOf } from '../kept/note-drafts.ts';
 
-/** Bytes of the largest file that is read: more than any device keeps. */
-export const LARGEST = 8 * 1024 * 1024;
-
 /** Cards, with the notes that are ready and not handed over yet. */
 export function exported(jobs: readonly Job[], drafts: readonly NoteDraft[]): string {
   const notes = drafts

@@ -22,6 +22,7 @@ export type FixedFigures = Readonly<Record<string, { quantity: Quantity }>>;
 /**
  * The markup of one figure in a text.
  * @param fixed the figures of the page's own vehicle; without them the reader's choice decides
+ * @throws Error when no figure has this path; the shelf check reports that first
  */
 export function figureHtml(path: string, fixed?: FixedFigures): string {
   const general = generalRange(path);

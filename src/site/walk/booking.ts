@@ -29,7 +29,10 @@ export function bookingFor(symptom: string, layoutCase: LayoutCase): Booking {
   return booking;
 }
 
-/** The layout that most of the shelf's vehicles have, as far as the complaint knows layouts apart. */
+/**
+ * The layout that most of the shelf's vehicles have, as far as the complaint knows layouts apart.
+ * @throws Error when no vehicle of the shelf can have the complaint
+ */
 export function commonestCase(symptom: string): LayoutCase {
   const [commonest] = [...layoutCasesOf(symptom)].sort((a, b) => b.vehicles.length - a.vehicles.length);
   if (!commonest) throw new Error(`No vehicle of the shelf can have the complaint ${symptom}.`);

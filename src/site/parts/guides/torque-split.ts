@@ -13,7 +13,14 @@ const SPENT: Record<keyof TorqueShares, { y: number; lines: [string, string] }> 
 };
 const ORDER = ['head', 'clamp', 'thread'] as const;
 
-/** @param id prefix of the ids @param friction in the thread and under the head, 0.04 to 0.4 */
+/**
+ * Where a tightening torque goes, as a drawing.
+ * @param id prefix of the ids
+ * @param name of the thread, such as M8
+ * @param friction in the thread and under the head, 0.04 to 0.4
+ * @throws Error when no thread is called so
+ * @throws OutOfRange on friction
+ */
 export function drawTorqueSplit(id: string, name: string, friction: number): string {
   const thread = parseThread(name);
   if (!thread) throw new Error(`No thread is called ${name}`);

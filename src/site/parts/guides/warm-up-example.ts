@@ -64,7 +64,7 @@ function openingAt(celsius: number): number {
   return Math.min(1, Math.max(0, (celsius - CAR.opens) / (fully - CAR.opens)));
 }
 
-/** What a log showed last before a minute. */
+/** What a log showed last before a minute. @throws RangeError when it begins later */
 export function lastBefore(log: readonly Logged[], minute: number): Logged {
   const found = log.findLast((each) => each.minute < minute);
   if (!found) throw new RangeError(`The log has nothing before minute ${minute}.`);

@@ -1,0 +1,6 @@
+import type { Finding } from '../finding.ts';
+
+/** A finding without its place, for hosts that show it beside the line: what is wrong, what would be right, what to do. */
+export function inOneLine({ found, expected, byHand }: Finding): string {
+  return [found, expected, byHand && `To mend: ${byHand}.`].filter((each) => each !== undefined).join(' ');
+}
