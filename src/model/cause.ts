@@ -5,7 +5,7 @@ import { idSchema, lineSchema, minutesSchema, reference, textSchema } from './sc
 
 export const causeSchema = z.strictObject({
   ...commonFields,
-  part: lineSchema.describe('The part that is at fault, in the trade’s word.'),
+  part: lineSchema.describe('The part that is at fault, in the trade’s word; none when nothing is.'),
   layout: layoutConditionSchema.optional(),
   mechanism: textSchema.describe('How it makes the complaint, in two sentences.'),
   confirm: z

@@ -86,7 +86,7 @@ export function fitQuestion(
     place.replaceChildren(
       ...(said === 'open'
         ? [
-            button('Proven: repair it', () => give(key, PROVEN)),
+            button('Proven: what to do', () => give(key, PROVEN)),
             ' ',
             button('Not this', () => give(key, NOT_IT), 'quiet'),
           ]
