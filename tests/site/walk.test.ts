@@ -183,6 +183,22 @@ describe('the walk', () => {
     await expect.poll(() => result(page).textContent()).toBe(first);
   });
 
+  test('an answer is asked for again when it is to be changed, also once a cause is proven', async () => {
+    await start();
+    await answer(page, 'At the mark');
+    await page.evaluate(() => {
+      location.hash += '&layout.thermostat=outlet+side&prove.thermostat-stuck-open=proven';
+    });
+    await expect.poll(() => result(page).textContent()).toContain('Thermostat stuck open');
+    for (const asked of ['Where does the coolant stand?', 'Where does the thermostat sit?']) {
+      await page.locator('.trail li', { hasText: asked }).getByRole('button', { name: 'Change' }).click();
+      await expect.poll(() => result(page).textContent()).toContain(asked);
+      await answer(page, asked.includes('coolant') ? 'A little low' : 'Inlet side');
+      await expect.poll(() => result(page).textContent()).toContain('Thermostat stuck open');
+    }
+    expect(await page.locator('.trail').textContent()).toContain('A little low');
+  });
+
   test('offers to go on where it was left, on the same device', async () => {
     await start();
     const first = await result(page).textContent();

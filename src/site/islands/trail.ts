@@ -41,7 +41,7 @@ export class Trail {
     if (fromVehicle) line.append(element('small', {}, 'from the vehicle'));
     else {
       const change = button('Change', () => this.change(key), 'quiet');
-      change.setAttribute('aria-label', `Change: ${asked}`);
+      change.ariaLabel = `Change: ${asked}`;
       line.append(change);
     }
     return line;

@@ -8,7 +8,7 @@ import './reader-figures.ts';
 import { describeContradiction } from '../../diagnosis/reason.ts';
 import { keep, kept } from '../keep.ts';
 import { isTexts } from '../kept/guards.ts';
-import { type Answers, readAnswers, SKIPPED, withAnswer, writeAnswers } from '../walk/answers.ts';
+import { type Answers, layoutKey, readAnswers, SKIPPED, withAnswer, writeAnswers } from '../walk/answers.ts';
 import { Diagnoser } from '../walk/diagnose.ts';
 import { knownIn } from '../walk/known-answers.ts';
 import { notHere } from '../walk/not-here.ts';
@@ -36,7 +36,7 @@ class Walk extends HTMLElement {
   private diagnoser!: Diagnoser;
   private answers = new Map<string, string>();
   private missing = new Set<string>();
-  /** A test asked out of turn, until it is answered. */
+  /** What is asked out of turn, until it is answered. */
   private detour: string | undefined;
   private known!: KnownPart;
   private words!: WalkWords;
@@ -77,14 +77,14 @@ class Walk extends HTMLElement {
       },
       back: () => {
         const last = [...this.answers.keys()].at(-1);
-        if (last !== undefined) this.give(last, undefined, true);
+        if (last !== undefined) this.askAgain(last);
       },
       startAgain: () => this.startAgain(),
       toJobCard: () => {
         if (this.state) void this.toJobCard(this.state);
       },
     });
-    this.trail = new Trail(this.words, (key) => this.give(key, undefined, true));
+    this.trail = new Trail(this.words, (key) => this.askAgain(key));
     this.place('.walk-foot').after(this.trail.root, this.known.root);
     this.dataset.live = '';
     // Whoever comes near an answer is about to give it: the other questions are fetched by then.
@@ -142,6 +142,14 @@ class Walk extends HTMLElement {
     if (key === this.detour) this.detour = undefined;
     this.isKeepingDue = true;
     this.show(follow, state);
+  }
+
+  /** Takes an answer back; what the walk would go on without is asked for all the same. */
+  private askAgain(key: string): void {
+    this.give(key, undefined, true);
+    if (this.state?.replayed.standing.kind === 'at' || key.startsWith('prove.')) return;
+    this.detour = key;
+    this.show(true);
   }
 
   /** Both are slow, so they come after the question they are about, or before the page goes. */
@@ -259,12 +267,13 @@ class Walk extends HTMLElement {
     return action.kind === 'prove' ? `proof ${action.cause}` : undefined;
   }
 
-  /** A test is asked as its step where the tree has it. */
-  private partOf(test: string): string {
+  /** A test or layout is asked as its step where the tree has it. */
+  private partOf(key: string): string {
     const own = Object.entries(this.data.tree.steps).find(
-      ([, node]) => node.kind === 'test' && node.test === test,
+      ([, node]) =>
+        (node.kind === 'test' ? node.test : node.kind === 'layout' && layoutKey(node.feature)) === key,
     );
-    return own ? `step ${own[0]}` : `spare ${test}`;
+    return own ? `step ${own[0]}` : `spare ${key}`;
   }
 
   private async loadAhead(): Promise<void> {
@@ -292,7 +301,7 @@ class Walk extends HTMLElement {
 
   /** The answers are kept already, so nothing is lost when the questions cannot be had. */
   private fetchQuestions(follow: boolean): void {
-    const line = element('p', { class: 'note-line' }, 'The questions are being fetched.');
+    const line = element('p', { class: 'note-line' }, 'Fetching the questions.');
     this.place('.walk-top').append(line);
     // Says so to who listens too: what is on the page is about to change.
     this.ariaBusy = 'true';
@@ -320,7 +329,7 @@ class Walk extends HTMLElement {
         element(
           'p',
           { class: 'note-line' },
-          'This device keeps nothing (its storage is full or blocked). The address holds the answers: send it to yourself to go on later.',
+          'This device keeps nothing (its storage is full or blocked). The address holds the answers: keep it to go on later.',
         ),
       );
     if (standing.kind === 'off-path') {
@@ -328,7 +337,7 @@ class Walk extends HTMLElement {
       const { action } = step.best;
       const sentence =
         action.kind === 'pass-on'
-          ? 'Nothing left here is quicker than passing the car on: hand it over with this sheet. The likeliest causes are in the list.'
+          ? 'Nothing left here is quicker than passing the car on, with this sheet and the likeliest causes in the list.'
           : `The drawn path ends here; quickest by the numbers: ${reason.sentence}`;
       parts.push(element('p', { class: 'note-line' }, sentence));
     }
@@ -340,7 +349,7 @@ class Walk extends HTMLElement {
   }
 
   private testAskedNow(standing: Replay['standing']): string | undefined {
-    if (standing.kind === 'proven') return undefined;
+    if (standing.kind === 'proven' && !this.detour) return undefined;
     const asked = this.querySelector<HTMLElement>('.step[data-now] .answers > li > .answer')?.dataset.key;
     return asked?.startsWith('layout.') ? undefined : asked;
   }
