@@ -131,7 +131,7 @@ export const pressureDecay: Calculator = {
       rose:
         start.gauge < 0
           ? `It lets air in: a tight system would still show ${tight}. Look for the place under a little pressure instead, where it weeps or hisses.`
-          : `It rose above what a tight system would show (${tight}). It was still warming, or gas gets in: repeat at one temperature, then look at the head gasket.`,
+          : `It rose above what a tight system would show (${tight}). The coolant was warmer inside than measured, or gas gets in: repeat at one temperature, then look at the head gasket.`,
     };
     return {
       sentence: sentence[test.verdict],

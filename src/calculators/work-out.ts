@@ -89,12 +89,13 @@ function readInput(
     if (text === '' || input.pattern.test(text)) return text;
     return { message: `Write ${input.expected}, or leave it empty.` };
   }
+  const example = exampleFor(input, habit);
   if (text === '') {
     if (input.optional) return undefined;
-    return { message: `Write a number, such as ${exampleFor(input, habit)}.` };
+    return { message: `Write a number, such as ${example}.` };
   }
   const bare = typed === undefined ? input.unit : readersUnit(input.unit, habit).symbol;
-  const read = readQuantity(text, input.dimension, bare);
+  const read = readQuantity(text, input.dimension, bare, example);
   if (!read.ok) return { message: `${read.fault.found} Write ${read.fault.expected}.` };
   const { low, high } = read.quantity;
   if (low !== high)

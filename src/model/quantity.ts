@@ -38,10 +38,15 @@ const FORM = new RegExp(`^(${NUMBER})\\s*(?:(to|–|—|±|\\+/-)\\s*(${NUMBER})
  * @param dimension what the place asks for
  * @param assume unit to take when none is written (typed input); without it a missing unit is a fault. Typed input may
  * have a decimal comma as well: a keypad of another country offers no point. A record on the shelf may not.
+ * @param example what would be right here; without it the usual one of the dimension
  */
-export function readQuantity(text: string, dimension: Dimension, assume?: string): QuantityResult {
+export function readQuantity(
+  text: string,
+  dimension: Dimension,
+  assume?: string,
+  example = exampleOf(dimension),
+): QuantityResult {
   const usual = assume ?? unitsOf(dimension)[0]?.symbol ?? '';
-  const example = exampleOf(dimension);
   const asWritten = text.trim();
   const trimmed = assume === undefined ? asWritten : withPoints(asWritten);
   const unreadable = (found: string, expected: string): QuantityResult => ({

@@ -9,7 +9,7 @@ import { sayOutOfRange } from '../../src/calculators/say-out-of-range.ts';
 import { torque } from '../../src/calculators/torque.ts';
 import { voltageDropCalculator } from '../../src/calculators/voltage-drop.ts';
 import { isExample } from '../../src/calculators/work-out.ts';
-import { METRIC, US } from '../../src/model/habit.ts';
+import { type Habit, METRIC, US } from '../../src/model/habit.ts';
 import { OutOfRange } from '../../src/physics/out-of-range.ts';
 import { answerOf, faultsOf } from './ask.ts';
 
@@ -67,6 +67,13 @@ describe('what cannot be read', () => {
 
   it('is said in the reader’s units', () => {
     expect(message({ capacity: '200' }, US)).toBe('200 US qt cannot be meant here. Write 1 to 63 US qt.');
+  });
+
+  it('is said with an example that belongs in the field, in the reader’s units', () => {
+    const example = (habit: Habit = METRIC) =>
+      faultsOf(boilMarginCalculator, { altitude: 'high' }, habit)[0]?.message.replaceAll('\u00a0', ' ');
+    expect(example()).toContain('such as 0 m.');
+    expect(example(US)).toContain('such as 0 ft.');
   });
 
   it('is said at every field at once, with nothing lost', () => {
