@@ -177,6 +177,21 @@ describe('names and units', () => {
     expect(units('time,ECT\n0,80\n1,85\n2,90')).toMatchObject({ coolant: '°C' });
   });
 
+  test('a heading whose unit the numbers cannot be in is not believed, and it is said', () => {
+    const { understood } = read('time,coolant °C\n0,288.1\n1,295.4\n2,302.2');
+    expect(understood.roles.coolant?.unit.symbol).toBe('K');
+    expect(understood.remarks).toContain('"coolant °C" says °C, which its numbers cannot be; taken as K.');
+    // A shorted sensor stands at the end of its scale: that is no kelvin.
+    expect(units('time,coolant °C\n0,255\n1,255\n2,255')).toMatchObject({ coolant: '°C' });
+  });
+
+  test('a column in a unit of speed is the road speed, whatever its name', () => {
+    expect(
+      read('Zeit;Kühlmittel °C;Tempo km/h\n0;15,0;0\n5;17,2;30\n10;19,4;50').understood.roles.speed?.unit
+        .symbol,
+    ).toBe('km/h');
+  });
+
   test('units stuck to the cells', () => {
     const { trace } = read('time,coolant\n0 s,176 °F\n1 s,185 °F\n2 s,194 °F');
     expect(celsius(trace.coolant.value)).toEqual([80, 85, 90]);

@@ -197,7 +197,8 @@ function rolesOf(
     used.add(column);
     const { kind } = ROLE_KINDS[role];
     const said = choice.units?.[role];
-    const named = unitNamed(kind, columns[column]?.unitText ?? '');
+    const written = unitNamed(kind, columns[column]?.unitText ?? '');
+    const named = written && canBe(written, cells(column), mark) ? written : undefined;
     const chosen = said === undefined ? undefined : unitNamed(kind, said);
     const unit = chosen ?? named ?? unitBySize(role, cells(column), mark);
     if (unit) roles[role] = { column, unit, unitFrom: chosen ? 'person' : named ? 'file' : 'size' };
@@ -271,6 +272,15 @@ function rises(column: readonly string[], mark: DecimalMark): boolean {
   const numbers = column.map((cell) => readNumber(cell, mark)).filter(Number.isFinite);
   const steps = numbers.slice(1).map((value, at) => value - (numbers[at] ?? value));
   return steps.filter((step) => step > 0).length > 0.9 * steps.length;
+}
+
+/** In SAE J1979 a temperature is one byte less 40: −40 to 215 °C (from memory). Kelvin under a heading of °C move above it all along. */
+const HIGHEST_CELSIUS = 215;
+
+/** Whether the numbers can be in the unit their heading names. */
+function canBe({ symbol }: LogUnit, column: readonly string[], mark: DecimalMark): boolean {
+  const numbers = column.map((cell) => readNumber(cell, mark)).filter(Number.isFinite);
+  return symbol !== '°C' || numbers.some((number) => number <= HIGHEST_CELSIUS) || new Set(numbers).size < 3;
 }
 
 /** The unit the size of the numbers speaks for. */

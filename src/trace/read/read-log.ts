@@ -3,7 +3,7 @@ import { clockWords, median, readClock } from './clock.ts';
 import { type Choice, type Column, type Layout, layoutOf, layoutWords, type Taken } from './layout.ts';
 import { readNumber, readSwitch } from './number-text.ts';
 import { type Ordered, putInOrder } from './order.ts';
-import { ROLE_KINDS, type Role, SIGNALS, type Signal, unitsFor } from './roles.ts';
+import { ROLE_KINDS, type Role, SIGNALS, type Signal, unitNamed, unitsFor } from './roles.ts';
 import { blocks, rowsOf } from './rows.ts';
 
 /** One signal over time: seconds from the start, values in SI (a fan as written). No NaN. */
@@ -280,8 +280,11 @@ function remarksOn(understood: Understood, slowClock: boolean): string[] {
   for (const signal of SIGNALS) {
     const taken = roles[signal];
     const { kind } = ROLE_KINDS[signal];
-    if (taken?.unitFrom === 'size' && kind !== 'switch' && unitsFor(kind).length > 1)
-      remarks.push(`${name(taken)} names no unit; taken as ${taken.unit.symbol}.`);
+    if (taken?.unitFrom !== 'size' || kind === 'switch' || unitsFor(kind).length === 1) continue;
+    const said = unitNamed(kind, columns[taken.column]?.unitText ?? '');
+    remarks.push(
+      `${name(taken)} ${said ? `says ${said.symbol}, which its numbers cannot be` : 'names no unit'}; taken as ${taken.unit.symbol}.`,
+    );
   }
   if (slowClock)
     remarks.push(

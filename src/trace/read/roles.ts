@@ -70,7 +70,7 @@ export const ROLE_KINDS: Record<Role, RoleKind> = {
     names: [
       /\b(vss|vehicle speed|road speed|fahrzeuggeschwindigkeit|vehiclespeed)\b/,
       /\b(geschwindigkeit|vitesse|velocidad|velocita|snelheid|speedo\w*)\b/,
-      /\b(gps speed|speed gps|speed|kmh|kph|mph)\b/,
+      /\b(gps speed|speed gps|speed|kmh|km h|kph|mph|mi h)\b/,
     ],
     not: /\b(engine|motor|fan|pump|idle|turbo|rpm|wheel|target|desired|input|output|wind|limit\w*|moteur)\b/,
   },
