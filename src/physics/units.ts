@@ -112,11 +112,6 @@ export function fromLitres(value: number): CubicMetre {
   return cubicMetre(value / 1000);
 }
 
-/** Litres from cubic metres. */
-export function toLitres(value: CubicMetre): number {
-  return value * 1000;
-}
-
 /** @throws OutOfRange when not finite */
 export function cubicMetreDifference(value: number): CubicMetreDifference {
   return within('volume difference', value, -Infinity, Infinity, 'm3') as CubicMetreDifference;

@@ -42,6 +42,21 @@ describe('a thread', () => {
     }
   });
 
+  // ISO 724 (pitch diameter) and the root diameter of VDI 2230, printed to 0.001 mm; from memory.
+  it.each([
+    ['M5', 4.48, 4.019],
+    ['M6', 5.35, 4.773],
+    ['M8', 7.188, 6.466],
+    ['M10', 9.026, 8.16],
+    ['M12', 10.863, 9.853],
+    ['M16', 14.701, 13.546],
+  ])('%s has the printed pitch and root diameter', (name, pitch, root) => {
+    const thread = parseThread(name);
+    if (!thread) throw new Error(name);
+    expect(pitchDiameter(thread) * 1000).toBeCloseTo(pitch, 3);
+    expect(rootDiameter(thread) * 1000).toBeCloseTo(root, 3);
+  });
+
   // ISO 898-1 gives the same area in a second form, pi/4 (d - 0.9382 P)^2.
   it('has the stress area of the second form of the standard', () => {
     for (const name of COARSE_THREADS) {
