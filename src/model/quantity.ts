@@ -46,37 +46,10 @@ export function readQuantity(
   assume?: string,
   example = exampleOf(dimension),
 ): QuantityResult {
-  const usual = assume ?? unitsOf(dimension)[0]?.symbol ?? '';
   const asWritten = text.trim();
   const trimmed = assume === undefined ? asWritten : withPoints(asWritten);
-  const unreadable = (found: string, expected: string): QuantityResult => ({
-    ok: false,
-    fault: { rule: 'unreadable-quantity', found, expected },
-  });
-  if (trimmed === '')
-    return unreadable('Nothing is written here.', `a number with its unit, such as ${example}`);
-  if (/\de[-+]?\d/i.test(trimmed))
-    return unreadable(`"${asWritten}" has a power of ten in it.`, `the number in full, such as ${example}`);
-  if (/\d,\d/.test(trimmed)) {
-    const pointed = trimmed.replace(/(\d),(\d)/g, '$1.$2');
-    return assume !== undefined && GROUPED.test(trimmed)
-      ? unreadable(
-          `"${asWritten}" may be read in two ways.`,
-          `${pointed} or ${trimmed.replace(GROUPED, '$1$2')}, whichever is meant`,
-        )
-      : NUMBERS_ONCE_POINTED.test(pointed)
-        ? unreadable(`"${asWritten}" has a comma in the number.`, `a point for decimals: ${pointed}`)
-        : unreadable(
-            `"${asWritten}" has more than one sign in a number.`,
-            'the number with a point before its decimals and nothing between its thousands',
-          );
-  }
-  if (/(^|[^\d.])0\d/.test(trimmed)) {
-    return unreadable(
-      `"${asWritten}" starts a number with a zero.`,
-      `the number without it, such as ${trimmed.replace(/(^|[^\d.])0+(\d)/g, '$1$2')}`,
-    );
-  }
+  const fault = faultInNumbers(asWritten, trimmed, example, assume !== undefined);
+  if (fault) return { ok: false, fault };
   const match = FORM.exec(trimmed);
   if (!match?.[1])
     return unreadable(
@@ -84,51 +57,10 @@ export function readQuantity(
       `a number with its unit, such as ${example}`,
     );
   const [, first, link, second, name] = match;
-  let unit: Unit | undefined;
-  if (name === undefined) {
-    if (assume === undefined && dimension !== 'plain') {
-      return {
-        ok: false,
-        fault: {
-          rule: 'wrong-unit',
-          found: `"${asWritten}" has no unit.`,
-          expected: `the unit behind it, such as ${example}`,
-        },
-      };
-    }
-    unit = findUnit(usual);
-  } else {
-    unit = findUnit(name);
-  }
-  if (!unit) {
-    return {
-      ok: false,
-      fault: {
-        rule: 'wrong-unit',
-        found: `"${(name ?? '').trim()}" is not a unit known here.`,
-        expected: `one of ${unitsOf(dimension)
-          .map((each) => each.symbol)
-          .join(', ')}`,
-      },
-    };
-  }
-  if (unit.dimension !== dimension) {
-    return {
-      ok: false,
-      fault: {
-        rule: 'wrong-unit',
-        found: `"${asWritten}" is ${article(unit.dimension)}, and this place takes ${article(dimension)}.`,
-        expected: `one of ${unitsOf(dimension)
-          .map((each) => each.symbol)
-          .join(', ')}, such as ${example}`,
-      },
-    };
-  }
-  const a = toNumber(first);
-  const b = second === undefined ? undefined : toNumber(second);
-  let [low, high] = [a, a];
-  if (b !== undefined)
-    [low, high] = link === '±' || link === '+/-' ? [a - Math.abs(b), a + Math.abs(b)] : [a, b];
+  const read = unitNamed(name, { asWritten, dimension, assume, example });
+  if ('fault' in read) return { ok: false, fault: read.fault };
+  const { unit } = read;
+  const [low, high] = ends(first, link, second);
   if (!Number.isFinite(toSI(low, unit)) || !Number.isFinite(toSI(high, unit)))
     return unreadable('So large a number cannot be meant.', `a number with its unit, such as ${example}`);
   if (low > high) return unreadable(`"${asWritten}" runs downwards.`, 'the smaller end first');
@@ -143,6 +75,83 @@ export function readQuantity(
       decimals: Math.min(MOST_DECIMALS, written),
     },
   };
+}
+
+function unreadable(found: string, expected: string): { ok: false; fault: QuantityFault } {
+  return { ok: false, fault: { rule: 'unreadable-quantity', found, expected } };
+}
+
+/** What is wrong with the writing of the numbers, whatever they measure. @param pointed with decimal commas as points */
+function faultInNumbers(
+  asWritten: string,
+  pointed: string,
+  example: string,
+  isTyped: boolean,
+): QuantityFault | undefined {
+  if (pointed === '')
+    return unreadable('Nothing is written here.', `a number with its unit, such as ${example}`).fault;
+  if (/\de[-+]?\d/i.test(pointed))
+    return unreadable(`"${asWritten}" has a power of ten in it.`, `the number in full, such as ${example}`)
+      .fault;
+  if (/\d,\d/.test(pointed)) return faultOfComma(asWritten, pointed, isTyped);
+  if (/(^|[^\d.])0\d/.test(pointed))
+    return unreadable(
+      `"${asWritten}" starts a number with a zero.`,
+      `the number without it, such as ${pointed.replace(/(^|[^\d.])0+(\d)/g, '$1$2')}`,
+    ).fault;
+  return undefined;
+}
+
+function faultOfComma(asWritten: string, trimmed: string, isTyped: boolean): QuantityFault {
+  const pointed = trimmed.replace(/(\d),(\d)/g, '$1.$2');
+  if (isTyped && GROUPED.test(trimmed))
+    return unreadable(
+      `"${asWritten}" may be read in two ways.`,
+      `${pointed} or ${trimmed.replace(GROUPED, '$1$2')}, whichever is meant`,
+    ).fault;
+  if (NUMBERS_ONCE_POINTED.test(pointed))
+    return unreadable(`"${asWritten}" has a comma in the number.`, `a point for decimals: ${pointed}`).fault;
+  return unreadable(
+    `"${asWritten}" has more than one sign in a number.`,
+    'the number with a point before its decimals and nothing between its thousands',
+  ).fault;
+}
+
+/** What a place takes, and the text that stands there. */
+interface Asked {
+  asWritten: string;
+  dimension: Dimension;
+  assume: string | undefined;
+  example: string;
+}
+
+/** The unit that is written, or the one to be taken where none is. */
+function unitNamed(
+  name: string | undefined,
+  { asWritten, dimension, assume, example }: Asked,
+): { unit: Unit } | { fault: QuantityFault } {
+  const known = unitsOf(dimension).map(({ symbol }) => symbol);
+  const wrong = (found: string, expected: string) => ({
+    fault: { rule: 'wrong-unit' as const, found, expected },
+  });
+  if (name === undefined && assume === undefined && dimension !== 'plain')
+    return wrong(`"${asWritten}" has no unit.`, `the unit behind it, such as ${example}`);
+  const unit = findUnit(name ?? assume ?? known[0] ?? '');
+  if (!unit) return wrong(`"${(name ?? '').trim()}" is not a unit known here.`, `one of ${known.join(', ')}`);
+  if (unit.dimension !== dimension)
+    return wrong(
+      `"${asWritten}" is ${article(unit.dimension)}, and this place takes ${article(dimension)}.`,
+      `one of ${known.join(', ')}, such as ${example}`,
+    );
+  return { unit };
+}
+
+/** Both ends of what is written: the same for one number, either side of it with a tolerance. */
+function ends(first: string, link: string | undefined, second: string | undefined): [number, number] {
+  const a = toNumber(first);
+  if (second === undefined) return [a, a];
+  const b = toNumber(second);
+  return link === '±' || link === '+/-' ? [a - Math.abs(b), a + Math.abs(b)] : [a, b];
 }
 
 /** A run of digits, points and commas. */
