@@ -2,10 +2,15 @@
 import { atmosphericPressure } from '../physics/atmosphere.ts';
 import { mixtureVapourPressure } from '../physics/boiling.ts';
 import { volumeRatio } from '../physics/expansion.ts';
-import { judgePressureTest, type PressureTest } from '../physics/pressure-decay.ts';
+import {
+  judgePressureTest,
+  type PressureReading,
+  type PressureTest,
+  type PressurisedSystem,
+} from '../physics/pressure-decay.ts';
 import { cubicMetre, fromCelsius, gaugePascal, kelvin, second } from '../physics/units.ts';
 import { ALTITUDE, altitudeOf, CAPACITY, CORRELATED_STRENGTH, GLYCOL, mixtureOf } from './coolant-inputs.ts';
-import type { Answer, Calculator, QuantityInput, Refusal } from './declaration.ts';
+import type { Answer, Calculator, QuantityInput, Refusal, Shower, Values } from './declaration.ts';
 
 function reading(name: string, label: string, unit: string, value: string): QuantityInput {
   const pressure = unit === 'bar';
@@ -66,61 +71,22 @@ export const pressureDecay: Calculator = {
   ],
   answer(values, show): Answer | Refusal {
     const outside = atmosphericPressure(altitudeOf(values));
-    for (const name of ['start', 'end'])
-      if (values.number(name) <= -0.9 * outside)
-        return {
-          refused: {
-            name,
-            message: `No tester pulls so near to nothing here: the air outside is ${show.quantity(outside, 'bar', 2)}.`,
-          },
-        };
-    const start = {
-      gauge: gaugePascal(values.number('start')),
-      temperature: kelvin(values.number('start-temperature')),
-    };
-    if (Math.abs(start.gauge) < TOO_LITTLE)
-      return {
-        refused: {
-          name: 'start',
-          message: `${show.quantity(start.gauge, 'bar', 2)} is no test: so little tries no seal. Pump up to what the cap is stamped for and begin again.`,
-        },
-      };
-    const end = {
-      gauge: gaugePascal(values.number('end')),
-      temperature: kelvin(values.number('end-temperature')),
-    };
+    const tooDeep = ['start', 'end'].find((name) => values.number(name) <= -0.9 * outside);
+    if (tooDeep !== undefined)
+      return refuse(
+        tooDeep,
+        `No tester pulls so near to nothing here: the air outside is ${show.quantity(outside, 'bar', 2)}.`,
+      );
+    const [start, end] = [readingOf(values, 'start'), readingOf(values, 'end')];
     const system = {
       mixture: mixtureOf(values),
       liquid: cubicMetre(values.number('capacity')),
       air: cubicMetre(values.number('air')),
       outside,
     };
-    for (const [name, { gauge, temperature }] of [
-      ['start', start],
-      ['end', end],
-    ] as const) {
-      const least = mixtureVapourPressure(system.mixture, temperature) - outside + NO_AIR_LEFT;
-      if (gauge < least)
-        return {
-          refused: {
-            name,
-            message: `At ${show.quantity(temperature, '°C', 0)} the vapour of the coolant alone keeps the tester at ${show.quantity(least, 'bar', 2)} or more. The pressure or the temperature was read wrong.`,
-          },
-        };
-    }
-    const shrinks =
-      system.liquid *
-      (volumeRatio(system.mixture, ROOM, start.temperature) -
-        volumeRatio(system.mixture, ROOM, end.temperature));
-    if (system.air + shrinks < system.air / 100)
-      return {
-        refused: {
-          name: 'air',
-          message: `Warming so far, the coolant would grow by ${show.quantity(-shrinks, 'l', 2)} and fill all the air inside. Look at the air, the capacity and the two temperatures again.`,
-        },
-      };
-    const took = second(values.number('took'));
-    const test = judgePressureTest(system, start, end, took);
+    const refusal = refusalOf(system, start, end, show);
+    if (refusal) return refusal;
+    const test = judgePressureTest(system, start, end, second(values.number('took')));
     const rate = show.quantity(test.lossRate, 'ml/min', test.lossRate * 6e7 < 10 ? 1 : 0);
     const tight = show.quantity(test.tight, 'bar', 2);
     const unsure = show.quantity(test.uncertainty, 'bar', 2);
@@ -176,3 +142,44 @@ export const pressureDecay: Calculator = {
       'about 0.05 bar from rigid hoses and even temperature; a fifth of the correction is counted as doubt and shown',
   },
 };
+
+function readingOf(values: Values, name: 'start' | 'end'): PressureReading {
+  return {
+    gauge: gaugePascal(values.number(name)),
+    temperature: kelvin(values.number(`${name}-temperature`)),
+  };
+}
+
+function refuse(name: string, message: string): Refusal {
+  return { refused: { name, message } };
+}
+
+/** Why two readings prove nothing whatever the system: too little pressure, less than its own vapour, or no room for air. */
+function refusalOf(
+  system: PressurisedSystem,
+  start: PressureReading,
+  end: PressureReading,
+  show: Shower,
+): Refusal | undefined {
+  if (Math.abs(start.gauge) < TOO_LITTLE)
+    return refuse(
+      'start',
+      `${show.quantity(start.gauge, 'bar', 2)} is no test: so little tries no seal. Pump up to what the cap is stamped for and begin again.`,
+    );
+  for (const [name, { gauge, temperature }] of Object.entries({ start, end })) {
+    const least = mixtureVapourPressure(system.mixture, temperature) - system.outside + NO_AIR_LEFT;
+    if (gauge < least)
+      return refuse(
+        name,
+        `At ${show.quantity(temperature, '°C', 0)} the vapour of the coolant alone keeps the tester at ${show.quantity(least, 'bar', 2)} or more. The pressure or the temperature was read wrong.`,
+      );
+  }
+  const sizeAt = ({ temperature }: PressureReading) => volumeRatio(system.mixture, ROOM, temperature);
+  const shrinks = system.liquid * (sizeAt(start) - sizeAt(end));
+  if (system.air + shrinks < system.air / 100)
+    return refuse(
+      'air',
+      `Warming so far, the coolant would grow by ${show.quantity(-shrinks, 'l', 2)} and fill all the air inside. Look at the air, the capacity and the two temperatures again.`,
+    );
+  return undefined;
+}
