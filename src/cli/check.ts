@@ -41,7 +41,7 @@ async function check(): Promise<void> {
   if (values.mend) {
     const mended = await mendFiles(findings);
     ({ findings, count } = await readShelf(folder));
-    if (!values.json) process.stdout.write(`${mended} mended; what is left:\n\n`);
+    if (!values.json && !values.quality) process.stdout.write(`${mended} mended; what is left:\n\n`);
   }
   const seconds = (performance.now() - began) / 1000;
   if (values.json) process.stdout.write(reportJson(findings, count));

@@ -38,3 +38,10 @@ test('a file that is not UTF-8 is left as it is', () => {
   expect(format().stdout).toContain('cap-tester.yaml: left as it is; it is not UTF-8.');
   expect(readFileSync(file)).toEqual(bytes);
 }, 60_000);
+
+test('what YAML cannot read is left as it is, and who says why is named', () => {
+  const broken = 'title: "Cap tester\nuse: [\n';
+  writeFileSync(file, broken);
+  expect(format().stdout).toContain('cap-tester.yaml: left as it is; npm run check says why.');
+  expect(readFileSync(file, 'utf8')).toBe(broken);
+}, 60_000);

@@ -1,6 +1,6 @@
 /** A new record of each kind is whole and valid before a word of it is changed. */
 import { spawnSync } from 'node:child_process';
-import { cpSync, mkdtempSync, readFileSync, rmSync } from 'node:fs';
+import { cpSync, mkdtempSync, readFileSync, rmSync, writeFileSync } from 'node:fs';
 import { tmpdir } from 'node:os';
 import { join } from 'node:path';
 import { afterAll, beforeAll, expect, test } from 'vitest';
@@ -123,4 +123,14 @@ test('the day is the day here, wherever that is', () => {
     const written = /^reviewed: (\S+)/m.exec(stdout)?.[1];
     expect([before, here.format(new Date())]).toContain(written);
   }
+}, 60_000);
+
+test('a file that is there and cannot be read as a record is never written over', () => {
+  const file = join(shelf, 'tools/half-written.yaml');
+  writeFileSync(file, 'title: Half writ');
+  const { status, stderr } = make('tool', '--title', 'Half written');
+  expect(stderr).toMatch(/half-written\.yaml is there already and was left as it is\. Give another id/);
+  expect(status).toBe(2);
+  expect(readFileSync(file, 'utf8')).toBe('title: Half writ');
+  rmSync(file);
 }, 60_000);

@@ -56,6 +56,13 @@ test('what can be mended is mended, and the shelf checked again', () => {
   expect(status).toBe(0);
 });
 
+test('what is meant for tools is JSON and nothing else, mended or not', () => {
+  for (const form of ['--json', '--quality']) {
+    const { stdout } = check([faulty('misspelt-field'), '--mend', form]);
+    expect(() => JSON.parse(stdout), `${form}: ${stdout}`).not.toThrow();
+  }
+});
+
 test('on the host the annotations come as well', () => {
   const { stdout } = check([faulty('wrong-word')], { GITHUB_ACTIONS: 'true' });
   expect(stdout).toMatch(/^::error file=.*hose-watch\.yaml,line=5,col=9,title=wrong-word::/m);
