@@ -190,3 +190,16 @@ test('a link, a folder, a file that is not there', () => {
   expect(take('nowhere.yaml').stderr).toContain('There is no file "nowhere.yaml"');
   expect(take().stderr).toContain('npm run take-in <note.yaml');
 }, 60_000);
+
+test('where the second of two notes cannot be written the first is taken back, and the branch is told of', () => {
+  // A file in the way of the folder of 2025.
+  writeFileSync(join(home, 'content/notes/2025'), '');
+  const first = saved('second-bleed-screw.yaml', noteText(NOTE));
+  const older = { ...NOTE, title: 'An older note', date: '2025-11-25' };
+  const { stderr, status } = take(first, saved('older-note.yaml', noteText(older)));
+  expect(stderr).toMatch(/^The notes could not be written, and none was: /);
+  expect(stderr).toMatch(/git switch -\n$/);
+  expect(status).toBe(2);
+  expect(existsSync(join(home, PATH))).toBe(false);
+  expect(git('log', '--format=%s')).toBe('The shelf');
+}, 60_000);
