@@ -74,6 +74,10 @@ type Say = (judged: Judged, vehicle: TraceVehicle, habit: Habit) => Parts;
 
 const LEVEL_FIRST = 'Engine off, let it cool, leave the cap alone. Then level first, and the walk.';
 
+function endOfScale({ faults: [fault] }: Judged['sensor'], habit: Habit): string {
+  return fault ? degrees(fault.to, habit) : 'the end of its scale';
+}
+
 const FINDING_WORDS: Record<Judged['verdict']['finding'], Say> = {
   sound: ({ cold, course, hot }, vehicle, habit) =>
     cold.is === 'opens' && course.pause
@@ -174,15 +178,18 @@ const FINDING_WORDS: Record<Judged['verdict']['finding'], Say> = {
       next: 'Move plug and loom with the engine idling and watch the reading. What the rest of the log says about the thermostat is not to be relied on.',
     };
   },
-  'sensor-open-or-short': ({ sensor }, _vehicle, habit) => {
-    const fault = sensor.faults[0];
-    return {
-      sentence: `The sensor circuit is ${fault?.kind === 'short' ? 'shorted' : 'open'}: it reads ${fault ? degrees(fault.to, habit) : 'the end of its scale'}.`,
-      because:
-        'An open sensor reads the bottom of the scale, a shorted one the top. Many controllers then run the fans and put in a figure of their own.',
-      next: 'Unplug the sensor, bridge the plug: a sound circuit goes from one end of the scale to the other.',
-    };
-  },
+  'sensor-open': ({ sensor }, _vehicle, habit) => ({
+    sentence: `The sensor circuit is open: it reads ${endOfScale(sensor, habit)}.`,
+    because:
+      'Nothing connected reads as the bottom of the scale. Many controllers then run the fans and put in a figure of their own.',
+    next: 'Unplug the sensor and bridge its plug: where the reading goes to the top, the wiring is sound and the sensor is open.',
+  }),
+  'sensor-shorted': ({ sensor }, _vehicle, habit) => ({
+    sentence: `The sensor circuit is shorted: it reads ${endOfScale(sensor, habit)}.`,
+    because:
+      'A wire to earth reads as the top of the scale, hotter than coolant gets. Many controllers then run the fans and put in a figure of their own.',
+    next: 'Unplug the sensor: where the reading falls to the bottom, the sensor is shorted; where it stays, the wire is.',
+  }),
   'sensor-stands-still': ({ sensor }, _vehicle, habit) => {
     const fault = sensor.faults[0];
     return {

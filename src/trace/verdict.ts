@@ -22,7 +22,8 @@ export const FINDINGS = [
   'holds-high',
   'too-hot',
   'sensor-jumps',
-  'sensor-open-or-short',
+  'sensor-open',
+  'sensor-shorted',
   'sensor-stands-still',
   'sensor-under-air',
   'cannot-tell',
@@ -144,10 +145,8 @@ const MEANINGS: Record<FindingId, Meaning> = {
   },
   'too-hot': { stop: true, causes: [], symptom: 'hot-within-minutes' },
   'sensor-jumps': { causes: ['sensor-intermittent'], symptom: 'swings-up-and-down' },
-  'sensor-open-or-short': {
-    causes: ['sensor-open-circuit', 'sensor-short-circuit'],
-    symptom: 'stays-dead-cold',
-  },
+  'sensor-open': { causes: ['sensor-open-circuit'], symptom: 'stays-dead-cold' },
+  'sensor-shorted': { causes: ['sensor-short-circuit'], symptom: 'reads-hot-engine-is-not' },
   'sensor-stands-still': { causes: ['sensor-open-circuit', 'sensor-intermittent'] },
   'sensor-under-air': { causes: ['sensor-reads-low'], symptom: 'reads-low-at-cruise' },
   'cannot-tell': { causes: [] },
@@ -213,7 +212,7 @@ function findingOf({ grid, vehicle, sensor, start, hot, cold }: Seen): Found {
   for (const { kind, times } of sensor) {
     if (kind === 'jump') return found('sensor-jumps', times > 1);
     if (kind === 'flat') return found('sensor-stands-still', true);
-    return found('sensor-open-or-short', true);
+    return found(kind === 'short' ? 'sensor-shorted' : 'sensor-open', true);
   }
   const duration = grid.length * grid.step;
   if (duration < SHORTEST) return { id: 'cannot-tell', sure: 'not at all', because: ['too-short'] };

@@ -162,6 +162,22 @@ test('cold and driven, a reading that stays within 15 K of the air is none', () 
   expect(verdict.finding).toBe('sensor-stands-still');
 });
 
+test.each([
+  [-40, 'sensor-open', 'sensor-open-circuit', 'stays-dead-cold', /^The sensor circuit is open: it reads −40/],
+  [215, 'sensor-shorted', 'sensor-short-circuit', 'reads-hot-engine-is-not', /is shorted: it reads 215/],
+] as const)(
+  '%d °C all along: the end of the scale says which fault, and where to go on',
+  (reading, finding, cause, symptom, words) => {
+    const rows = Array.from({ length: 400 }, (_, second) => `${second},${reading},50,18`);
+    const { verdict, told } = judged(
+      `time (s),coolant (°C),speed (km/h),ambient (°C)\n${rows.join('\n')}`,
+      STAMP_87,
+    );
+    expect(verdict).toMatchObject({ finding, causes: [cause], symptom });
+    expect(told.sentence).toMatch(words);
+  },
+);
+
 test('let down at speed, then past its opening standing: not called straight past', () => {
   const legs: Leg[] = [
     { kind: 'town', seconds: 500 },
