@@ -2,7 +2,7 @@
 import { defineConfig } from 'vitest/config';
 import { BaseSequencer, type TestSpecification } from 'vitest/node';
 
-const SITE = 'tests/site/*.test.ts';
+const SITE = 'tests/browser/*.test.ts';
 /** Short files with long work: begun last, one of them would be waited for alone. */
 const LONG = /\/(accessibility|security|offline)\.test\.ts$/;
 

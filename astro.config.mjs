@@ -1,6 +1,6 @@
 import mdx from '@astrojs/mdx';
 import { defineConfig } from 'astro/config';
-import { finish } from './src/site/finish/integration.ts';
+import { finish } from './src/site/after-build/integration.ts';
 
 // Nothing about this machine or its builds is told to anyone.
 process.env.ASTRO_TELEMETRY_DISABLED = '1';

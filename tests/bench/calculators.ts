@@ -4,7 +4,7 @@
  */
 import { cpus, loadavg } from 'node:os';
 import { CALCULATORS } from '../../src/calculators/catalogue.ts';
-import { builtSite, launchBrowser, openPage, serveSite } from '../site/browser.ts';
+import { builtSite, launchBrowser, openPage, serveSite } from '../browser/browser.ts';
 
 /** Keys pressed on each calculator. */
 const KEYS = 60;

@@ -5,7 +5,7 @@
 import { mkdtemp, rm, writeFile } from 'node:fs/promises';
 import { cpus, tmpdir } from 'node:os';
 import { join } from 'node:path';
-import { builtSite, folderRoot, launchBrowser, serveSite } from '../site/browser.ts';
+import { builtSite, folderRoot, launchBrowser, serveSite } from '../browser/browser.ts';
 import { longLog } from '../trace/long-log.ts';
 
 const browser = await launchBrowser();

@@ -4,8 +4,8 @@
  */
 import { cpus } from 'node:os';
 import { readShelf } from '../../src/library/read-shelf.ts';
-import { builtSite, launchBrowser, SIZES, serveSite } from '../site/browser.ts';
-import { usualAnswers } from '../site/usual-answers.ts';
+import { builtSite, launchBrowser, SIZES, serveSite } from '../browser/browser.ts';
+import { usualAnswers } from '../browser/usual-answers.ts';
 
 const SLOWED = 6;
 const VEHICLE = 'aldermoor-tarn-16';

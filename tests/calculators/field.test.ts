@@ -6,7 +6,7 @@ import type { QuantityInput } from '../../src/calculators/declaration.ts';
 import { unitsOffered } from '../../src/calculators/reader-units.ts';
 import { METRIC, US } from '../../src/model/habit.ts';
 import { readQuantity } from '../../src/model/quantity.ts';
-import { joinField, keypadOf, splitField, writeDefault } from '../../src/site/calculator-field.ts';
+import { joinField, keypadOf, splitField, writeDefault } from '../../src/site/calculator/calculator-field.ts';
 import { drawCurve } from '../../src/site/drawings/curve.ts';
 
 const QUANTITIES = CALCULATORS.flatMap(({ inputs }) =>

@@ -5,7 +5,7 @@ import { METRIC, US } from '../../src/model/habit.ts';
 import { readQuantity } from '../../src/model/quantity.ts';
 import { quantityText } from '../../src/model/show-quantity.ts';
 import { UNITS } from '../../src/model/units.ts';
-import { readLitres } from '../../src/site/job/litres.ts';
+import { readLitres } from '../../src/site/job/page/litres.ts';
 import { hostileText, LIMIT, runs, UNCLEAN } from './runs.ts';
 
 const DIMENSIONS = [...new Set(UNITS.map((unit) => unit.dimension))];

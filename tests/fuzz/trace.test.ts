@@ -1,7 +1,7 @@
 /** Logs of the road test: any file gives a verdict or a message, and what is drawn of it is a drawing and nothing else. */
 import fc from 'fast-check';
 import { expect, test } from 'vitest';
-import { drawTrace } from '../../src/site/islands/trace-chart.ts';
+import { drawTrace } from '../../src/site/drawings/trace-chart.ts';
 import { eventsOf } from '../../src/trace/events.ts';
 import { judgeTrace } from '../../src/trace/judge-trace.ts';
 import { decode } from '../../src/trace/read/decode.ts';

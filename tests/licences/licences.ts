@@ -90,7 +90,7 @@ export async function shipped(): Promise<Licensed[]> {
   const entries = [
     'src/site/islands/*.ts',
     'src/site/worker/worker.ts',
-    'src/site/search/start.ts',
+    'src/site/search/page/start.ts',
     'src/calculators/*.ts',
   ];
   const { metafile } = await build({

@@ -1,4 +1,4 @@
-import '../page-globals.ts';
+import './page-globals.ts';
 
 const loads = new Map<string, Promise<void>>();
 

@@ -1,4 +1,4 @@
-import '../page-globals.ts';
+import './page-globals.ts';
 
 let load: Promise<void> | undefined;
 

@@ -4,8 +4,14 @@ import { isAsked, isExample, type Typed, workOut } from '../../calculators/work-
 import { pointedText, readQuantity } from '../../model/quantity.ts';
 import { loadScript } from '../browser/load-script.ts';
 import { loadStyle } from '../browser/load-style.ts';
-import '../page-globals.ts';
-import { answerDetail, answerSentence, answerTone, waitingSentence } from '../calculator-answer.ts';
+import '../browser/page-globals.ts';
+import { button } from '../browser/element.ts';
+import {
+  answerDetail,
+  answerSentence,
+  answerTone,
+  waitingSentence,
+} from '../calculator/calculator-answer.ts';
 import {
   convertField,
   type FieldText,
@@ -13,10 +19,9 @@ import {
   splitField,
   writeDefault,
   writeField,
-} from '../calculator-field.ts';
-import { answerPlace, calculatorForm, IN_STEP, standingText } from '../calculator-form.ts';
-import { putOnJobCard } from '../job/hand-over.ts';
-import { button } from './element.ts';
+} from '../calculator/calculator-field.ts';
+import { answerPlace, calculatorForm, IN_STEP, standingText } from '../calculator/calculator-form.ts';
+import { putOnJobCard } from '../job/page/hand-over.ts';
 
 /** Longest text a field is given from an address. */
 const LONGEST = 60;

@@ -1,6 +1,6 @@
 /** The button on a vehicle's page and in the list of vehicles; once chosen, the way back to the complaint. */
 import { loadScript } from '../browser/load-script.ts';
-import '../page-globals.ts';
+import '../browser/page-globals.ts';
 
 const loadRest = () => loadScript('vehicle-chosen').catch(() => undefined);
 

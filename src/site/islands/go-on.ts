@@ -1,9 +1,10 @@
 /** On the front page: the way back to the walk and the card that were left open on this device. */
-import { jobTitle } from '../job/new-job.ts';
-import { openCard } from '../job/open-card.ts';
-import { cameFrom } from '../keep.ts';
-import '../page-globals.ts';
-import { element } from './element.ts';
+
+import { cameFrom } from '../browser/storage.ts';
+import { jobTitle } from '../job/page/new-job.ts';
+import { openCard } from '../job/page/open-card.ts';
+import '../browser/page-globals.ts';
+import { element } from '../browser/element.ts';
 
 class GoOn extends HTMLElement {
   connectedCallback() {

@@ -1,17 +1,18 @@
 /** The job card: several on one device, kept at every key, printed as sheets, carried on as JSON or as a note. */
 import type { Job } from '../../model/job.ts';
-import { withKnownDraft } from '../job/draft.ts';
-import type { JobPlan } from '../job/job-plan.ts';
-import { jobs, openJobId, setOpenJob } from '../job/job-store.ts';
-import { newJob } from '../job/new-job.ts';
-import { noteFromJob } from '../job/note-from-job.ts';
-import { isOnShelf } from '../job/on-shelf.ts';
-import { switchTo } from '../job/open-card.ts';
-import { keepsAnything, merged, newId } from '../kept/device-store.ts';
-import { drafts } from '../kept/note-drafts.ts';
-import '../page-globals.ts';
-import type { CardOnPage } from './card-on-page.ts';
-import { button, element } from './element.ts';
+import { keepsAnything, merged, newId } from '../browser/device-store.ts';
+import type { JobPlan } from '../job/build/job-plan.ts';
+import { withKnownDraft } from '../job/page/draft.ts';
+import { jobs, openJobId, setOpenJob } from '../job/page/job-store.ts';
+import { newJob } from '../job/page/new-job.ts';
+import { noteFromJob } from '../job/page/note-from-job.ts';
+import { isOnShelf } from '../job/page/on-shelf.ts';
+import { switchTo } from '../job/page/open-card.ts';
+import { drafts } from '../note/page/note-drafts.ts';
+import '../browser/page-globals.ts';
+import { button, element } from '../browser/element.ts';
+import { followFields, unkeptWarning } from '../browser/kept-fields.ts';
+import type { CardOnPage } from '../job/page/card-on-page.ts';
 import {
   addLitres,
   addOpen,
@@ -22,13 +23,12 @@ import {
   showOpen,
   showReadings,
   showRemarks,
-} from './job-card-entries.ts';
-import { showAnswers, showCards, showVehicle } from './job-card-head.ts';
-import { layOut, sheetCalled, showSheet } from './job-card-sheets.ts';
-import { showTorques } from './job-card-torques.ts';
-import { askClear, askRemove, exportCards, takeFile } from './job-card-transfer.ts';
-import { loadPlan, PlanForCard } from './job-plan.ts';
-import { followFields, unkeptWarning } from './kept-fields.ts';
+} from '../job/page/job-card-entries.ts';
+import { showAnswers, showCards, showVehicle } from '../job/page/job-card-head.ts';
+import { layOut, sheetCalled, showSheet } from '../job/page/job-card-sheets.ts';
+import { showTorques } from '../job/page/job-card-torques.ts';
+import { askClear, askRemove, exportCards, takeFile } from '../job/page/job-card-transfer.ts';
+import { loadPlan, PlanForCard } from '../job/page/plan-for-card.ts';
 
 const TEXTS = ['name', 'plate', 'distance', 'said', 'found', 'did', 'watch'] as const;
 type TextName = (typeof TEXTS)[number];

@@ -4,9 +4,9 @@ import { type KnownLayout, layoutAllows } from '../../model/layout.ts';
 import type { Answers } from '../walk/answers.ts';
 import { SKIPPED } from '../walk/answers.ts';
 import type { WalkData } from '../walk/walk-data.ts';
-import '../page-globals.ts';
-import { element } from './element.ts';
-import type { KnownListener } from './known-part.ts';
+import '../browser/page-globals.ts';
+import { element } from '../browser/element.ts';
+import type { KnownListener } from '../walk/page/known-part.ts';
 
 /** In the order of a morning: cold first, what has to come apart last. */
 const GROUPS = [

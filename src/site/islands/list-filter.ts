@@ -1,5 +1,5 @@
 /** A field above a long list that leaves only the lines with the words typed in it. */
-import { element } from './element.ts';
+import { element } from '../browser/element.ts';
 
 class ListFilter extends HTMLElement {
   connectedCallback() {

@@ -1,7 +1,7 @@
 /** What <ht-offline> offers once a newer version of the shelf has come; fetched then, since most pages never see one. */
 import type { FromPage } from '../worker/messages.ts';
-import '../page-globals.ts';
-import { button } from './element.ts';
+import '../browser/page-globals.ts';
+import { button } from '../browser/element.ts';
 
 /** The reader pressed here, so this page may load itself anew; another page only offers to. */
 let chosen = false;

@@ -3,9 +3,12 @@ import { checkNote, type NoteFault } from '../../library/check-note.ts';
 import { isNote, type Note, type UnfinishedNote } from '../../model/note.ts';
 import { idFromTitle, notePath, noteText } from '../../model/note-file.ts';
 import { HOST_KINDS } from '../../model/shop.ts';
-import '../page-globals.ts';
-import { newFilePage } from '../host-address.ts';
-import { keepsAnything, merged } from '../kept/device-store.ts';
+import '../browser/page-globals.ts';
+import { keepsAnything, merged } from '../browser/device-store.ts';
+import { button, element } from '../browser/element.ts';
+import { followFields, unkeptWarning } from '../browser/kept-fields.ts';
+import { saveFile } from '../browser/save-file.ts';
+import { newFilePage } from '../note/host-address.ts';
 import {
   DRAFT_FIELDS,
   type DraftField,
@@ -13,11 +16,8 @@ import {
   type NoteDraft,
   newDraft,
   noteOf,
-} from '../kept/note-drafts.ts';
+} from '../note/page/note-drafts.ts';
 import { dayAndTimeText } from '../text/day-and-time.ts';
-import { button, element } from './element.ts';
-import { followFields, unkeptWarning } from './kept-fields.ts';
-import { saveFile } from './save-file.ts';
 
 type Field = HTMLInputElement | HTMLSelectElement | HTMLTextAreaElement;
 

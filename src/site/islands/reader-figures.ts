@@ -1,9 +1,9 @@
 /** The figures of a page in the values of the chosen vehicle and in the reader's units; no other page needs the tables of units. */
 import { layoutAllows } from '../../model/layout.ts';
-import '../page-globals.ts';
-import { showFigures, showReadings, withFigures } from './figures.ts';
-import { fitNotes } from './fit-notes.ts';
-import { foldOtherSteps } from './other-steps.ts';
+import '../browser/page-globals.ts';
+import { showFigures, showReadings, withFigures } from '../vehicle/page/figures.ts';
+import { fitNotes } from '../vehicle/page/fit-notes.ts';
+import { foldOtherSteps } from '../vehicle/page/other-steps.ts';
 
 window.headertank.figures = {
   fill(part) {

@@ -1,10 +1,11 @@
 /** The chosen vehicle's record was renamed: what this device keeps under an older id of it goes on under the one of now. */
-import { isJob } from '../job/job-store.ts';
-import { forget, keep, kept, keptNames, keptText } from '../keep.ts';
-import { isText } from '../kept/guards.ts';
-import type { KeptName } from '../kept/names.ts';
-import { isDraft } from '../kept/note-drafts.ts';
-import '../page-globals.ts';
+
+import { isText } from '../browser/guards.ts';
+import { forget, keep, kept, keptNames, keptText } from '../browser/storage.ts';
+import type { KeptName } from '../browser/storage-names.ts';
+import { isJob } from '../job/page/job-store.ts';
+import { isDraft } from '../note/page/note-drafts.ts';
+import '../browser/page-globals.ts';
 
 /** Nobody has changed these things, so each keeps the moment of its last change. @returns whether anything was to be done */
 function follow(): boolean {

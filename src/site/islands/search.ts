@@ -1,11 +1,12 @@
 /** <ht-search>: results as one types, on the front page and on the search page. Without it the form leads to search.html. */
-import type { Answer } from '../search/engine.ts';
-import { kindOptions } from '../search/kind-choice.ts';
-import { openSearch } from '../search/open-search.ts';
-import { resultItem } from '../search/results-list.ts';
-import { sayFound, unknownCodes } from '../search/say-found.ts';
+
+import { button, element } from '../browser/element.ts';
+import type { Answer } from '../search/page/engine.ts';
+import { kindOptions } from '../search/page/kind-choice.ts';
+import { openSearch } from '../search/page/open-search.ts';
+import { resultItem } from '../search/page/results-list.ts';
+import { sayFound, unknownCodes } from '../search/page/say-found.ts';
 import { wordsOf } from '../search/words.ts';
-import { button, element } from './element.ts';
 
 /** While letters come one by one, in milliseconds; pasted, spoken or suggested words come whole and are looked for at once. */
 const PAUSE = 120;

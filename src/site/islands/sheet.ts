@@ -1,6 +1,6 @@
 /** The button that prints a sheet, without scripts the browser's own does; and the chosen vehicle's minutes on it. */
-import { button } from './element.ts';
-import { showBooking } from './walk-booking.ts';
+import { button } from '../browser/element.ts';
+import { showBooking } from '../walk/page/walk-booking.ts';
 
 class Print extends HTMLElement {
   connectedCallback() {

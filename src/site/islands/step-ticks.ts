@@ -1,10 +1,10 @@
 /** Boxes at the steps of a procedure; what is ticked is kept on the open card. */
-import { jobs } from '../job/job-store.ts';
-import { jobTitle } from '../job/new-job.ts';
-import { openCard } from '../job/open-card.ts';
-import { tickStep } from '../job/steps.ts';
-import '../page-globals.ts';
-import { element } from './element.ts';
+import { jobs } from '../job/page/job-store.ts';
+import { jobTitle } from '../job/page/new-job.ts';
+import { openCard } from '../job/page/open-card.ts';
+import { tickStep } from '../job/page/steps.ts';
+import '../browser/page-globals.ts';
+import { element } from '../browser/element.ts';
 
 class Steps extends HTMLElement {
   private readonly boxes = new Map<number, HTMLInputElement>();

@@ -1,10 +1,10 @@
 /** Behind the vehicle's name in the top line: its page, another one, none, and the cards of this device. */
 import { loadScript } from '../browser/load-script.ts';
-import { jobs, openJobId } from '../job/job-store.ts';
-import { jobTitle } from '../job/new-job.ts';
-import { switchTo } from '../job/open-card.ts';
-import '../page-globals.ts';
-import { button, element } from './element.ts';
+import { jobs, openJobId } from '../job/page/job-store.ts';
+import { jobTitle } from '../job/page/new-job.ts';
+import { switchTo } from '../job/page/open-card.ts';
+import '../browser/page-globals.ts';
+import { button, element } from '../browser/element.ts';
 
 /** Cards that are offered; all of them stand on the page of the job card. */
 const MOST = 6;

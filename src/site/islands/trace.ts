@@ -1,19 +1,19 @@
 /** The road test's page: a log is chosen or dropped, read in the background, judged, drawn. Nothing leaves the device. */
-import '../page-globals.ts';
+import '../browser/page-globals.ts';
 import { readQuantity } from '../../model/quantity.ts';
 import type { Judged, Said } from '../../trace/judge-trace.ts';
 import type { Choice } from '../../trace/read/layout.ts';
 import type { LogFault, Understood } from '../../trace/read/read-log.ts';
 import { clockText, degrees, tell } from '../../trace/say.ts';
 import { traceVehicleOf } from '../../trace/vehicle.ts';
-import { putOnJobCard } from '../job/hand-over.ts';
-import { button, element } from './element.ts';
-import { BackgroundReader } from './trace-background.ts';
-import { columnFields } from './trace-columns.ts';
-import { traceNames } from './trace-names.ts';
-import './trace-proof.ts';
-import type { Answer } from './trace-reader.ts';
-import { ChartPart, monitorPart, verdictPart } from './trace-view.ts';
+import { button, element } from '../browser/element.ts';
+import { putOnJobCard } from '../job/page/hand-over.ts';
+import { BackgroundReader } from '../road-test/page/trace-background.ts';
+import { columnFields } from '../road-test/page/trace-columns.ts';
+import { traceNames } from '../road-test/page/trace-names.ts';
+import '../road-test/page/trace-proof.ts';
+import type { Answer } from '../road-test/page/trace-reader.ts';
+import { ChartPart, monitorPart, verdictPart } from '../road-test/page/trace-view.ts';
 
 /** Longer files are refused before they fill the memory, bytes. */
 const LONGEST_FILE = 200e6;

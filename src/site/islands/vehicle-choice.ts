@@ -1,8 +1,8 @@
 /** <ht-vehicle-choice>: the vehicles of the shelf by any part of their name, chosen without leaving the page. */
 import { loadScript } from '../browser/load-script.ts';
-import { vehicleToCard } from '../job/vehicle-to-card.ts';
-import '../page-globals.ts';
-import { button, element } from './element.ts';
+import { vehicleToCard } from '../job/page/vehicle-to-card.ts';
+import '../browser/page-globals.ts';
+import { button, element } from '../browser/element.ts';
 
 /** Rows on a phone's screen, the keyboard open. */
 const MOST = 6;

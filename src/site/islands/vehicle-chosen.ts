@@ -1,8 +1,9 @@
 /** What is said and offered once a vehicle is chosen; fetched when the button is about to be pressed. */
-import { vehicleToCard } from '../job/vehicle-to-card.ts';
-import { cameFrom } from '../keep.ts';
-import '../page-globals.ts';
-import { element } from './element.ts';
+
+import { cameFrom } from '../browser/storage.ts';
+import { vehicleToCard } from '../job/page/vehicle-to-card.ts';
+import '../browser/page-globals.ts';
+import { element } from '../browser/element.ts';
 
 window.headertank.sayChosen = (after, vehicle, stays) => {
   const says = element('p', { role: 'status' });

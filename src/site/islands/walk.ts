@@ -2,34 +2,34 @@
  * The walk, one question at a time. Answers live in the address and on the device; the drawn path is followed while
  * it goes on, and the planner finds another way when a test is skipped or every named cause is ruled out.
  */
-import '../page-globals.ts';
+import '../browser/page-globals.ts';
 // The walk says its questions with figures in them from the start; in one script the two weigh less than side by side.
 import './reader-figures.ts';
 import { describeContradiction } from '../../diagnosis/reason.ts';
-import { keep, kept } from '../keep.ts';
-import { isTexts } from '../kept/guards.ts';
+import { afterPaint } from '../browser/after-paint.ts';
+import { button, element } from '../browser/element.ts';
+import { isTexts } from '../browser/guards.ts';
+import { keepChildren } from '../browser/keep-children.ts';
+import { keep, kept } from '../browser/storage.ts';
+import { unfetched } from '../browser/unfetched.ts';
 import { type Answers, layoutKey, readAnswers, SKIPPED, withAnswer, writeAnswers } from '../walk/answers.ts';
-import { Diagnoser } from '../walk/diagnose.ts';
-import { knownIn } from '../walk/known-answers.ts';
 import { notHere } from '../walk/not-here.ts';
-import { allAnswers, partOnPath, type Replay } from '../walk/replay.ts';
+import { Diagnoser } from '../walk/page/diagnose.ts';
+import { knownIn } from '../walk/page/known-answers.ts';
+import { KnownPart } from '../walk/page/known-part.ts';
+import { NextQuestions } from '../walk/page/next-questions.ts';
+import { allAnswers, partOnPath, type Replay } from '../walk/page/replay.ts';
+import { Trail } from '../walk/page/trail.ts';
+import { showBooking } from '../walk/page/walk-booking.ts';
+import { WalkFoot } from '../walk/page/walk-foot.ts';
+import { handOver } from '../walk/page/walk-hand-over.ts';
+import { keepWalk, resumeOffer } from '../walk/page/walk-kept.ts';
+import { likelyParts } from '../walk/page/walk-likely.ts';
+import { WalkParts } from '../walk/page/walk-parts.ts';
+import { fitQuestion, stateAfter, type WalkState } from '../walk/page/walk-state.ts';
+import { showStops } from '../walk/page/walk-vehicle.ts';
+import { WalkWords } from '../walk/page/walk-words.ts';
 import type { WalkData } from '../walk/walk-data.ts';
-import { WalkWords } from '../walk/walk-words.ts';
-import { afterPaint } from './after-paint.ts';
-import { button, element } from './element.ts';
-import { keepChildren } from './keep-children.ts';
-import { KnownPart } from './known-part.ts';
-import { NextQuestions } from './next-questions.ts';
-import { Trail } from './trail.ts';
-import { unfetched } from './unfetched.ts';
-import { showBooking } from './walk-booking.ts';
-import { WalkFoot } from './walk-foot.ts';
-import { handOver } from './walk-hand-over.ts';
-import { keepWalk, resumeOffer } from './walk-kept.ts';
-import { likelyParts } from './walk-likely.ts';
-import { WalkParts } from './walk-parts.ts';
-import { fitQuestion, stateAfter, type WalkState } from './walk-state.ts';
-import { showStops } from './walk-vehicle.ts';
 
 class Walk extends HTMLElement {
   private data!: WalkData;

@@ -1,5 +1,5 @@
 /** What a device needs to know to keep the site like an application of its own. */
-import { shelf } from '../shelf.ts';
+import { shelf } from '../shelf/shelf.ts';
 
 /** Addresses are relative to the manifest, so the site may lie in any folder. */
 export function GET(): Response {

@@ -3,7 +3,7 @@ import { FIGURES, isFigurePath, JOINTS, jointOf } from '../../model/figures.ts';
 import type { Quantity } from '../../model/quantity.ts';
 import { parsed } from '../../model/scalars.ts';
 import { showQuantity } from '../../model/show-quantity.ts';
-import { packQuantity } from '../packed-quantity.ts';
+import { packQuantity } from './packed-quantity.ts';
 
 /** The general range behind a reference, or undefined for an unknown path. */
 export function generalRange(path: string): { label: string; quantity: Quantity } | undefined {

@@ -2,8 +2,8 @@
 import { cp, readFile } from 'node:fs/promises';
 import { join } from 'node:path';
 import { z } from 'zod';
-import { FLAGS } from '../../site/browser.ts';
-import { findChromium } from '../../site/chromium.ts';
+import { FLAGS } from '../../browser/browser.ts';
+import { findChromium } from '../../browser/chromium.ts';
 import { median } from './median.ts';
 import { fetchPackages } from './packages.ts';
 import { runMeasured } from './run-measured.ts';

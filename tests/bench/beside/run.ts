@@ -14,7 +14,7 @@ import { readdir, rm } from 'node:fs/promises';
 import { cpus, loadavg, tmpdir, totalmem } from 'node:os';
 import { join } from 'node:path';
 import { parseArgs } from 'node:util';
-import { launchBrowser } from '../../site/browser.ts';
+import { launchBrowser } from '../../browser/browser.ts';
 import { serveCounting } from './gzip-server.ts';
 import { type CheckTimes, checkTable, measureCheck } from './measure-check.ts';
 import { LIGHTHOUSE, measureLighthouse } from './measure-lighthouse.ts';

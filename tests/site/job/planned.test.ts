@@ -1,10 +1,11 @@
 import { describe, expect, test } from 'vitest';
 import type { Job } from '../../../src/model/job.ts';
 import { jobSchema } from '../../../src/model/job.ts';
-import { closeItem, stillOpen, withFollowUp, withOpenItem } from '../../../src/site/job/follow-up.ts';
-import { type JobPlan, type PlannedWork, planOf } from '../../../src/site/job/job-plan.ts';
-import { isJob } from '../../../src/site/job/job-store.ts';
-import { jobTitle, newJob } from '../../../src/site/job/new-job.ts';
+import { type JobPlan, type PlannedWork, planOf } from '../../../src/site/job/build/job-plan.ts';
+import { closeItem, stillOpen, withFollowUp, withOpenItem } from '../../../src/site/job/page/follow-up.ts';
+import { isJob } from '../../../src/site/job/page/job-store.ts';
+import { jobTitle, newJob } from '../../../src/site/job/page/new-job.ts';
+import { tickStep } from '../../../src/site/job/page/steps.ts';
 import {
   cautionsOf,
   coolantLine,
@@ -15,8 +16,7 @@ import {
   partsFor,
   workFor,
 } from '../../../src/site/job/planned.ts';
-import { tickStep } from '../../../src/site/job/steps.ts';
-import { entriesOf } from '../../../src/site/record-pages.ts';
+import { entriesOf } from '../../../src/site/shelf/record-pages.ts';
 
 function work(id: string, given: Partial<PlannedWork>): PlannedWork {
   return {

@@ -2,7 +2,7 @@
 import { resolve } from 'node:path';
 import type { APIRoute } from 'astro';
 import { CALCULATORS } from '../../../calculators/catalogue.ts';
-import { bundleScript } from '../../finish/bundle-script.ts';
+import { bundleScript } from '../../after-build/bundle-script.ts';
 
 export const getStaticPaths = () => CALCULATORS.map(({ id }) => ({ params: { id } }));
 

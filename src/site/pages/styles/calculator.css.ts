@@ -1,9 +1,9 @@
 /** The styles of a calculator with its drawings, asked for by one that is opened inside a step. */
 import { resolve } from 'node:path';
 import type { APIRoute } from 'astro';
-import { bundleStyle } from '../../finish/bundle-style.ts';
+import { bundleStyle } from '../../after-build/bundle-style.ts';
 
-const FILES = ['parts/calculator.css', 'drawings/drawings.css'];
+const FILES = ['calculator/build/calculator.css', 'drawings/drawings.css'];
 
 export const GET: APIRoute = async () =>
   new Response(await bundleStyle(FILES.map((file) => resolve('src/site', file))), {

@@ -1,10 +1,10 @@
 /** One vehicle's figures as a classic script: it loads from a server, from the offline store and from file:// alike. */
 import type { APIRoute } from 'astro';
 import type { Entry } from '../../../../library/shelf.ts';
-import { dataPaths } from '../../../record-pages.ts';
-import { shelf } from '../../../shelf.ts';
-import { sheetOf, type VehicleSheet } from '../../../vehicle-sheet.ts';
-import { bookingsOf } from '../../../walk/booking.ts';
+import { dataPaths } from '../../../shelf/record-pages.ts';
+import { shelf } from '../../../shelf/shelf.ts';
+import { sheetOf, type VehicleSheet } from '../../../vehicle/build/vehicle-sheet.ts';
+import { bookingsOf } from '../../../walk/build/booking.ts';
 
 export const getStaticPaths = () => dataPaths('vehicle');
 

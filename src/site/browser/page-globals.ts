@@ -1,0 +1,77 @@
+/** The little that the scripts of one page share. Each island is a script of its own; this hangs on the window. */
+import type { Habit } from '../../model/habit.ts';
+import type { JobPlan } from '../job/build/job-plan.ts';
+import type { putOnJobCard } from '../job/page/hand-over.ts';
+import type { VehicleSheet } from '../vehicle/build/vehicle-sheet.ts';
+import type { MakeKnownList } from '../walk/page/known-part.ts';
+import type { button, element } from './element.ts';
+import type { loadScript } from './load-script.ts';
+
+/** Figures in the values of the chosen vehicle and in the reader's units. */
+export interface ReaderFigures {
+  /** Writes them into a part of the page, and marks in it what is not of this vehicle's layout. */
+  fill(part: ParentNode): void;
+  /**
+   * A text with its figures written in, for what is no markup: an option, a label read aloud.
+   * @param general packed general ranges by path
+   */
+  say(text: string, general: Readonly<Record<string, string>>): string;
+}
+
+export interface PageGlobals {
+  /** Hung here for the scripts after the page's first, so that none brings them again (src/site/after-build/islands.ts). */
+  element: typeof element;
+  button: typeof button;
+  loadScript: typeof loadScript;
+  /** Address of the site's top folder, wherever the page lies. */
+  root: URL;
+  /** The chosen vehicle once its figures are there. */
+  vehicle: VehicleSheet | undefined;
+  /** Units the reader wants to see. */
+  habit: Habit;
+  /**
+   * Makes this the chosen vehicle, or none.
+   * @returns whether the device keeps it
+   */
+  chooseVehicle(id: string | undefined): boolean;
+  /** Shows every figure in these units from now on. */
+  showUnits(name: 'metric' | 'US'): void;
+  /** Called by a vehicle's data script. */
+  receiveVehicle(sheet: VehicleSheet): void;
+  /** Called by the script that lists the vehicles, where a choice of them waits for it. */
+  receiveVehicles?(vehicles: readonly (readonly [id: string, title: string])[]): void;
+  /** Called by the script of a cause's plan, where the job card waits for it. */
+  receivePlan?(plan: JobPlan): void;
+  /** Called by the script that holds the sections of a walk, by what they are. */
+  receiveWalkParts(parts: Readonly<Record<string, string>>): void;
+  /** There once what is known so far is opened under a walk. */
+  knownSoFar?: MakeKnownList;
+  /**
+   * There once scripts/vehicle-chosen.js is loaded: says that a vehicle is chosen, puts it on the open card, leads back.
+   * @param stays whether the device keeps it
+   */
+  sayChosen?(after: Element, vehicle: { id: string; title: string }, stays: boolean): void;
+  /**
+   * There once scripts/new-version.js is loaded: offers the newer version of the shelf.
+   * @param waiting its worker; none once it has taken over
+   */
+  offerVersion?(place: Element, waiting: ServiceWorker | undefined): void;
+  /** There once scripts/hand-over.js is loaded. */
+  putOnJobCard?: typeof putOnJobCard;
+  /** There once a vehicle or other units are chosen; on a page with a walk, from the start. */
+  figures: ReaderFigures | undefined;
+}
+
+declare global {
+  interface Window {
+    headertank: PageGlobals;
+  }
+  interface DocumentEventMap {
+    /** The vehicle or the units have changed; read them from window.headertank. */
+    'headertank:change': CustomEvent<undefined>;
+    /** Another card is open, or the open one is called otherwise. */
+    'headertank:job': CustomEvent<undefined>;
+    /** Its target came onto the page after the page's own scripts had started. */
+    'headertank:added': CustomEvent<undefined>;
+  }
+}

@@ -1,0 +1,149 @@
+/** The first of every page, what its other scripts share: the chosen vehicle, the reader's units, and the figures in the texts that follow both. */
+import { METRIC, US } from '../../model/habit.ts';
+import { loadScript } from '../browser/load-script.ts';
+import type { VehicleSheet } from '../vehicle/build/vehicle-sheet.ts';
+import '../browser/page-globals.ts';
+import { button, element } from '../browser/element.ts';
+import { forget, keep, kept } from '../browser/storage.ts';
+import { isText, openJob } from '../job/page/open-job.ts';
+
+const script = document.currentScript;
+const root = new URL('..', script instanceof HTMLScriptElement ? script.src : document.baseURI);
+const unitsOf = (name: string | undefined) => (name === 'US' ? US : METRIC);
+
+/** What has failed, said once in its place until it goes well. */
+const unitsSay = new Text();
+const vehicleSays = new Text();
+function say(line: Text, place: string, text: string): void {
+  line.data = text;
+  document.querySelector(place)?.append(line);
+}
+
+window.headertank = {
+  element,
+  button,
+  loadScript,
+  root,
+  vehicle: undefined,
+  habit: unitsOf(kept('units', isText) ?? document.documentElement.dataset.units),
+  showUnits(name) {
+    window.headertank.habit = unitsOf(name);
+    changed();
+  },
+  chooseVehicle(id) {
+    if (id === undefined) {
+      forget('vehicle');
+      window.headertank.vehicle = undefined;
+      vehicleSays.data = '';
+      changed();
+      return true;
+    }
+    const stays = keep('vehicle', id);
+    loadVehicle(id);
+    return stays;
+  },
+  receiveVehicle(sheet: VehicleSheet) {
+    window.headertank.vehicle = sheet;
+    vehicleSays.data = '';
+    changed();
+    // What the device keeps under an older id follows.
+    if (sheet.was) loadScript('renamed').catch(() => undefined);
+  },
+  // A walk that waits for its sections puts itself here.
+  receiveWalkParts() {},
+  figures: undefined,
+};
+
+/** Tells every part of the page, once its texts show the vehicle's figures in the reader's units. */
+async function changed(): Promise<void> {
+  try {
+    if (!window.headertank.figures) await loadScript('reader-figures');
+    window.headertank.figures?.fill(document);
+    unitsSay.data = '';
+  } catch {
+    say(unitsSay, 'ht-units', ' The figures cannot be rewritten just now: they are general and metric.');
+  }
+  document.dispatchEvent(new CustomEvent('headertank:change'));
+}
+
+/** Load the figures of a vehicle by its data script. */
+function loadVehicle(id: string): void {
+  const data = document.createElement('script');
+  data.src = new URL(`data/vehicles/${id}.js`, root).href;
+  data.onerror = () => {
+    // Only an answer says that it is gone; without one it may be the connection, and the choice stays.
+    const [asked] = performance.getEntriesByName(data.src);
+    const isGone = asked instanceof PerformanceResourceTiming && asked.responseStatus === 404;
+    if (isGone) forget('vehicle');
+    const what = isGone
+      ? 'vehicle is no longer on the shelf.'
+      : 'vehicle’s figures cannot be fetched just now.';
+    say(vehicleSays, 'ht-vehicle', ` The chosen ${what}`);
+  };
+  document.head.append(data);
+}
+
+/** What the open card is called where there is little room. */
+function openJobName(): string | undefined {
+  const job = openJob();
+  return [job?.plate, job?.name].find(isText);
+}
+
+/** Beside the way to the job card, which one is open. */
+class OpenJob extends HTMLElement {
+  connectedCallback() {
+    document.addEventListener('headertank:job', () => this.show());
+    window.addEventListener('storage', () => this.show());
+    this.show();
+  }
+  show() {
+    const name = this.querySelector('b');
+    if (name) name.textContent = openJobName() ?? '';
+  }
+}
+
+/** Says on every page which vehicle is chosen; what can be done about it is fetched when it is opened. */
+class VehicleLine extends HTMLElement {
+  private readonly name = document.createElement('summary');
+  private readonly menu = document.createElement('details');
+
+  connectedCallback() {
+    this.menu.append(this.name, document.createElement('ht-top-menu'));
+    this.menu.addEventListener('toggle', () => {
+      loadScript('top-menu').catch(() => {
+        this.menu.lastElementChild?.replaceChildren('There is no connection just now.');
+      });
+    });
+    document.addEventListener('headertank:change', () => this.show());
+    this.replaceChildren(this.menu);
+    this.show();
+  }
+  show() {
+    const { vehicle } = window.headertank;
+    this.name.textContent = vehicle?.short ?? 'No vehicle';
+  }
+}
+
+customElements.define('ht-vehicle', VehicleLine);
+customElements.define('ht-open-job', OpenJob);
+
+const chosen = kept('vehicle', isText);
+if (chosen !== undefined && /^[a-z0-9-]+$/.test(chosen)) loadVehicle(chosen);
+if (window.headertank.habit !== METRIC) changed();
+
+/** Steps can be ticked while a card is open. */
+function offerTicks(): void {
+  if (document.querySelector('ht-steps') && openJobName() !== undefined)
+    loadScript('step-ticks').catch(() => undefined);
+}
+offerTicks();
+document.addEventListener('headertank:job', offerTicks);
+// The way back from choosing a vehicle, and on from the front page.
+if (document.querySelector('ht-walk'))
+  window.addEventListener('pagehide', () => {
+    const { pathname, hash } = location;
+    keep('came-from', [
+      pathname.slice(root.pathname.length) + hash,
+      document.querySelector('h1')?.textContent,
+    ]);
+  });

@@ -1,0 +1,35 @@
+/** Guides: longer explanations in MDX under content/guides, with calculators embedded. */
+import type { MDXInstance } from 'astro';
+import { z } from 'zod';
+import { dateSchema, lineSchema } from '../../model/scalars.ts';
+import { sourcesSchema } from '../../model/source.ts';
+
+const frontmatterSchema = z.strictObject({
+  title: lineSchema,
+  summary: lineSchema,
+  sources: sourcesSchema,
+  reviewed: dateSchema,
+});
+
+export interface Guide {
+  id: string;
+  title: string;
+  summary: string;
+  sources: z.infer<typeof sourcesSchema>;
+  reviewed: string;
+  Content: MDXInstance<Record<string, unknown>>['Content'];
+}
+
+const files = import.meta.glob<MDXInstance<Record<string, unknown>>>('/content/guides/*.mdx', {
+  eager: true,
+});
+
+/** All guides by title. */
+export const guides: Guide[] = Object.entries(files)
+  .map(([file, { frontmatter, Content }]) => {
+    const id = file.replace(/^.*\/|\.mdx$/g, '');
+    const read = frontmatterSchema.safeParse(frontmatter);
+    if (!read.success) throw new Error(`content/guides/${id}.mdx: ${z.prettifyError(read.error)}`);
+    return { id, ...read.data, Content };
+  })
+  .sort((a, b) => a.title.localeCompare(b.title, 'en'));

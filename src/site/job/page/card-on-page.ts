@@ -1,0 +1,27 @@
+/** The job card of the page, as its parts need it. */
+import type { Job } from '../../../model/job.ts';
+import type { VehicleSheet } from '../../vehicle/build/vehicle-sheet.ts';
+import type { PlanForCard } from './plan-for-card.ts';
+
+export interface CardOnPage extends HTMLElement {
+  /** The card as this window last knew it. */
+  readonly job: Job;
+  /** The card's vehicle, when it is the chosen one and its figures are there. */
+  readonly ownVehicle: VehicleSheet | undefined;
+  /** What the proven cause asks for, once it is there. */
+  readonly planned: PlanForCard | undefined;
+  /** A part of the page. @throws Error when it is not there */
+  place(selector: string): HTMLElement;
+  /** A field of the page. @throws Error when it is not there */
+  input(selector: string): HTMLInputElement;
+  /** Reads what is kept, changes it, keeps it and shows it. */
+  change(change: (job: Job) => Job): void;
+  say(selector: string, text: string): void;
+  /** Goes to a card. */
+  open(job: Job): void;
+  /** Goes to the card the address names. */
+  readAddress(): void;
+  showAll(): void;
+  /** Says that the device keeps nothing. */
+  tellUnkept(): void;
+}

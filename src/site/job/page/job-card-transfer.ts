@@ -1,0 +1,91 @@
+/** Cards off this device and onto it: exported, taken in, removed after a question. */
+
+import { dayText } from '../../../model/day.ts';
+import { type Job, LARGEST_EXPORT } from '../../../model/job.ts';
+import { button, element } from '../../browser/element.ts';
+import { saveFile } from '../../browser/save-file.ts';
+import { drafts } from '../../note/page/note-drafts.ts';
+import type { CardOnPage } from './card-on-page.ts';
+import { jobs, openJobId, setOpenJob } from './job-store.ts';
+import { exported, imported } from './transfer.ts';
+
+/** Saves cards as a file, with the notes that are ready. */
+export function exportCards(card: CardOnPage, some: readonly Job[]): void {
+  const day = dayText(new Date());
+  saveFile(`job-cards-${day}.json`, exported(some, drafts.list()), 'application/json');
+  card.say(
+    '.told',
+    `${some.length === 1 ? 'One card' : `${some.length} cards`} exported, with the notes that are ready.`,
+  );
+}
+
+/** Takes in the cards of the chosen file and says what came of it. */
+export async function takeFile(card: CardOnPage): Promise<void> {
+  const input = card.input('.import');
+  const [file] = input.files ?? [];
+  if (!file) return;
+  const says = await takeIn(card, file);
+  card.say('.told', says);
+  input.value = '';
+}
+
+async function takeIn(card: CardOnPage, file: File): Promise<string> {
+  if (file.size > LARGEST_EXPORT) return `${file.name} is too large for job cards. Nothing was taken in.`;
+  const text = await file.text().catch(() => undefined);
+  if (text === undefined) return `${file.name} cannot be read. Copy it to this device and choose it again.`;
+  const read = imported(text, (id) => jobs.get(id));
+  if (!read.ok) return `${file.name}: ${read.says}`;
+  const stays = read.jobs.map((job) => jobs.change(job.id, job, () => job));
+  if (stays.includes(false)) card.tellUnkept();
+  card.showAll();
+  const [first] = read.jobs;
+  if (!first) return 'Every card of this file is here already.';
+  card.open(first);
+  return read.jobs.length === 1 ? 'One card taken in.' : `${read.jobs.length} cards taken in.`;
+}
+
+/** Removes this card after a question. */
+export function askRemove(card: CardOnPage): void {
+  ask(card, 'Remove this card from the device? There is no way back but an export.', 'Remove it', () => {
+    jobs.remove(card.job.id);
+    if (openJobId() === card.job.id || openJobId() === undefined) setOpenJob(undefined);
+    document.dispatchEvent(new CustomEvent('headertank:job'));
+    history.replaceState(null, '', location.pathname);
+    card.readAddress();
+  });
+}
+
+/** Removes all cards after a question. */
+export function askClear(card: CardOnPage): void {
+  const count = jobs.list().length;
+  const cards = count === 1 ? 'the one card' : `all ${count} cards`;
+  ask(card, `Remove ${cards} from this device? There is no way back but an export.`, 'Remove all', () => {
+    for (const { id } of jobs.list()) jobs.remove(id);
+    setOpenJob(undefined);
+    document.dispatchEvent(new CustomEvent('headertank:job'));
+    history.replaceState(null, '', location.pathname);
+    card.readAddress();
+    card.say('.told', 'No card is left on this device.');
+  });
+}
+
+function ask(card: CardOnPage, question: string, yes: string, go: () => void): void {
+  const place = card.place('.question');
+  const done = () => place.replaceChildren();
+  const keepIt = button('Keep', done);
+  place.replaceChildren(
+    element('p', {}, element('b', {}, question)),
+    element(
+      'p',
+      { class: 'ways' },
+      button(yes, () => {
+        done();
+        go();
+      }),
+      button('Export first', () => exportCards(card, jobs.list()), 'quiet'),
+      keepIt,
+    ),
+  );
+  place.scrollIntoView({ block: 'nearest' });
+  keepIt.focus();
+}

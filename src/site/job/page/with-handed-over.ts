@@ -1,0 +1,60 @@
+/** What becomes of a card when a walk or a calculator hands something to it. */
+import type { Job } from '../../../model/job.ts';
+import { newId } from '../../browser/device-store.ts';
+import { proveKey } from '../../walk/answers.ts';
+import { withoutDraft } from './draft.ts';
+
+export interface HandedOver {
+  complaint?: Job['complaint'];
+  answers?: Job['answers'];
+  /** The cause the walk has proven; a walk that stands before its end has none. */
+  proven?: Job['proven'];
+  reading?: { what: string; value: string };
+}
+
+/** The card with it. What the card had stays, but for what the walk now says otherwise. */
+export function withHandedOver(job: Job, handed: HandedOver, vehicle: Job['vehicle']): Job {
+  const answers = handed.answers ?? [];
+  const kept = withProven(job, handed.proven, answers);
+  return {
+    ...kept,
+    ...(vehicle && { vehicle }),
+    ...(handed.complaint && { complaint: handed.complaint }),
+    remarks: withComplaintBefore(job, handed.complaint),
+    answers: withAnswers(job.answers, answers),
+    readings: withReading(job.readings, handed.reading),
+  };
+}
+
+/** A cause that is ruled out after all, or another one proven, takes with it what was drafted for the customer. */
+function withProven(job: Job, proven: Job['proven'], answers: Job['answers']): Job {
+  const before = job.proven;
+  const isRuledOut = before !== undefined && answers.some(({ key }) => key === proveKey(before.id));
+  const now = proven ?? (isRuledOut ? undefined : before);
+  const { proven: _, ...rest } = before?.id === now?.id ? job : withoutDraft(job);
+  return { ...rest, ...(now && { proven: now }) };
+}
+
+/** One visit, two complaints: the card is headed by the later, and the earlier stands in a remark. */
+function withComplaintBefore(
+  { complaint, proven, remarks }: Job,
+  given: HandedOver['complaint'],
+): Job['remarks'] {
+  if (!complaint || !given || complaint.id === given.id) return remarks;
+  const text = `Looked into as well: ${complaint.title}.${proven ? ` Proven: ${proven.title}.` : ''}`;
+  if (remarks.some((remark) => remark.text === text)) return remarks;
+  return [...remarks, { id: newId('remark'), at: new Date().toISOString(), text }];
+}
+
+/** Handed over twice it stands there once; a second reading of the same thing is kept beside the first. */
+function withReading(before: Job['readings'], given: HandedOver['reading']): Job['readings'] {
+  const isThere = before.some(({ what, value }) => what === given?.what && value === given.value);
+  if (!given || isThere) return before;
+  return [...before, { id: newId('reading'), at: new Date().toISOString(), ...given }];
+}
+
+/** Of two answers to one question the later stands. */
+function withAnswers(before: Job['answers'], given: Job['answers']): Job['answers'] {
+  const keys = new Set(given.map(({ key }) => key));
+  return [...before.filter(({ key }) => !keys.has(key)), ...given];
+}

@@ -1,0 +1,268 @@
+/** The proof run: milestones by hand or from the log, held against this vehicle, kept on the device, printed, put on the job card. */
+import '../../browser/page-globals.ts';
+import { readQuantity } from '../../../model/quantity.ts';
+import { findUnit, fromSI } from '../../../model/units.ts';
+import type { Judged } from '../../../trace/judge-trace.ts';
+import {
+  fromTrace,
+  leftToDo,
+  type Milestone,
+  type MilestoneId,
+  milestonesFor,
+  type Passed,
+  passes,
+  proofSentence,
+  type Result,
+  wantedText,
+} from '../../../trace/proof.ts';
+import { degrees } from '../../../trace/say.ts';
+import { traceVehicleOf } from '../../../trace/vehicle.ts';
+import { button, element } from '../../browser/element.ts';
+import { forget, keep, kept } from '../../browser/storage.ts';
+import { putOnJobCard } from '../../job/page/hand-over.ts';
+
+interface Given {
+  /** K, or one of the milestone's answers. */
+  value: number | string;
+  from: 'hand' | 'log';
+}
+type Answers = Partial<Record<MilestoneId, Given>>;
+
+const isAnswers = (value: unknown): value is Answers =>
+  typeof value === 'object' &&
+  value !== null &&
+  Object.values(value).every(
+    (each: unknown) =>
+      typeof each === 'object' &&
+      each !== null &&
+      'value' in each &&
+      (typeof each.value === 'number' || typeof each.value === 'string') &&
+      'from' in each,
+  );
+
+/** What can be meant on a proof run, K: −40 to 150 °C. */
+const COLDEST = 233;
+const HOTTEST = 424;
+
+const WORDS: Record<Passed, string> = { pass: 'Pass', fail: 'Fail', 'not done': 'To do' };
+
+declare global {
+  interface DocumentEventMap {
+    /** A log has been judged on this page. */
+    'headertank:trace': CustomEvent<Judged>;
+  }
+}
+
+class ProofRun extends HTMLElement {
+  private answers: Answers = {};
+  private log: Partial<Record<MilestoneId, number>> = {};
+
+  connectedCallback() {
+    document.addEventListener('headertank:change', () => this.load());
+    document.addEventListener('headertank:trace', ({ detail }) => {
+      this.log = fromTrace(detail, traceVehicleOf(window.headertank.vehicle));
+      this.show();
+    });
+    this.load();
+  }
+
+  private get name() {
+    return `proof.${window.headertank.vehicle?.id ?? 'no-vehicle'}` as const;
+  }
+
+  private load(): void {
+    this.answers = kept(this.name, isAnswers) ?? {};
+    this.show();
+  }
+
+  private give(id: MilestoneId, given: Given | undefined): void {
+    if (given) this.answers[id] = given;
+    else delete this.answers[id];
+    const stays = keep(this.name, this.answers);
+    const warning = this.querySelector('.unkept');
+    if (warning)
+      warning.textContent = stays
+        ? ''
+        : 'This device keeps nothing here (storage full or blocked). Print the run before you leave the page.';
+  }
+
+  private show(): void {
+    const { vehicle: sheet, habit } = window.headertank;
+    const milestones = milestonesFor(traceVehicleOf(sheet), sheet);
+    const taken = Object.keys(this.log).length;
+    const sentence = element('p', { class: 'answer-sentence', role: 'status' });
+    const left = element('p', { class: 'soft' });
+    const results = () => this.results(milestones);
+    const tell = () => {
+      sentence.textContent = proofSentence(results());
+      left.textContent = leftToDo(results());
+      sentence.classList.toggle(
+        'stop',
+        results().some(({ passed }) => passed === 'fail'),
+      );
+    };
+    const rows = milestones.map((milestone) => this.row(milestone, tell));
+    const card = element('div', { class: 'on-card' });
+    const tools = element(
+      'div',
+      { class: 'proof-tools no-print' },
+      ...(taken > 0 ? [button(`Take ${taken} from the log`, () => this.takeLog())] : []),
+      button('To the job card', () => card.replaceChildren(this.toCard(milestones))),
+      button('Print', () => window.print()),
+      button('Clear', () => this.clear(), 'quiet'),
+    );
+    tell();
+    this.replaceChildren(
+      element(
+        'p',
+        { class: 'soft' },
+        sheet
+          ? `Held against the figures of ${sheet.title}.`
+          : 'No vehicle chosen: held against general ranges.',
+        habit.temperature ? ' Temperatures in °F.' : '',
+      ),
+      sentence,
+      left,
+      element('ol', { class: 'proof-rows' }, ...rows),
+      element('div', { class: 'unkept', role: 'alert' }),
+      tools,
+      card,
+    );
+  }
+
+  private results(milestones: readonly Milestone[]): Result[] {
+    return milestones.map((each) => ({
+      label: each.label,
+      passed: passes(each, this.answers[each.id]?.value),
+    }));
+  }
+
+  private row(milestone: Milestone, tell: () => void): HTMLElement {
+    const { id, label, how, asks } = milestone;
+    const { habit } = window.headertank;
+    const field = `proof-${id}`;
+    const word = element('b', { class: 'passed' });
+    const reading = element('span', { class: 'print-only' });
+    const says = element('span', { class: 'says', id: `${field}-says` });
+    const mark = () => {
+      const given = this.answers[id];
+      const passed = passes(milestone, given?.value);
+      word.textContent = WORDS[passed];
+      word.dataset.passed = passed;
+      reading.textContent =
+        given === undefined ? '__________' : textOf(milestone, given.value, habit.temperature);
+      says.textContent = given?.from === 'log' ? 'from the log' : '';
+      tell();
+    };
+    const input =
+      asks === 'temperature'
+        ? this.temperatureField(milestone, field, says, mark)
+        : this.choiceField(milestone, asks, field, mark);
+    mark();
+    const wanted = wantedText(milestone, habit);
+    return element(
+      'li',
+      {},
+      element('label', { for: field }, label),
+      element('span', { class: 'wanted' }, wanted === '' ? '' : `passes: ${wanted}`),
+      element('span', { class: 'entry no-print' }, input),
+      reading,
+      word,
+      element('p', { class: 'how' }, how),
+      says,
+    );
+  }
+
+  private temperatureField(
+    { id }: Milestone,
+    field: string,
+    says: HTMLElement,
+    mark: () => void,
+  ): HTMLElement {
+    const unit = window.headertank.habit.temperature ?? '°C';
+    const given = this.answers[id]?.value;
+    const input = element('input', {
+      id: field,
+      type: 'text',
+      inputmode: 'decimal',
+      'aria-describedby': `${field}-says`,
+      value: typeof given === 'number' ? inUnit(given, unit) : '',
+    });
+    input.onchange = () => {
+      const text = input.value.trim();
+      const read = text === '' ? undefined : readQuantity(text, 'temperature', unit);
+      if (read && !read.ok) {
+        // What was typed stays; what was kept stays.
+        says.textContent = `Write a temperature, such as ${unit === '°F' ? '190' : '88'}.`;
+        return;
+      }
+      const kelvin = read?.quantity.low;
+      if (kelvin !== undefined && (kelvin < COLDEST || kelvin > HOTTEST)) {
+        says.textContent = 'Nothing on this run has that temperature.';
+        return;
+      }
+      this.give(id, kelvin === undefined ? undefined : { value: kelvin, from: 'hand' });
+      mark();
+    };
+    return element('span', { class: 'with-unit' }, input, element('i', {}, unit));
+  }
+
+  private choiceField(
+    { id }: Milestone,
+    answers: Exclude<Milestone['asks'], 'temperature'>,
+    field: string,
+    mark: () => void,
+  ): HTMLElement {
+    const select = element('select', { id: field });
+    const given = this.answers[id]?.value;
+    select.append(new Option('Not looked yet', '', false, given === undefined));
+    for (const { value, label } of answers) select.append(new Option(label, value, false, value === given));
+    select.onchange = () => {
+      this.give(id, select.value === '' ? undefined : { value: select.value, from: 'hand' });
+      mark();
+    };
+    return select;
+  }
+
+  /** Figures of the log; what was entered by hand stays. */
+  private takeLog(): void {
+    for (const [id, value] of Object.entries(this.log) as [MilestoneId, number][])
+      if (this.answers[id]?.from !== 'hand') this.give(id, { value, from: 'log' });
+    this.show();
+  }
+
+  private clear(): void {
+    forget(this.name);
+    this.answers = {};
+    this.show();
+  }
+
+  private toCard(milestones: readonly Milestone[]): Node {
+    const { habit } = window.headertank;
+    const lines = milestones.flatMap((milestone) => {
+      const given = this.answers[milestone.id];
+      if (!given) return [];
+      const value = `${textOf(milestone, given.value, habit.temperature)}: ${WORDS[passes(milestone, given.value)].toLowerCase()}`;
+      return [putOnJobCard({ reading: { what: `Proof run, ${milestone.label.toLowerCase()}`, value } })];
+    });
+    if (lines.length > 0) {
+      // What was not done is on the card too: a run half done is none.
+      const results = this.results(milestones);
+      const value = `${proofSentence(results)} ${leftToDo(results)}`.trim();
+      lines.push(putOnJobCard({ reading: { what: 'Proof run', value } }));
+    }
+    return lines.at(-1) ?? element('p', { class: 'note-line', role: 'status' }, 'Nothing entered yet.');
+  }
+}
+
+function inUnit(kelvin: number, symbol: string): string {
+  const unit = findUnit(symbol);
+  return unit ? String(Math.round(fromSI(kelvin, unit))) : '';
+}
+
+function textOf({ asks }: Milestone, value: number | string, unit: string | undefined): string {
+  if (typeof value === 'number') return degrees(value, unit ? { temperature: unit } : {});
+  return asks === 'temperature' ? value : (asks.find((each) => each.value === value)?.label ?? value);
+}
+
+customElements.define('ht-proof-run', ProofRun);

@@ -1,0 +1,69 @@
+/** What the shelf holds and where it wants work: for the page about the shelf. */
+import { item } from '../../diagnosis/arrays.ts';
+import type { Entry } from '../../library/shelf.ts';
+import { FIGURE_PATHS, FIGURES, figureFits } from '../../model/figures.ts';
+import { KIND_NAMES, type Kind } from '../../model/kinds.ts';
+import { bookingFor, commonestCase, countedFor } from '../walk/build/booking.ts';
+import { type JudgedAside, judgeAside } from './judge-aside.ts';
+import { entriesOf } from './record-pages.ts';
+import { shelf } from './shelf.ts';
+
+export interface TreeState extends JudgedAside {
+  symptom: Entry<'symptom'>;
+  /** Whose layout it is judged on, in words. */
+  counted: string;
+  /** Expected minutes, wrong turns included. */
+  minutes: number;
+  nineInTen: number;
+  because: string | undefined;
+}
+
+/** Each tree beside the best that a search finds, on the layout that most of the shelf's vehicles have. */
+export async function treeStates(): Promise<TreeState[]> {
+  const trees = entriesOf('symptom').map((symptom) => ({ symptom, usual: commonestCase(symptom.id) }));
+  const judged = await judgeAside(
+    trees.map(({ symptom, usual: { compiled, tree } }) => ({ symptom: symptom.id, compiled, tree })),
+  );
+  return trees.map(({ symptom, usual }, at) => {
+    const booking = bookingFor(symptom.id, usual);
+    return {
+      ...item(judged, at),
+      symptom,
+      counted: countedFor(usual),
+      minutes: booking.expected,
+      nineInTen: booking.nineInTen,
+      because: shelf.records.tree.get(symptom.data.tree)?.data.because,
+    };
+  });
+}
+
+/** Records whose review is past, the longest first. @param today a day as 2026-11-25 */
+export function dueForReview(today: string): { entry: Entry<Kind>; since: string }[] {
+  return KIND_NAMES.flatMap((kind) => entriesOf(kind) as Entry<Kind>[])
+    .map((entry) => ({
+      entry,
+      since: addMonths(entry.data.reviewed, entry.data['review-every'] ?? shelf.shop['review-every']),
+    }))
+    .filter(({ since }) => since < today)
+    .sort((a, b) => a.since.localeCompare(b.since));
+}
+
+/** Figures nobody read off a source or measured twice, and figures that are missing, by vehicle. */
+export function weakFigures(): { vehicle: Entry<'vehicle'>; weak: string[]; missing: number }[] {
+  return entriesOf('vehicle').map((vehicle) => ({
+    vehicle,
+    weak: FIGURE_PATHS.filter((path) =>
+      ['second hand', 'guess', 'measured once'].includes(vehicle.data.figures[path]?.sure ?? ''),
+    ).map((path) => FIGURES[path].label),
+    missing: FIGURE_PATHS.filter(
+      (path) => vehicle.data.figures[path] === undefined && figureFits(path, vehicle.data.layout),
+    ).length,
+  }));
+}
+
+/** The day so many months on, as text; days past a month's end roll over. */
+function addMonths(day: string, months: number): string {
+  const date = new Date(`${day}T00:00:00Z`);
+  date.setUTCMonth(date.getUTCMonth() + months);
+  return date.toISOString().slice(0, 10);
+}

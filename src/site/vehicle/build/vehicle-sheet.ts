@@ -1,0 +1,134 @@
+/** A vehicle as the page scripts need it: layout and figures, small, one file each under /data/vehicles/. */
+import type { Entry } from '../../../library/shelf.ts';
+import { FIGURE_PATHS, figureFits, JOINT_NAMES, REFERABLE_PATHS } from '../../../model/figures.ts';
+import { type Layout, layoutAllows } from '../../../model/layout.ts';
+import type { Quantity } from '../../../model/quantity.ts';
+import { entriesOf, idsBefore } from '../../shelf/record-pages.ts';
+import { inSentence } from '../../text/in-sentence.ts';
+import { plainText } from '../../text/render-text.ts';
+
+export interface SheetFigure {
+  quantity: Quantity;
+  /** Where it is from and how far to trust it, a line. */
+  origin: string;
+}
+
+export interface VehicleSheet {
+  id: string;
+  title: string;
+  /** What it is called where there is little room. */
+  short: string;
+  /** Ids it had before it was renamed, or of records that are merged into it; left out where there are none. */
+  was?: string[];
+  layout: Layout;
+  /** By figure path; torques as `torque.<joint>`. */
+  figures: Record<string, SheetFigure>;
+  /** Figures and torques that a vehicle of this layout cannot have: no general range stands in for them. */
+  without: string[];
+  /** What an ordinary engine does not have and can hurt: every walk on this vehicle opens with it. */
+  stops: Stop[];
+  /** Bolt of each torque, for the torque calculator: thread, property class, tapped material. */
+  bolts: Record<string, { bolt: string; class: string; into: string }>;
+  /** Whole minutes to book by complaint: mean, and within which nine in ten are found. */
+  bookings: Record<string, [expected: number, nineInTen: number]>;
+}
+
+/** A caution that a walk opens with, and where the work stops for who is not trained for it. */
+export interface Stop {
+  id: string;
+  title: string;
+  short: string;
+  /** What is not to be opened, and what the caution asks first. */
+  before: string;
+}
+
+interface Provenance {
+  from: string;
+  page?: string | undefined;
+  checked: string;
+  sure: string;
+}
+
+/** "manual, page 3-14, read off the source, checked 2026-10-02" */
+export function originText({ from, page, checked, sure }: Provenance): string {
+  return [from, page, sure, `checked ${checked}`].filter((part) => part !== undefined).join(', ');
+}
+
+type Usual = Pick<Provenance, 'from' | 'sure' | 'checked'>;
+
+/** Where most figures of a vehicle are from, so that it is said once and each figure says only what is otherwise. */
+export function usualOrigin({ figures, torques }: Entry<'vehicle'>['data']): Usual | undefined {
+  const counted = new Map<string, { usual: Usual; count: number }>();
+  for (const each of [...Object.values(figures), ...Object.values(torques)]) {
+    if (!each) continue;
+    const { from, sure, checked } = each;
+    const key = originText({ from, sure, checked });
+    counted.set(key, { usual: { from, sure, checked }, count: (counted.get(key)?.count ?? 0) + 1 });
+  }
+  const [most] = [...counted.values()].sort((a, b) => b.count - a.count);
+  return most && most.count > 1 ? most.usual : undefined;
+}
+
+/** What a figure has to say of itself beside the usual: its page, or all of it when anything is otherwise. */
+export function ownOrigin(figure: Provenance, usual: Usual | undefined): string {
+  const isUsual =
+    figure.from === usual?.from && figure.sure === usual.sure && figure.checked === usual.checked;
+  return isUsual ? (figure.page ?? '') : originText(figure);
+}
+
+function stopsOf(layout: Layout): Stop[] {
+  const before =
+    layout.power === 'hybrid'
+      ? 'Stop before anything of its battery and inverter loops is opened.'
+      : 'Stop before anything is opened.';
+  return entriesOf('caution').flatMap(({ id, data }) => {
+    const condition = data['on-vehicle'];
+    if (
+      !condition ||
+      !layoutAllows(condition, layout) ||
+      layoutAllows(condition, { ...layout, power: 'combustion' })
+    )
+      return [];
+    return [
+      {
+        id,
+        title: inSentence(data.title),
+        short: data.short,
+        before: `${before} ${plainText(data.avoid[0] ?? '')}`,
+      },
+    ];
+  });
+}
+
+/** All but the bookings, which the whole shelf is needed for. */
+export function sheetOf(entry: Entry<'vehicle'>): Omit<VehicleSheet, 'bookings'> {
+  const { data, id } = entry;
+  const figures: VehicleSheet['figures'] = {};
+  const bolts: VehicleSheet['bolts'] = {};
+  for (const path of FIGURE_PATHS) {
+    const figure = data.figures[path];
+    if (figure) figures[path] = { quantity: figure.is, origin: originText(figure) };
+  }
+  for (const joint of JOINT_NAMES) {
+    const torque = data.torques[joint];
+    if (!torque) continue;
+    figures[`torque.${joint}`] = {
+      quantity: torque.is,
+      origin: `${torque.bolt} ${torque.class} into ${torque.into}; ${originText(torque)}`,
+    };
+    bolts[joint] = { bolt: torque.bolt, class: torque.class, into: torque.into };
+  }
+  const was = idsBefore('vehicle', id);
+  const without = REFERABLE_PATHS.filter((path) => !figures[path] && !figureFits(path, data.layout));
+  return {
+    id,
+    title: data.title,
+    short: data.model,
+    ...(was.length > 0 && { was }),
+    layout: data.layout,
+    figures,
+    without,
+    stops: stopsOf(data.layout),
+    bolts,
+  };
+}

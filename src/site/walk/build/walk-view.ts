@@ -1,0 +1,145 @@
+/** Everything a symptom's page shows of its walk, worked out once at build. */
+
+import type { Model } from '../../../diagnosis/model.ts';
+import { modelOf } from '../../../library/case.ts';
+import { FIGURE_REFERENCE } from '../../../model/figure-reference.ts';
+import { SOMETHING_ELSE } from '../../../model/kinds.ts';
+import type { Tree } from '../../../model/tree.ts';
+import { entryOf, hrefOf, titleOf } from '../../shelf/record-pages.ts';
+import { shelf } from '../../shelf/shelf.ts';
+import { generalRange } from '../../text/figure-html.ts';
+import { LAYOUT_QUESTIONS } from '../../text/layout-questions.ts';
+import { layoutWords } from '../../text/layout-words.ts';
+import { packQuantity } from '../../text/packed-quantity.ts';
+import { packModel } from '../packed-model.ts';
+import type { WalkData } from '../walk-data.ts';
+import { type WalkTree, walkTreeOf } from '../walk-tree.ts';
+import { pageModel } from './page-model.ts';
+
+export interface WalkView {
+  data: WalkData;
+  model: Model;
+  tree: Tree;
+  /** Steps and ends in the order a reader meets them. */
+  order: string[];
+  /** Tests the planner may ask for that are no step of the tree. */
+  spareTests: string[];
+  /** All candidate causes: each has a section of its own, shown when it is to be proven and once it is. */
+  causes: string[];
+}
+
+/**
+ * All that the page of a complaint’s walk shows.
+ * @throws Error when the shelf lacks a record it names
+ */
+export function walkViewOf(symptomId: string): WalkView {
+  const symptom = entryOf('symptom', symptomId);
+  const tree = entryOf('tree', symptom.data.tree).data;
+  const walkTree = walkTreeOf(tree, (cause) => {
+    const { test, outcome } = entryOf('cause', cause).data.confirm ?? {};
+    return test !== undefined && outcome !== undefined ? { test, outcome } : undefined;
+  });
+  const steps = Object.values(walkTree.steps);
+  const inTree = new Set(steps.flatMap((step) => (step.kind === 'test' ? [step.test] : [])));
+  const candidates = Object.keys(symptom.data.causes);
+  const proofs = candidates.flatMap((id) => entryOf('cause', id).data.confirm?.test ?? []);
+  const model = pageModel(modelOf(shelf.records, symptomId, {}), new Set([...inTree, ...proofs]));
+  const tests = [...new Set([...model.tests.map((test) => test.id), ...inTree])];
+  const causes = model.causes.map((cause) => cause.id);
+
+  const { layout } = symptom.data;
+  const titles: WalkData['titles'] = {
+    causes: { [SOMETHING_ELSE]: 'Something else' },
+    tests: {},
+    questions: {},
+    tools: {},
+    layout: {},
+    outcomes: {},
+    trees: {},
+  };
+  const testLayouts: WalkData['testLayouts'] = {};
+  const causeLayouts: WalkData['causeLayouts'] = {};
+  const work: WalkData['work'] = {};
+  const tools: WalkData['tools'] = {};
+  for (const id of causes) {
+    const { data } = entryOf('cause', id);
+    titles.causes[id] = data.title;
+    if (data.layout) causeLayouts[id] = data.layout;
+  }
+  for (const id of tests) {
+    const { data } = entryOf('test', id);
+    titles.tests[id] = data.title;
+    titles.questions[id] = data.question;
+    titles.outcomes[id] = Object.fromEntries(
+      Object.entries(data.outcomes).map(([key, { label }]) => [key, label]),
+    );
+    if (data.layout) testLayouts[id] = data.layout;
+    if (data.work) work[id] = data.work;
+    if (data.tools.length > 0) tools[id] = data.tools;
+    for (const tool of data.tools) titles.tools[tool] = titleOf('tool', tool);
+  }
+  for (const step of steps) {
+    if (step.kind === 'layout') titles.layout[step.feature] = LAYOUT_QUESTIONS[step.feature].asks;
+    if (step.kind !== 'tree') continue;
+    const other = entryOf('tree', step.tree).data.symptom;
+    titles.trees[step.tree] = { title: titleOf('symptom', other), href: hrefOf('symptom', other) };
+  }
+  return {
+    model,
+    data: {
+      symptom: symptomId,
+      ...(layout && { needs: { layout, words: layoutWords(layout) } }),
+      model: packModel(model),
+      tree: walkTree,
+      causeLayouts,
+      testLayouts,
+      work,
+      tools,
+      general: generalRanges(titles),
+      titles,
+    },
+    tree,
+    order: readingOrder(walkTree),
+    spareTests: tests.filter((id) => !inTree.has(id)),
+    causes,
+  };
+}
+
+/** General range of every figure the questions and answers quote. */
+function generalRanges(titles: WalkData['titles']): Record<string, string> {
+  const texts = [
+    ...Object.values(titles.questions),
+    ...Object.values(titles.outcomes).flatMap((labels) => Object.values(labels)),
+  ];
+  const ranges: Record<string, string> = {};
+  for (const [, path = ''] of texts.join('\n').matchAll(FIGURE_REFERENCE)) {
+    const general = generalRange(path);
+    if (general) ranges[path] = packQuantity(general.quantity);
+  }
+  return ranges;
+}
+
+/** Breadth first from the start, ends last: a step stands after the one that leads to it. */
+function readingOrder(tree: WalkTree): string[] {
+  const order: string[] = [];
+  const ends: string[] = [];
+  const waiting = [tree.start];
+  const seen = new Set(waiting);
+  for (let id = waiting.shift(); id !== undefined; id = waiting.shift()) {
+    const step = tree.steps[id];
+    if (!step) continue;
+    (step.kind === 'end' ? ends : order).push(id);
+    const next =
+      step.kind === 'test' || step.kind === 'layout'
+        ? Object.values(step.on)
+        : step.kind === 'prove'
+          ? [step.otherwise]
+          : [];
+    for (const target of next) {
+      if (seen.has(target)) continue;
+      seen.add(target);
+      waiting.push(target);
+    }
+  }
+  return [...order, ...ends];
+}

@@ -1,0 +1,37 @@
+import { NOT_IT, PROVEN, SKIPPED } from '../answers.ts';
+import type { WalkData } from '../walk-data.ts';
+
+/**
+ * Whether a key and value are an answer of this walk. Only a walk's own names count: every object also has names that
+ * nobody gave it, such as "constructor", and an address may hold anything.
+ */
+export function knownIn({
+  titles,
+  model,
+  tree,
+  causeLayouts,
+  testLayouts,
+}: Pick<WalkData, 'titles' | 'model' | 'tree' | 'causeLayouts' | 'testLayouts'>): (
+  key: string,
+  value: string,
+) => boolean {
+  const causes = new Set<string>(model.causes.map(({ id }) => id));
+  const layouts = new Map<string, Set<string>>();
+  const allow = (feature: string, values: readonly string[]) => {
+    const known = layouts.get(feature) ?? new Set();
+    for (const value of values) known.add(value);
+    layouts.set(feature, known);
+  };
+  for (const step of Object.values(tree.steps))
+    if (step.kind === 'layout') allow(step.feature, Object.keys(step.on));
+  // Another walk may have asked it and handed it on; here it rules out causes and tests.
+  for (const condition of [...Object.values(causeLayouts), ...Object.values(testLayouts)])
+    for (const [feature, values] of Object.entries(condition)) allow(feature, values ?? []);
+  return (key, value) => {
+    if (key.startsWith('layout.')) return layouts.get(key.slice('layout.'.length))?.has(value) ?? false;
+    if (key.startsWith('prove.'))
+      return causes.has(key.slice('prove.'.length)) && [PROVEN, NOT_IT, SKIPPED].includes(value);
+    if (!Object.hasOwn(titles.outcomes, key)) return false;
+    return value === SKIPPED || Object.hasOwn(titles.outcomes[key] ?? {}, value);
+  };
+}

@@ -1,0 +1,75 @@
+/** The sections of a walk that are not in its page: fetched once, put into the page as they are asked. */
+import '../../browser/page-globals.ts';
+import { loadScript } from '../../browser/load-script.ts';
+import { cutSections } from '../cut-sections.ts';
+
+/** The other questions of a walk, fetched when first wanted. */
+export class WalkParts {
+  private readonly symptom: string;
+  private readonly place: HTMLElement;
+  private parts: Readonly<Record<string, string>> | undefined;
+  private loading: Promise<void> | undefined;
+
+  /** @param place where sections stand */
+  constructor(symptom: string, place: HTMLElement) {
+    this.symptom = symptom;
+    this.place = place;
+    startCalculators(place);
+  }
+
+  /** @throws Error when they cannot be had */
+  load(): Promise<void> {
+    this.loading ??= this.fetchParts().catch((error: unknown) => {
+      this.loading = undefined;
+      throw error;
+    });
+    return this.loading;
+  }
+
+  private async fetchParts(): Promise<void> {
+    if (location.protocol === 'file:') {
+      window.headertank.receiveWalkParts = (parts) => this.receive(parts);
+      return loadScript(`../walks/${this.symptom}`);
+    }
+    const name = `${this.symptom}.html`;
+    const answer = await fetch(new URL(`walks/${name}`, window.headertank.root));
+    if (!answer.ok) throw new Error(`${answer.url} cannot be had: ${answer.status}`);
+    this.receive(cutSections(await answer.text(), name));
+  }
+
+  private receive(parts: Readonly<Record<string, string>>): void {
+    this.parts = parts;
+  }
+
+  /**
+   * @param part such as "step level", "spare code-read" or "proof coolant-low"
+   * @returns the section; undefined when there is none; 'to be loaded' when that is not known yet
+   */
+  section(part: string): HTMLElement | undefined | 'to be loaded' {
+    const [kind, id] = part.split(' ');
+    const there = this.place.querySelector<HTMLElement>(`[data-${kind}="${id}"]`);
+    if (there) return there;
+    if (!this.parts) return 'to be loaded';
+    const markup = this.parts[part];
+    if (markup === undefined) return undefined;
+    const made = document.createElement('template');
+    made.innerHTML = markup;
+    const section = made.content.querySelector<HTMLElement>('section');
+    if (!section) return undefined;
+    // Out of turn an answer leads nowhere by itself, so it is no link but can be pressed.
+    for (const answer of section.querySelectorAll('.answer:not([href])')) {
+      answer.setAttribute('role', 'button');
+      answer.setAttribute('tabindex', '0');
+    }
+    this.place.append(section);
+    window.headertank.figures?.fill(section);
+    startCalculators(section);
+    section.dispatchEvent(new CustomEvent('headertank:added', { bubbles: true }));
+    return section;
+  }
+}
+
+/** Few questions have a calculator; its script comes with the first. Until then the example stands and links to its page. */
+function startCalculators(within: HTMLElement): void {
+  if (within.querySelector('.calculator')) void loadScript('calculator').catch(() => undefined);
+}

@@ -1,5 +1,0 @@
-/** Exists only while the site is finished (src/site/finish/offline.ts). */
-declare module 'headertank-files' {
-  const list: import('./file-list.ts').FileList;
-  export default list;
-}

@@ -1,0 +1,31 @@
+/** The note that a card becomes: what was found goes onto the shelf, who came with the car does not. */
+import { expect, test } from 'vitest';
+import { dayText } from '../../../../src/model/day.ts';
+import { noteFromJob } from '../../../../src/site/job/page/note-from-job.ts';
+import { SOUND_JOB } from '../../../fuzz/sound-job.ts';
+
+test('a note has what was found, done, read and poured, and nothing of the customer', () => {
+  const note = noteFromJob(SOUND_JOB);
+  expect(note).toMatchObject({
+    title: 'Aldermoor Tarn 1.6: Thermostat stuck open',
+    vehicle: 'aldermoor-tarn-16',
+    symptom: 'reads-low-at-cruise',
+    cause: 'thermostat-stuck-open',
+    known: 'measured',
+    source: `One car, ${dayText(SOUND_JOB.opened)}`,
+  });
+  expect(note.text.split('\n\n')).toEqual([
+    'The thermostat stood open.',
+    'Replaced it.',
+    'Hose clip rusty.',
+    'Bottom hose: 41 °C',
+    'Drained 3.4 l, filled 3.2 l: 0.2 l less than came out.',
+  ]);
+  for (const { plate, name, said, distance } of [SOUND_JOB])
+    for (const own of [plate, name, said, distance]) expect(JSON.stringify(note)).not.toContain(own);
+});
+
+test('its title is no longer than a title may be', () => {
+  const vehicle = { id: 'tarn', title: 'T'.repeat(130) };
+  expect(noteFromJob({ ...SOUND_JOB, vehicle }).title).toHaveLength(140);
+});
