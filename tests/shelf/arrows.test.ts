@@ -1,6 +1,6 @@
-/** The arrows of the architecture: who may import whom. A line that breaks one is named. */
+/** The arrows of the architecture: who may import whom, in src and inside src/site. A line that breaks one is named. */
 import { readdirSync, readFileSync } from 'node:fs';
-import { dirname, join, relative, resolve } from 'node:path';
+import { dirname, join, relative, resolve, sep } from 'node:path';
 import { expect, test } from 'vitest';
 
 const SRC = resolve('src');
@@ -21,6 +21,63 @@ const ALLOWED: Record<string, readonly string[]> = {
 /** Folders that run anywhere: no Node, no DOM library, no Astro. */
 const PURE = ['physics', 'diagnosis', 'trace', 'model', 'calculators'];
 const PACKAGES_OF_PURE = new Set(['zod', 'fastest-levenshtein', 'papaparse']);
+
+/** Code of the site that runs in the browser, that runs when the site is built, and that may run in either. */
+const BROWSER = ['browser', 'every-page', 'islands', 'worker', 'page'];
+const BUILD = ['about', 'after-build', 'guides', 'layouts', 'pages', 'parts', 'shelf', 'styles', 'build'];
+const EITHER = ['calculator', 'drawings', 'job', 'note', 'road-test', 'search', 'text', 'vehicle', 'walk'];
+
+/** What each room of src/site may import of the others, besides itself. A room is a folder, or build/ or page/ of a feature. */
+const ROOMS: Record<string, readonly string[]> = {
+  // What build and page share: types they agree on, and pure functions.
+  text: [],
+  drawings: [],
+  note: [],
+  search: [],
+  vehicle: [],
+  walk: [],
+  'road-test': [],
+  job: [],
+  calculator: ['drawings'],
+  // In the browser. The types of what hangs on the window are the features'.
+  browser: ['job', 'vehicle', 'walk'],
+  'note/page': ['browser', 'note', 'text'],
+  'search/page': ['browser', 'search'],
+  'vehicle/page': ['browser', 'vehicle', 'text'],
+  'walk/page': ['browser', 'walk', 'vehicle/page', 'text'],
+  'job/page': ['browser', 'job', 'note', 'note/page', 'text', 'vehicle', 'vehicle/page', 'walk'],
+  'calculator/page': ['browser', 'calculator', 'job/page'],
+  'road-test/page': ['browser', 'drawings', 'job/page', 'road-test', 'text'],
+  'every-page': ['browser', 'job/page', 'vehicle', 'worker'],
+  worker: [],
+  // When the site is built.
+  shelf: [],
+  'search/build': ['search', 'shelf'],
+  'calculator/build': ['calculator', 'drawings', 'shelf'],
+  parts: ['calculator/build', 'note', 'shelf', 'text'],
+  'vehicle/build': ['drawings', 'shelf', 'text', 'vehicle'],
+  'walk/build': ['calculator/build', 'drawings', 'parts', 'shelf', 'text', 'walk'],
+  'job/build': ['job', 'shelf', 'text', 'walk/build'],
+  guides: ['calculator/build', 'drawings', 'parts', 'shelf', 'text', 'walk/build'],
+  about: ['shelf', 'walk/build'],
+  styles: [],
+  layouts: ['parts', 'search/build', 'shelf', 'styles'],
+  // What the site is made of and what is done to it afterwards may lean on all that the build may, and on the worker's list of files.
+  'after-build': ['search', 'walk', 'worker'],
+};
+
+/** Whether code of the one room may run where the other runs. */
+function fitsTogether(from: string, to: string): boolean {
+  const [own, other] = [from, to].map((room) => room.split('/').at(-1) ?? '');
+  return (
+    EITHER.includes(other ?? '') || (BROWSER.includes(own ?? '') ? BROWSER : BUILD).includes(other ?? '')
+  );
+}
+
+function roomOf(file: string): string {
+  const [folder = '', inside = '', ...more] = relative(join(SRC, 'site'), file).split(/[\\/]/);
+  return more.length > 0 && /^(build|page)$/.test(inside) ? `${folder}/${inside}` : folder;
+}
 
 interface Import {
   file: string;
@@ -59,6 +116,74 @@ test.each(Object.entries(ALLOWED))('%s imports only what it may', (folder, allow
     return PACKAGES_OF_PURE.has(target) ? [] : [where];
   });
   expect(broken).toEqual([]);
+});
+
+/** The imports inside src/site, each with the file it leads to. */
+const inSite = importsOf('site').flatMap((each) => {
+  const to = resolve(dirname(each.file), each.target);
+  return each.target.startsWith('.') && to.startsWith(join(SRC, 'site') + sep) ? [{ ...each, to }] : [];
+});
+
+const placeOf = ({ file, line, target }: Import) => `${relative('.', file)}:${line} imports ${target}`;
+
+test('every room of src/site has its arrows, and only folders lie in it', () => {
+  const files = readdirSync(join(SRC, 'site'), { recursive: true, withFileTypes: true })
+    .filter((entry) => entry.isFile())
+    .map((entry) => join(entry.parentPath, entry.name));
+  const known = [...Object.keys(ROOMS), 'pages', 'islands'];
+  const unknown = new Set(
+    files.filter((file) => !known.includes(roomOf(file))).map((file) => relative('.', file)),
+  );
+  expect([...unknown]).toEqual([]);
+  expect(
+    known
+      .map((room) => room.split('/').at(-1))
+      .filter((name) => ![...BROWSER, ...BUILD, ...EITHER].includes(name ?? '')),
+  ).toEqual([]);
+});
+
+test('a room of src/site imports only what it may', () => {
+  const broken = inSite.filter(({ file, to }) => {
+    const [from, into] = [roomOf(file), roomOf(to)];
+    if (from === into) return false;
+    // The pages and the entries of the scripts may use whatever runs where they do.
+    return from in ROOMS ? !ROOMS[from]?.includes(into) : !fitsTogether(from, into);
+  });
+  expect(broken.map(placeOf)).toEqual([]);
+});
+
+test.each(Object.entries(ROOMS))('the arrows of %s lead to what runs where it runs', (room, allowed) => {
+  const own = room.split('/').at(-1) ?? '';
+  const isEither = EITHER.includes(own);
+  const wrong = allowed.filter((to) => (isEither ? !EITHER.includes(to) : !fitsTogether(room, to)));
+  // The list of files to keep on a device is written after the build and read by the worker.
+  expect(wrong.filter((to) => !(room === 'after-build' && to === 'worker'))).toEqual([]);
+});
+
+test('nothing imports an entry of islands/', () => {
+  expect(inSite.filter(({ to }) => roomOf(to) === 'islands').map(placeOf)).toEqual([]);
+});
+
+test('what runs in the browser or in either place imports no Node', () => {
+  const broken = importsOf('site').filter(({ file, target }) => {
+    const own = roomOf(file).split('/').at(-1) ?? '';
+    return target.startsWith('node:') && !BUILD.includes(own);
+  });
+  expect(broken.map(placeOf)).toEqual([]);
+});
+
+test('no circle of imports inside src/site, of types neither', () => {
+  const done = new Set<string>();
+  const circles: string[][] = [];
+  const follow = (file: string, way: readonly (Import & { to: string })[]) => {
+    const at = way.findIndex((each) => each.file === file);
+    if (at >= 0) circles.push(way.slice(at).map(placeOf));
+    if (at >= 0 || done.has(file)) return;
+    for (const each of inSite.filter((one) => one.file === file)) follow(each.to, [...way, each]);
+    done.add(file);
+  };
+  for (const { file } of inSite) follow(file, []);
+  expect(circles).toEqual([]);
 });
 
 test('pure folders touch no document, window or storage', () => {

@@ -1,16 +1,11 @@
 /** Which kind each page of the index is: far smaller beside the index than a filter in it, which slows every query. */
 import { gunzipSync } from 'node:zlib';
 import { z } from 'zod';
+import type { KindsOfPages } from '../search/kinds-of-pages.ts';
 import type { IndexFiles } from './search-index.ts';
 
 /** As the page's marks call it; a page without one is just a page. */
 const Fragment = z.object({ meta: z.object({ kind: z.string().default('page') }) });
-
-export interface KindsOfPages {
-  kinds: string[];
-  /** Places in the list above, the pages in the order of their ids. */
-  ofPages: number[];
-}
 
 /** What pagefind puts before the text of a file. */
 const SIGNATURE = 'pagefind_dcd';

@@ -1,11 +1,10 @@
 /** The little that the scripts of one page share. Each island is a script of its own; this hangs on the window. */
 import type { Habit } from '../../model/habit.ts';
-import type { JobPlan } from '../job/build/job-plan.ts';
-import type { putOnJobCard } from '../job/page/hand-over.ts';
-import type { VehicleSheet } from '../vehicle/build/vehicle-sheet.ts';
-import type { MakeKnownList } from '../walk/page/known-part.ts';
+import type { HandedOver } from '../job/handed-over.ts';
+import type { JobPlan } from '../job/job-plan.ts';
+import type { VehicleSheet } from '../vehicle/vehicle-sheet.ts';
+import type { MakeKnownList } from '../walk/known-list.ts';
 import type { button, element } from './element.ts';
-import type { loadScript } from './load-script.ts';
 
 /** Figures in the values of the chosen vehicle and in the reader's units. */
 export interface ReaderFigures {
@@ -22,7 +21,7 @@ export interface PageGlobals {
   /** Hung here for the scripts after the page's first, so that none brings them again (src/site/after-build/islands.ts). */
   element: typeof element;
   button: typeof button;
-  loadScript: typeof loadScript;
+  loadScript: (name: string) => Promise<void>;
   /** Address of the site's top folder, wherever the page lies. */
   root: URL;
   /** The chosen vehicle once its figures are there. */
@@ -57,7 +56,7 @@ export interface PageGlobals {
    */
   offerVersion?(place: Element, waiting: ServiceWorker | undefined): void;
   /** There once scripts/hand-over.js is loaded. */
-  putOnJobCard?: typeof putOnJobCard;
+  putOnJobCard?: (handed: HandedOver) => HTMLElement;
   /** There once a vehicle or other units are chosen; on a page with a walk, from the start. */
   figures: ReaderFigures | undefined;
 }

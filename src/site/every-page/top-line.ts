@@ -1,7 +1,7 @@
 /** The first of every page, what its other scripts share: the chosen vehicle, the reader's units, and the figures in the texts that follow both. */
 import { METRIC, US } from '../../model/habit.ts';
 import { loadScript } from '../browser/load-script.ts';
-import type { VehicleSheet } from '../vehicle/build/vehicle-sheet.ts';
+import type { VehicleSheet } from '../vehicle/vehicle-sheet.ts';
 import '../browser/page-globals.ts';
 import { button, element } from '../browser/element.ts';
 import { forget, keep, kept } from '../browser/storage.ts';

@@ -1,7 +1,7 @@
 /** The job card: several on one device, kept at every key, printed as sheets, carried on as JSON or as a note. */
 import type { Job } from '../../model/job.ts';
 import { keepsAnything, merged, newId } from '../browser/device-store.ts';
-import type { JobPlan } from '../job/build/job-plan.ts';
+import type { JobPlan } from '../job/job-plan.ts';
 import { withKnownDraft } from '../job/page/draft.ts';
 import { jobs, openJobId, setOpenJob } from '../job/page/job-store.ts';
 import { newJob } from '../job/page/new-job.ts';

@@ -6,7 +6,7 @@ import { SKIPPED } from '../walk/answers.ts';
 import type { WalkData } from '../walk/walk-data.ts';
 import '../browser/page-globals.ts';
 import { element } from '../browser/element.ts';
-import type { KnownListener } from '../walk/page/known-part.ts';
+import type { KnownListener } from '../walk/known-list.ts';
 
 /** In the order of a morning: cold first, what has to come apart last. */
 const GROUPS = [

@@ -1,21 +1,2 @@
-/** The figures of a page in the values of the chosen vehicle and in the reader's units; no other page needs the tables of units. */
-import { layoutAllows } from '../../model/layout.ts';
-import '../browser/page-globals.ts';
-import { showFigures, showReadings, withFigures } from '../vehicle/page/figures.ts';
-import { fitNotes } from '../vehicle/page/fit-notes.ts';
-import { foldOtherSteps } from '../vehicle/page/other-steps.ts';
-
-window.headertank.figures = {
-  fill(part) {
-    const { vehicle, habit } = window.headertank;
-    showFigures(part, vehicle, habit);
-    showReadings(part, habit);
-    for (const each of part.querySelectorAll<HTMLElement>('[data-layout]')) {
-      const fits = layoutAllows(JSON.parse(each.dataset.layout ?? '{}'), vehicle?.layout ?? {});
-      each.classList.toggle('not-this-vehicle', !fits);
-    }
-    for (const list of part.querySelectorAll<HTMLElement>('ol.work')) foldOtherSteps(list);
-    fitNotes(part, vehicle?.id);
-  },
-  say: (text, general) => withFigures(text, general, window.headertank.vehicle, window.headertank.habit),
-};
+/** The figures of a page in the values of the chosen vehicle: loaded once a vehicle or other units are chosen. */
+import '../vehicle/page/reader-figures.ts';

@@ -4,7 +4,7 @@
  */
 import '../browser/page-globals.ts';
 // The walk says its questions with figures in them from the start; in one script the two weigh less than side by side.
-import './reader-figures.ts';
+import '../vehicle/page/reader-figures.ts';
 import { describeContradiction } from '../../diagnosis/reason.ts';
 import { afterPaint } from '../browser/after-paint.ts';
 import { button, element } from '../browser/element.ts';

@@ -1,7 +1,7 @@
 /** A plan as it is for one vehicle: the way through its procedures, minutes, cautions, joints and parts. Pure. */
 import type { Joint } from '../../model/figures.ts';
 import { type KnownLayout, layoutAllows } from '../../model/layout.ts';
-import type { JobPlan, PlannedWork } from './build/job-plan.ts';
+import type { JobPlan, PlannedWork } from './job-plan.ts';
 
 /** The procedures of a plan that this layout goes through, in order. */
 export function workFor({ work }: JobPlan, layout: KnownLayout): PlannedWork[] {

@@ -1,7 +1,8 @@
 import { describe, expect, test } from 'vitest';
 import type { Job } from '../../../src/model/job.ts';
 import { jobSchema } from '../../../src/model/job.ts';
-import { type JobPlan, type PlannedWork, planOf } from '../../../src/site/job/build/job-plan.ts';
+import { planOf } from '../../../src/site/job/build/make-job-plan.ts';
+import type { JobPlan, PlannedWork } from '../../../src/site/job/job-plan.ts';
 import { closeItem, stillOpen, withFollowUp, withOpenItem } from '../../../src/site/job/page/follow-up.ts';
 import { isJob } from '../../../src/site/job/page/job-store.ts';
 import { jobTitle, newJob } from '../../../src/site/job/page/new-job.ts';

@@ -1,6 +1,6 @@
 /** The job card of the page, as its parts need it. */
 import type { Job } from '../../../model/job.ts';
-import type { VehicleSheet } from '../../vehicle/build/vehicle-sheet.ts';
+import type { VehicleSheet } from '../../vehicle/vehicle-sheet.ts';
 import type { PlanForCard } from './plan-for-card.ts';
 
 export interface CardOnPage extends HTMLElement {

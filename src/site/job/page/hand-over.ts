@@ -1,8 +1,9 @@
 /** From a walk or a calculator onto the job card. */
 import '../../browser/page-globals.ts';
+import type { HandedOver } from '../handed-over.ts';
 import { jobs, openJobId, setOpenJob } from './job-store.ts';
 import { jobTitle, newJob } from './new-job.ts';
-import { type HandedOver, withHandedOver } from './with-handed-over.ts';
+import { withHandedOver } from './with-handed-over.ts';
 
 /**
  * Puts it on the open card, or on a new one: when none is open, or when the open one is another vehicle's.

@@ -5,7 +5,7 @@ import type { Job } from '../../../model/job.ts';
 import type { Quantity } from '../../../model/quantity.ts';
 import { quantityText } from '../../../model/show-quantity.ts';
 import { loadScript } from '../../browser/load-script.ts';
-import type { JobPlan } from '../build/job-plan.ts';
+import type { JobPlan } from '../job-plan.ts';
 import {
   cautionsOf,
   coolantLine,
@@ -20,8 +20,8 @@ import {
 import type { Draft } from './draft.ts';
 import '../../browser/page-globals.ts';
 import { element } from '../../browser/element.ts';
-import type { VehicleSheet } from '../../vehicle/build/vehicle-sheet.ts';
 import { withFigures } from '../../vehicle/page/figures.ts';
+import type { VehicleSheet } from '../../vehicle/vehicle-sheet.ts';
 
 const plans = new Map<string, JobPlan>();
 window.headertank.receivePlan = (plan) => plans.set(plan.id, plan);

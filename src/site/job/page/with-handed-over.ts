@@ -2,15 +2,8 @@
 import type { Job } from '../../../model/job.ts';
 import { newId } from '../../browser/device-store.ts';
 import { proveKey } from '../../walk/answers.ts';
+import type { HandedOver } from '../handed-over.ts';
 import { withoutDraft } from './draft.ts';
-
-export interface HandedOver {
-  complaint?: Job['complaint'];
-  answers?: Job['answers'];
-  /** The cause the walk has proven; a walk that stands before its end has none. */
-  proven?: Job['proven'];
-  reading?: { what: string; value: string };
-}
 
 /** The card with it. What the card had stays, but for what the walk now says otherwise. */
 export function withHandedOver(job: Job, handed: HandedOver, vehicle: Job['vehicle']): Job {

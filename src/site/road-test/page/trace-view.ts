@@ -14,7 +14,7 @@ import {
 import type { TraceVehicle } from '../../../trace/vehicle.ts';
 import { button, element } from '../../browser/element.ts';
 import { drawTrace, secondsAt, type TraceChart } from '../../drawings/trace-chart.ts';
-import type { TraceNames } from './trace-names.ts';
+import type { TraceNames } from '../trace-names.ts';
 
 /** The verdict: sentence, reason, next step, walk and causes it leads to. */
 export function verdictPart({ verdict }: Judged, told: Told, names: TraceNames, root: URL): HTMLElement[] {

@@ -26,7 +26,7 @@ declare module 'shelf-names' {
 }
 
 declare module 'shelf-kinds' {
-  import type { KindsOfPages } from '../../after-build/search-kinds.ts';
+  import type { KindsOfPages } from '../kinds-of-pages.ts';
 
   const kinds: KindsOfPages;
   export default kinds;

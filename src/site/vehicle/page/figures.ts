@@ -3,7 +3,7 @@ import { FIGURE_REFERENCE } from '../../../model/figure-reference.ts';
 import type { Habit } from '../../../model/habit.ts';
 import { quantityText, showQuantity } from '../../../model/show-quantity.ts';
 import { unpackQuantity } from '../../text/packed-quantity.ts';
-import type { VehicleSheet } from '../build/vehicle-sheet.ts';
+import type { VehicleSheet } from '../vehicle-sheet.ts';
 
 /** In the place of a figure that the chosen vehicle cannot have. */
 const NOT_HERE = '(no such figure on this vehicle)';

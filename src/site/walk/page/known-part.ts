@@ -1,28 +1,9 @@
 /** The place of what is known so far under a walk. Most walks never open it, and it is long: its script comes when it is opened. */
 import '../../browser/page-globals.ts';
-import type { KnownLayout } from '../../../model/layout.ts';
 import { element } from '../../browser/element.ts';
 import { loadScript } from '../../browser/load-script.ts';
-import type { Answers } from '../answers.ts';
+import type { KnownList, KnownListener } from '../known-list.ts';
 import type { WalkData } from '../walk-data.ts';
-
-export interface KnownListener {
-  answer(test: string, outcome: string | undefined): void;
-  missing(tools: string[]): void;
-}
-
-export interface KnownList {
-  /** @param layout what is known of the vehicle: tests it has no place for are not offered */
-  show(answers: Answers, missing: ReadonlySet<string>, layout: KnownLayout): void;
-}
-
-/** Makes the lists in their places; there once scripts/known-so-far.js is loaded. */
-export type MakeKnownList = (
-  data: WalkData,
-  listener: KnownListener,
-  say: (text: string) => string,
-  places: { rows: HTMLElement; tools: HTMLElement },
-) => KnownList;
 
 /** The part “Known so far” of a walk: findings to tick, causes ranked, the best next test. */
 export class KnownPart {

@@ -1,5 +1,5 @@
 import { expect, test } from 'vitest';
-import { ownOrigin, usualOrigin } from '../../../../src/site/vehicle/build/vehicle-sheet.ts';
+import { ownOrigin, usualOrigin } from '../../../../src/site/vehicle/build/make-vehicle-sheet.ts';
 import { shelf } from '../../../shelf/shelf.ts';
 
 const tarn = shelf.records.vehicle.get('aldermoor-tarn-16')?.data;

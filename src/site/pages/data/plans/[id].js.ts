@@ -1,7 +1,7 @@
 /** What one cause asks for, as a classic script: it loads from a server, from the offline store and from file:// alike. */
 import type { APIRoute } from 'astro';
 import type { Entry } from '../../../../library/shelf.ts';
-import { planOf } from '../../../job/build/job-plan.ts';
+import { planOf } from '../../../job/build/make-job-plan.ts';
 import { dataPaths } from '../../../shelf/record-pages.ts';
 
 export const getStaticPaths = () => dataPaths('cause');

@@ -3,7 +3,8 @@ import type { APIRoute } from 'astro';
 import type { Entry } from '../../../../library/shelf.ts';
 import { dataPaths } from '../../../shelf/record-pages.ts';
 import { shelf } from '../../../shelf/shelf.ts';
-import { sheetOf, type VehicleSheet } from '../../../vehicle/build/vehicle-sheet.ts';
+import { sheetOf } from '../../../vehicle/build/make-vehicle-sheet.ts';
+import type { VehicleSheet } from '../../../vehicle/vehicle-sheet.ts';
 import { bookingsOf } from '../../../walk/build/booking.ts';
 
 export const getStaticPaths = () => dataPaths('vehicle');

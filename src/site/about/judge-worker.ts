@@ -1,11 +1,11 @@
-/** Judges the trees it is given, in a thread of its own; see judge-aside.ts. */
+/** Judges the trees it is given, in a thread of its own; see judge-in-worker.ts. */
 import { parentPort, workerData } from 'node:worker_threads';
 import { QUICK_BUDGET } from '../../diagnosis/budget.ts';
 import { judgeTree } from '../../diagnosis/soundness.ts';
-import type { JudgedAside, ToJudge } from './judge-aside.ts';
+import type { JudgedTree, ToJudge } from './judge-in-worker.ts';
 
 const trees: readonly ToJudge[] = workerData;
-const answers = trees.map(({ symptom, compiled, tree }): JudgedAside => {
+const answers = trees.map(({ symptom, compiled, tree }): JudgedTree => {
   const judged = judgeTree(compiled, tree, { budget: QUICK_BUDGET });
   if (!judged.ok) throw new Error(`The tree of ${symptom} cannot be judged.`);
   const { report, best, bound, ratio } = judged.judgement;

@@ -3,12 +3,12 @@ import { item } from '../../diagnosis/arrays.ts';
 import type { Entry } from '../../library/shelf.ts';
 import { FIGURE_PATHS, FIGURES, figureFits } from '../../model/figures.ts';
 import { KIND_NAMES, type Kind } from '../../model/kinds.ts';
+import { entriesOf } from '../shelf/record-pages.ts';
+import { shelf } from '../shelf/shelf.ts';
 import { bookingFor, commonestCase, countedFor } from '../walk/build/booking.ts';
-import { type JudgedAside, judgeAside } from './judge-aside.ts';
-import { entriesOf } from './record-pages.ts';
-import { shelf } from './shelf.ts';
+import { type JudgedTree, judgeInWorker } from './judge-in-worker.ts';
 
-export interface TreeState extends JudgedAside {
+export interface TreeState extends JudgedTree {
   symptom: Entry<'symptom'>;
   /** Whose layout it is judged on, in words. */
   counted: string;
@@ -21,7 +21,7 @@ export interface TreeState extends JudgedAside {
 /** Each tree beside the best that a search finds, on the layout that most of the shelf's vehicles have. */
 export async function treeStates(): Promise<TreeState[]> {
   const trees = entriesOf('symptom').map((symptom) => ({ symptom, usual: commonestCase(symptom.id) }));
-  const judged = await judgeAside(
+  const judged = await judgeInWorker(
     trees.map(({ symptom, usual: { compiled, tree } }) => ({ symptom: symptom.id, compiled, tree })),
   );
   return trees.map(({ symptom, usual }, at) => {

@@ -1,46 +1,11 @@
-/** A vehicle as the page scripts need it: layout and figures, small, one file each under /data/vehicles/. */
+/** Makes the sheet of a vehicle from its record, and says where its figures are from. */
 import type { Entry } from '../../../library/shelf.ts';
 import { FIGURE_PATHS, figureFits, JOINT_NAMES, REFERABLE_PATHS } from '../../../model/figures.ts';
 import { type Layout, layoutAllows } from '../../../model/layout.ts';
-import type { Quantity } from '../../../model/quantity.ts';
 import { entriesOf, idsBefore } from '../../shelf/record-pages.ts';
 import { inSentence } from '../../text/in-sentence.ts';
 import { plainText } from '../../text/render-text.ts';
-
-export interface SheetFigure {
-  quantity: Quantity;
-  /** Where it is from and how far to trust it, a line. */
-  origin: string;
-}
-
-export interface VehicleSheet {
-  id: string;
-  title: string;
-  /** What it is called where there is little room. */
-  short: string;
-  /** Ids it had before it was renamed, or of records that are merged into it; left out where there are none. */
-  was?: string[];
-  layout: Layout;
-  /** By figure path; torques as `torque.<joint>`. */
-  figures: Record<string, SheetFigure>;
-  /** Figures and torques that a vehicle of this layout cannot have: no general range stands in for them. */
-  without: string[];
-  /** What an ordinary engine does not have and can hurt: every walk on this vehicle opens with it. */
-  stops: Stop[];
-  /** Bolt of each torque, for the torque calculator: thread, property class, tapped material. */
-  bolts: Record<string, { bolt: string; class: string; into: string }>;
-  /** Whole minutes to book by complaint: mean, and within which nine in ten are found. */
-  bookings: Record<string, [expected: number, nineInTen: number]>;
-}
-
-/** A caution that a walk opens with, and where the work stops for who is not trained for it. */
-export interface Stop {
-  id: string;
-  title: string;
-  short: string;
-  /** What is not to be opened, and what the caution asks first. */
-  before: string;
-}
+import type { Stop, VehicleSheet } from '../vehicle-sheet.ts';
 
 interface Provenance {
   from: string;

@@ -10,7 +10,7 @@ export interface ToJudge {
   tree: Tree;
 }
 
-export interface JudgedAside {
+export interface JudgedTree {
   /** Chance that the true cause is proven before the car is passed on. */
   proven: number;
   /** Expected minutes of the best plan found, and minutes that none can beat. */
@@ -24,10 +24,10 @@ export interface JudgedAside {
  * @returns in the order of the trees
  * @throws Error when a tree cannot be walked; the shelf check reports that first
  */
-export function judgeAside(trees: readonly ToJudge[]): Promise<JudgedAside[]> {
+export function judgeInWorker(trees: readonly ToJudge[]): Promise<JudgedTree[]> {
   return new Promise((done, failed) => {
     // By its place in the project: the module that calls it is bundled somewhere else.
-    const worker = new Worker(resolve('src/site/shelf/judge-worker.ts'), { workerData: trees });
+    const worker = new Worker(resolve('src/site/about/judge-worker.ts'), { workerData: trees });
     worker.once('message', done);
     worker.once('error', failed);
   });
