@@ -4,7 +4,9 @@ import { likelihoodSchema } from './frequency.ts';
 import { layoutConditionSchema } from './layout-schema.ts';
 import { commonFields, misleadsSchema } from './record.ts';
 import { idSchema, lineSchema, minutesSchema, reference, textSchema } from './scalars.ts';
+import { type Limit, readLimit } from './scale.ts';
 import { stepSchema } from './step.ts';
+import { UNITS } from './units.ts';
 
 /** State the engine must be in for a test; the planner counts the minutes of getting there. */
 const ENGINE_STATES = ['cold', 'warm', 'any'] as const;
@@ -12,6 +14,24 @@ const PLACES = ['bay', 'road', 'lift'] as const;
 
 /** With a meter or lamp at a plug; or with something opened or taken off. */
 export const TEST_WORK = ['electrical', 'opened'] as const;
+
+/** A limit of an outcome's band; that it fits the scale is looked at with the whole test. */
+const limitSchema = z.string().transform((value, context): Limit => {
+  const result = readLimit(value);
+  if (result.ok) return result.limit;
+  const { rule, found, expected } = result.fault;
+  context.addIssue({ code: 'custom', message: found, params: { rule, expected } });
+  return z.NEVER;
+});
+
+const scaleSchema = z.strictObject({
+  measures: lineSchema.describe(
+    'What is measured, such as "Drop from the hotter to the cooler heater hose".',
+  ),
+  unit: z
+    .enum(UNITS.map(({ symbol }) => symbol))
+    .describe('The unit that the shop reads it in: K, °C, V, bar, kΩ, min, l, % ...'),
+});
 
 export const testSchema = z.strictObject({
   ...commonFields,
@@ -32,12 +52,23 @@ export const testSchema = z.strictObject({
   tools: z.array(reference('tool')).describe('Tools it cannot be done without; [] for eyes and hands.'),
   cautions: z.array(reference('caution')).describe('What can hurt someone; [] when nothing can.'),
   steps: z.array(stepSchema).min(1),
+  scale: scaleSchema
+    .optional()
+    .describe('What is measured, where the outcomes are cut from a measurement; they then have from and to.'),
   outcomes: z
     .record(
       idSchema,
       z.strictObject({
         reading: textSchema.describe('What is seen or read, with the figure that separates it.'),
         label: lineSchema.describe('The answer as a short line for a button.'),
+        from: limitSchema
+          .optional()
+          .describe(
+            'Where its band of the scale begins, such as 15 K or {thermostat.opens} - 5 K. None at the lower end.',
+          ),
+        to: limitSchema
+          .optional()
+          .describe('Where its band ends; what reads just that belongs to the next. None at the upper end.'),
       }),
     )
     .refine((value) => Object.keys(value).length >= 2, {

@@ -28,6 +28,8 @@ import { movedReference } from './moved-reference.ts';
 import { notUtf8 } from './not-utf-8.ts';
 import { outcomeWithoutWay } from './outcome-without-way.ts';
 import { rawHtml } from './raw-html.ts';
+import { readingNamesOtherLimit } from './reading-names-other-limit.ts';
+import { scaleNotTiled } from './scale-not-tiled.ts';
 import { shopMissing } from './shop-missing.ts';
 import { stepAndEndAlike } from './step-and-end-alike.ts';
 import { stepLeadsNowhere } from './step-leads-nowhere.ts';
@@ -92,6 +94,7 @@ export const RULES: readonly Rule[] = [
   figuresContradict,
   correctedFigure,
   unknownOutcome,
+  scaleNotTiled,
   evidenceContradictsItself,
   treeAndSymptomApart,
   stepLeadsNowhere,
@@ -111,5 +114,6 @@ export const RULES: readonly Rule[] = [
   endNamesTooLittle,
   worseThanNoTests,
   dearerThanBestFound,
+  readingNamesOtherLimit,
   unusedRecord,
 ];

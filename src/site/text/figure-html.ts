@@ -1,20 +1,10 @@
 /** A figure of the vehicle inside a text: the general range until a vehicle is chosen, with all the page script needs. */
-import { FIGURES, isFigurePath, JOINTS, jointOf } from '../../model/figures.ts';
+import { generalRange } from '../../model/figure-lookup.ts';
 import type { Quantity } from '../../model/quantity.ts';
-import { parsed } from '../../model/scalars.ts';
 import { showQuantity } from '../../model/show-quantity.ts';
 import { packQuantity } from './packed-quantity.ts';
 
-/** The general range behind a reference, or undefined for an unknown path. */
-export function generalRange(path: string): { label: string; quantity: Quantity } | undefined {
-  if (isFigurePath(path)) {
-    const { label, general, dimension } = FIGURES[path];
-    return { label, quantity: parsed(general, dimension) };
-  }
-  const joint = jointOf(path);
-  if (joint) return { label: JOINTS[joint].label, quantity: parsed(JOINTS[joint].usual, 'torque') };
-  return undefined;
-}
+export { generalRange };
 
 /** Figures that stand in a text whoever reads it: those of the vehicle the page is about. */
 export type FixedFigures = Readonly<Record<string, { quantity: Quantity }>>;
