@@ -31,6 +31,8 @@ export interface CompiledTest {
   outcomes: readonly string[];
   /** One row an outcome: likelihood under each column. */
   rows: readonly Float64Array[];
+  /** The recheck of a cause, asked to prove it and for nothing else. */
+  isRecheck: boolean;
   /** All likelihoods are 0 or 1. */
   crisp: boolean;
   /** It asks for an engine state or a place, or leaves one; others at most bring the car in from the road, as any act does. */
@@ -112,6 +114,7 @@ function compileTest(model: Model, test: ModelTest, groups: readonly string[]): 
     group: test.group === undefined ? -1 : groups.indexOf(test.group),
     outcomes: test.outcomes,
     rows: test.likelihood.map((row) => Float64Array.from(row)),
+    isRecheck: test.isRecheck === true,
     movesCar: test.engine !== undefined || test.leaves !== undefined || test.place !== undefined,
     crisp: test.likelihood.every((row) => row.every((value) => value === 0 || value === 1)),
   };

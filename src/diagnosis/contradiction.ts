@@ -32,9 +32,9 @@ const SPEAKS_FOR = 5;
  * @returns undefined when nothing fights, or with fewer than two findings
  */
 export function contradiction(compiled: CompiledModel, situation: Situation): Contradiction | undefined {
-  const { findings, ruledOut } = resolve(compiled, situation);
+  const { findings, ruledOut, fitted } = resolve(compiled, situation);
   if (findings.length < 2) return undefined;
-  const weights = weigh(compiled, findings, ruledOut);
+  const weights = weigh(compiled, findings, ruledOut, fitted);
   if (sumOf(weights) === 0) return impossible(compiled, findings, ruledOut);
   // Something else has no picture of its own that findings could fit badly.
   weights[compiled.rest] = 0;

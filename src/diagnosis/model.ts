@@ -13,6 +13,12 @@ export interface ModelCause {
   proveMinutes: number;
   /** Engine state the confirming act needs, when it matters. */
   proveEngine?: EngineState;
+  /** The acts that prove it, the first the one to ask: a test with the outcome that speaks for this cause. */
+  proofs?: readonly Finding[];
+  /** Its recheck, a test of two outcomes that is asked after a proof and before a part is bought. */
+  recheck?: Finding;
+  /** Something made it: a low level, spent coolant, a blown fuse. It is found, and the walk goes on to what made it. */
+  consequence?: boolean;
 }
 
 export interface ModelTest {
@@ -25,6 +31,8 @@ export interface ModelTest {
   place?: Place;
   /** Tests of one group repeat each other: their findings are pooled and the planner offers one of them. */
   group?: string;
+  /** The recheck of a cause: it is asked to prove that cause, never to tell causes apart. */
+  isRecheck?: boolean;
   outcomes: string[];
   /** `likelihood[outcome][cause]`, causes in the order of `Model.causes`, something else last. Each column sums to 1. */
   likelihood: number[][];
@@ -69,8 +77,10 @@ export interface Finding {
 /** What is known and possible at one moment. */
 export interface Situation {
   evidence: readonly Finding[];
-  /** Ids of causes proven not to be, or not possible on this car. */
+  /** Ids of causes that this car cannot have. */
   ruledOut?: readonly string[];
+  /** What share of such cars can have a cause at all, by cause, 0 to 1; 1 where it is not given. */
+  fitted?: Readonly<Record<string, number>>;
   /** Ids of tests that cannot be done: skipped, tool missing, not this layout. */
   unavailable?: readonly string[];
   /** Engine when the car arrives; unknown counts as cold. */

@@ -26,7 +26,7 @@ export interface Posterior {
  */
 export function posterior(compiled: CompiledModel, situation: Situation): Posterior {
   const resolved = resolve(compiled, situation);
-  const weights = weigh(compiled, resolved.findings, resolved.ruledOut);
+  const weights = weigh(compiled, resolved.findings, resolved.ruledOut, resolved.fitted);
   const probability = sumOf(weights);
   return {
     ranked: rank(compiled, weights),

@@ -149,7 +149,7 @@ export interface ProofOrder {
 /** Order of proofs and expected minutes when no more tests are done. */
 export function proofOrder(compiled: CompiledModel, situation: Situation): ProofOrder {
   const resolved = resolve(compiled, situation);
-  const weights = weigh(compiled, resolved.findings, resolved.ruledOut);
+  const weights = weigh(compiled, resolved.findings, resolved.ruledOut, resolved.fitted);
   const sum = sumOf(weights);
   if (sum === 0) return { minutes: compiled.passOn, order: [] };
   const coster = new ProofCoster(compiled);

@@ -24,6 +24,8 @@ export interface ResolvedSituation {
   findings: readonly NumberedFinding[];
   ruledOut: ReadonlySet<number>;
   unavailable: ReadonlySet<number>;
+  /** What share of such cars can have each cause, by its number; undefined where all can have all. */
+  fitted: Float64Array | undefined;
   car: Car;
   /** Findings whose test or outcome this model does not have, for instance from an old address. */
   ignored: readonly Finding[];
@@ -43,9 +45,20 @@ export function resolve(compiled: CompiledModel, situation: Situation): Resolved
     findings: [...byTest].map(([test, outcome]) => ({ test, outcome })),
     ruledOut: numbersOf(situation.ruledOut, compiled.causeNumber),
     unavailable: numbersOf(situation.unavailable, compiled.testNumber),
+    fitted: fittedOf(compiled, situation),
     car: carOf(situation.engine, situation.place),
     ignored,
   };
+}
+
+function fittedOf(compiled: CompiledModel, { fitted }: Situation): Float64Array | undefined {
+  if (fitted === undefined) return undefined;
+  const shares = new Float64Array(compiled.columns).fill(1);
+  for (const [cause, share] of Object.entries(fitted)) {
+    const number = compiled.causeNumber.get(cause);
+    if (number !== undefined) shares[number] = share;
+  }
+  return shares;
 }
 
 function numbersOf(ids: readonly string[] = [], numbers: ReadonlyMap<string, number>): Set<number> {
@@ -62,8 +75,11 @@ export function weigh(
   compiled: CompiledModel,
   findings: readonly NumberedFinding[],
   ruledOut: ReadonlySet<number>,
+  fitted?: Float64Array,
 ): Float64Array {
-  const weights = Float64Array.from(compiled.prior);
+  const weights = fitted
+    ? compiled.prior.map((weight, column) => weight * real(fitted, column))
+    : Float64Array.from(compiled.prior);
   for (const cause of ruledOut) weights[cause] = 0;
   for (const finding of findings) {
     const exponent = 1 / repeatsOf(compiled, findings, finding);
@@ -87,6 +103,27 @@ export function repeatsOf(
   return findings.filter((other) => item(compiled.tests, other.test).group === group).length;
 }
 
+/**
+ * Likelihoods of a test's outcomes after what was found. A test that repeats earlier ones says less: its likelihoods are
+ * flattened to the power 1/m, m findings of its group, and scaled to sum to 1.
+ */
+export function likelihoodsAfter(
+  compiled: CompiledModel,
+  test: number,
+  findings: readonly NumberedFinding[],
+): readonly Float64Array[] {
+  const { rows } = item(compiled.tests, test);
+  const said = repeatsOf(compiled, [...findings, { test, outcome: 0 }], { test, outcome: 0 });
+  if (said === 1) return rows;
+  const flat = rows.map((row) => row.map((likelihood) => likelihood ** (1 / said)));
+  const sums = new Float64Array(compiled.columns);
+  for (const row of flat)
+    row.forEach((value, column) => {
+      sums[column] = real(sums, column) + value;
+    });
+  return flat.map((row) => row.map((value, column) => value / real(sums, column)));
+}
+
 /** The search state of a situation: one test of each group stays open, none of an answered group. */
 export function stateOf(compiled: CompiledModel, situation: ResolvedSituation): State {
   const answered = new Set(situation.findings.map((finding) => finding.test));
@@ -97,9 +134,10 @@ export function stateOf(compiled: CompiledModel, situation: ResolvedSituation): 
   const open: number[] = [];
   compiled.tests.forEach((test, number) => {
     if (answered.has(number) || situation.unavailable.has(number) || answeredGroups.has(test.group)) return;
-    open.push(number);
+    if (!test.isRecheck) open.push(number);
   });
-  return { weights: weigh(compiled, situation.findings, situation.ruledOut), car: situation.car, open };
+  const { findings, ruledOut, fitted } = situation;
+  return { weights: weigh(compiled, findings, ruledOut, fitted), car: situation.car, open };
 }
 
 /** Sum of the weights of all causes. */

@@ -3,6 +3,7 @@ import { CARS, type Car, type CompiledModel } from './compiled.ts';
 import type { Situation } from './model.ts';
 import { type CauseShare, nameOf, rank } from './posterior.ts';
 import {
+  likelihoodsAfter,
   type NumberedFinding,
   openAfter,
   repeatsOf,
@@ -186,7 +187,8 @@ class Walk {
     const spent = way.spent + real(minutes, way.car);
     const car = whole(after, way.car);
     const open = openAfter(compiled, way.open, test);
-    const likelihoods = this.likelihoods(test, way.findings);
+    const likelihoods = likelihoodsAfter(compiled, test, way.findings);
+    if (likelihoods !== rows) this.repeats = true;
     let total = 0;
     for (let outcome = 0; outcome < rows.length; outcome++) {
       const row = item(likelihoods, outcome);
@@ -195,21 +197,6 @@ class Walk {
       total += this.follow(this.wayFor(test, outcome, on), { ...way, findings, mass, open, car, spent });
     }
     return total;
-  }
-
-  /** Likelihoods of the outcomes after what was found: flattened when the test repeats earlier ones. */
-  private likelihoods(test: number, findings: readonly NumberedFinding[]): readonly Float64Array[] {
-    const { rows } = item(this.compiled.tests, test);
-    const said = repeatsOf(this.compiled, [...findings, { test, outcome: 0 }], { test, outcome: 0 });
-    if (said === 1) return rows;
-    this.repeats = true;
-    const flat = rows.map((row) => row.map((likelihood) => likelihood ** (1 / said)));
-    const sums = new Float64Array(this.compiled.columns);
-    for (const row of flat)
-      row.forEach((value, column) => {
-        sums[column] = real(sums, column) + value;
-      });
-    return flat.map((row) => row.map((value, column) => value / real(sums, column)));
   }
 
   private prove(cause: number, way: Way): { minutes: number; way: Way } {

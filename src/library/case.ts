@@ -1,6 +1,7 @@
 /** From records to what the diagnosis engine computes with: one complaint on one layout. */
 import { completeMatrix } from '../diagnosis/likelihood.ts';
 import {
+  type Finding,
   type Model,
   type ModelCause,
   type ModelTest,
@@ -9,7 +10,9 @@ import {
 } from '../diagnosis/model.ts';
 import type { Tree } from '../diagnosis/tree.ts';
 import { weightOf } from '../diagnosis/words.ts';
+import type { Cause } from '../model/cause.ts';
 import { type KnownLayout, layoutAllows } from '../model/layout.ts';
+import { PROVEN, RECHECK_OUTCOMES, recheckId, recheckOf } from '../model/recheck.ts';
 import type { Symptom } from '../model/symptom.ts';
 import type { Test } from '../model/test.ts';
 import { engineTree } from './engine-tree.ts';
@@ -43,10 +46,10 @@ export function caseOf(shelf: Pick<Shelf, 'records'>, symptomId: string, known: 
  */
 export function modelOf(records: Records, symptomId: string, known: KnownLayout): Model {
   const symptom = need(records.symptom.get(symptomId), `symptom "${symptomId}"`).data;
-  const causes = candidateCauses(records, symptom, known);
+  const causes = candidateCauses(records, symptomId, symptom, known);
   const ids = causes.map((cause) => cause.id);
   const asked = testsOf(records, symptom.tree);
-  const telling = new Set(asked);
+  const telling = new Set([...asked, ...causes.flatMap(({ proofs = [] }) => proofs.map(({ test }) => test))]);
   const about = testsByCause(records);
   for (const cause of ids) for (const test of about.get(cause) ?? []) telling.add(test);
   const usable = [...records.test.values()].filter(
@@ -58,7 +61,10 @@ export function modelOf(records: Records, symptomId: string, known: KnownLayout)
     causes,
     somethingElse: shareOfSomethingElse(symptom['something-else']),
     passOnMinutes: symptom['pass-on'],
-    tests: usable.map(({ id, data }) => modelTest(id, data, ids, groups.get(id))),
+    tests: [
+      ...usable.map(({ id, data }) => modelTest(id, data, ids, groups.get(id))),
+      ...recheckTests(records, ids),
+    ],
     changeOver: USUAL_CHANGE_OVER,
   };
 }
@@ -85,15 +91,35 @@ function testsByCause(records: Records): Map<string, string[]> {
   return tests;
 }
 
-function candidateCauses(records: Records, symptom: Symptom, known: KnownLayout): ModelCause[] {
+function candidateCauses(
+  records: Records,
+  symptomId: string,
+  symptom: Symptom,
+  known: KnownLayout,
+): ModelCause[] {
   return Object.entries(symptom.causes).flatMap(([id, prior]) => {
-    const { layout, confirm } = need(records.cause.get(id), `cause "${id}"`).data;
+    const { layout, confirm, 'goes-on': goesOn } = need(records.cause.get(id), `cause "${id}"`).data;
     if (!layoutAllows(layout, known)) return [];
     const test = confirm?.test === undefined ? undefined : records.test.get(confirm.test)?.data;
     const engine = test && test.engine !== 'any' ? test.engine : undefined;
     const minutes = need(confirm?.minutes ?? test?.minutes, `proof of cause "${id}"`);
-    return [{ id, weight: weightOf(prior), proveMinutes: minutes, ...(engine && { proveEngine: engine }) }];
+    return [
+      {
+        id,
+        weight: weightOf(prior),
+        proveMinutes: minutes,
+        ...(engine && { proveEngine: engine }),
+        proofs: proofsOf(confirm),
+        ...(confirm?.recheck !== undefined && { recheck: { test: recheckId(id), outcome: PROVEN } }),
+        ...(goesOn !== undefined && goesOn === symptomId && { consequence: true }),
+      },
+    ];
   });
+}
+
+function proofsOf(confirm: Cause['confirm']): Finding[] {
+  const { test, outcome, or = [] } = confirm ?? {};
+  return test === undefined || outcome === undefined ? or : [{ test, outcome }, ...or];
 }
 
 function modelTest(id: string, test: Test, causes: readonly string[], group: string | undefined): ModelTest {
@@ -138,4 +164,25 @@ function groupsOf(tests: readonly { id: string; data: Test }[]): Map<string, str
 function need<T>(value: T | undefined, what: string): T {
   if (value === undefined) throw new Error(`The shelf has no ${what}.`);
   return value;
+}
+
+/** The rechecks of the causes as tests of two outcomes. */
+function recheckTests(records: Records, causes: readonly string[]): ModelTest[] {
+  return causes.flatMap((id): ModelTest[] => {
+    const recheck = recheckOf(need(records.cause.get(id), `cause "${id}"`).data);
+    if (recheck === undefined) return [];
+    const seen = [
+      ...causes.map((other) => (other === id ? recheck.withIt : recheck.withAnother)),
+      recheck.withSomethingElse,
+    ];
+    return [
+      {
+        id: recheckId(id),
+        minutes: recheck.minutes,
+        outcomes: [...RECHECK_OUTCOMES],
+        likelihood: [seen, seen.map((share) => 1 - share)],
+        isRecheck: true,
+      },
+    ];
+  });
 }

@@ -1,4 +1,5 @@
 import { z } from 'zod';
+import { likelihoodSchema } from './frequency.ts';
 import { layoutConditionSchema } from './layout-schema.ts';
 import { commonFields } from './record.ts';
 import { idSchema, lineSchema, minutesSchema, reference, textSchema } from './scalars.ts';
@@ -16,7 +17,23 @@ export const causeSchema = z.strictObject({
         .array(z.strictObject({ test: reference('test'), outcome: idSchema }))
         .optional()
         .describe('Other tests that prove it as well, for who lacks the tool of the first.'),
-      recheck: textSchema.optional().describe('Or: what shows after the repair that this was it.'),
+      recheck: z
+        .union([
+          textSchema,
+          z.strictObject({
+            do: textSchema.describe(
+              'The act, what shows that it is this cause, and what shows that it is not.',
+            ),
+            minutes: minutesSchema.optional().describe('Of the recheck alone; 10 if not given.'),
+            elsewhere: likelihoodSchema
+              .optional()
+              .describe('How often it comes out the same with another cause; 0.01 if not given.'),
+          }),
+        ])
+        .optional()
+        .describe(
+          'A second act that shows that it is this cause before a part is bought; the only one where no test proves it.',
+        ),
       minutes: minutesSchema.optional().describe('Minutes to prove it, if not those of the test.'),
     })
     .refine((value) => (value.test === undefined) === (value.outcome === undefined), {
@@ -30,6 +47,9 @@ export const causeSchema = z.strictObject({
     )
     .optional()
     .describe('The act that proves this cause before a part is bought.'),
+  'goes-on': reference('symptom')
+    .optional()
+    .describe('For what is itself made by something: the symptom whose walk looks for what made it.'),
   'fooled-by': z.array(textSchema).min(1).describe('What looks like this cause and is not.'),
   repair: reference('procedure').optional().describe('The procedure that puts it right.'),
   parts: z.array(lineSchema).describe('Parts and seals to have on the bench; [] when none.'),
@@ -37,3 +57,5 @@ export const causeSchema = z.strictObject({
   'while-open': z.array(textSchema).min(1).describe('What to look at while it is apart.'),
   'comes-back': textSchema.describe('What comes back if only the part is changed.'),
 });
+
+export type Cause = z.infer<typeof causeSchema>;

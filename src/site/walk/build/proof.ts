@@ -1,6 +1,7 @@
 /** How a cause is proven and what follows its repair, as records say it. */
 import type { Entry } from '../../../library/shelf.ts';
 import { SOMETHING_ELSE } from '../../../model/kinds.ts';
+import { recheckOf } from '../../../model/recheck.ts';
 import { entryOf } from '../../shelf/record-pages.ts';
 
 export interface Proof {
@@ -23,7 +24,7 @@ export function proofOf(cause: string): Proof {
     outcome: confirm?.outcome,
     minutes: confirm?.minutes ?? test?.minutes,
     reading,
-    recheck: confirm?.recheck,
+    recheck: recheckOf(entryOf('cause', cause).data)?.do,
   };
 }
 
