@@ -1,8 +1,20 @@
 /** The model of a complaint as its page carries it: the tests worth asking, and numbers no finer than they are known. */
+<<<<<<< HEAD:src/site/walk/build/page-model.ts
+
 import { compile } from '../../../diagnosis/compiled.ts';
 import { informationGain } from '../../../diagnosis/information.ts';
 import type { Model, ModelTest } from '../../../diagnosis/model.ts';
 import { posterior } from '../../../diagnosis/posterior.ts';
+
+=======
+
+import { compile } from '../../diagnosis/compiled.ts';
+import { informationGain } from '../../diagnosis/information.ts';
+import type { Model, ModelTest } from '../../diagnosis/model.ts';
+import { posterior } from '../../diagnosis/posterior.ts';
+import { causeOfRecheck } from '../../model/recheck.ts';
+
+>>>>>>> a083bf4 (Proven from 0.95 of one belief; every way of a tree is counted):src/site/walk/page-model.ts
 
 /** Tests beside those of the tree and the proofs: the rest of the shelf can be done, but would be noise on this page. */
 const EXTRA_TESTS = 8;
@@ -26,7 +38,7 @@ export function pageModel(model: Model, kept: ReadonlySet<string>): Model {
       id: model.tests[at]?.id ?? '',
       rate: informationGain(weights, test) / ((model.tests[at]?.minutes ?? 1) + 2),
     }))
-    .filter(({ id }) => !kept.has(id))
+    .filter(({ id }) => !kept.has(id) && causeOfRecheck(id) === undefined)
     .sort((a, b) => b.rate - a.rate)
     .slice(0, EXTRA_TESTS)
     .map(({ id }) => id);
