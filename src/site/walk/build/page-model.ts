@@ -1,20 +1,9 @@
 /** The model of a complaint as its page carries it: the tests worth asking, and numbers no finer than they are known. */
-<<<<<<< HEAD:src/site/walk/build/page-model.ts
-
 import { compile } from '../../../diagnosis/compiled.ts';
 import { informationGain } from '../../../diagnosis/information.ts';
 import type { Model, ModelTest } from '../../../diagnosis/model.ts';
 import { posterior } from '../../../diagnosis/posterior.ts';
-
-=======
-
-import { compile } from '../../diagnosis/compiled.ts';
-import { informationGain } from '../../diagnosis/information.ts';
-import type { Model, ModelTest } from '../../diagnosis/model.ts';
-import { posterior } from '../../diagnosis/posterior.ts';
-import { causeOfRecheck } from '../../model/recheck.ts';
-
->>>>>>> a083bf4 (Proven from 0.95 of one belief; every way of a tree is counted):src/site/walk/page-model.ts
+import { causeOfRecheck } from '../../../model/recheck.ts';
 
 /** Tests beside those of the tree and the proofs: the rest of the shelf can be done, but would be noise on this page. */
 const EXTRA_TESTS = 8;
