@@ -1,6 +1,7 @@
 /** How a layout and a layout condition are written in a record. Apart from layout.ts so that pages need no zod. */
 import { z } from 'zod';
-import { LAYOUT } from './layout.ts';
+import { LAYOUT, type LayoutFeature } from './layout.ts';
+import { lineSchema } from './scalars.ts';
 
 /** The layout of one vehicle: every feature stated. */
 export const layoutSchema = z.strictObject({
@@ -38,4 +39,38 @@ export const layoutConditionSchema = z
   })
   .describe(
     'Holds only for vehicles with one of these values in each feature named, such as { thermostat: [inlet side] }.',
+  );
+
+const shareSchema = z.number().min(0).max(1);
+
+/** Shares of the values of one feature, which must sum to 1. */
+function sharesOf<F extends LayoutFeature>(feature: F) {
+  return z
+    .record(z.enum(LAYOUT[feature] as readonly [string, ...string[]]), shareSchema)
+    .refine((shares) => Math.abs(Object.values(shares).reduce((sum, share) => sum + share, 0) - 1) < 1e-6, {
+      message: 'The shares of one feature sum to 1.',
+    })
+    .optional();
+}
+
+/** How common each layout is among the cars that come in. */
+export const layoutSharesSchema = z
+  .strictObject({
+    from: lineSchema.describe('Where the shares are from: counted in this shop, or an estimate.'),
+    power: sharesOf('power'),
+    thermostat: sharesOf('thermostat'),
+    'thermostat-kind': sharesOf('thermostat-kind'),
+    heater: sharesOf('heater'),
+    reservoir: sharesOf('reservoir'),
+    fan: sharesOf('fan'),
+    'fan-switched-by': sharesOf('fan-switched-by'),
+    pump: sharesOf('pump'),
+    radiator: sharesOf('radiator'),
+    turbo: sharesOf('turbo'),
+    'egr-cooler': sharesOf('egr-cooler'),
+    'oil-cooler': sharesOf('oil-cooler'),
+    'transmission-cooler': sharesOf('transmission-cooler'),
+  })
+  .describe(
+    'Share of the cars that come in with each layout, by feature: while no vehicle is chosen, a cause that only some can have counts for that share.',
   );

@@ -77,3 +77,30 @@ export function layoutIsPossible(known: KnownLayout): boolean {
   if (fan === undefined || switched === undefined) return true;
   return (fan === 'viscous clutch') === (switched === 'none');
 }
+
+/** How common each value of a feature is among the cars that come in, 0 to 1 a feature. */
+export type LayoutShares = {
+  readonly [F in LayoutFeature]?: { readonly [value: string]: number } | undefined;
+};
+
+/**
+ * What share of the cars can meet a condition, 0 to 1, taking features as independent of each other.
+ * @param known features that are known: they meet it or not
+ * @param shares a feature that is not in it counts as met
+ */
+export function shareWithLayout(
+  condition: LayoutCondition | undefined,
+  known: KnownLayout,
+  shares: LayoutShares,
+): number {
+  let share = 1;
+  for (const feature of Object.keys(condition ?? {}) as LayoutFeature[]) {
+    const wanted: readonly string[] | undefined = condition?.[feature];
+    if (wanted === undefined) continue;
+    const actual = known[feature];
+    const common = shares[feature];
+    if (actual !== undefined) share *= wanted.includes(actual) ? 1 : 0;
+    else if (common) share *= wanted.reduce((sum, value) => sum + (common[value] ?? 0), 0);
+  }
+  return share;
+}

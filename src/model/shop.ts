@@ -1,4 +1,5 @@
 import { z } from 'zod';
+import { layoutSharesSchema } from './layout-schema.ts';
 import { lineSchema, textSchema } from './scalars.ts';
 
 /** Kinds of repository host whose page for a new file is known. */
@@ -21,6 +22,7 @@ export const shopSchema = z.strictObject({
     .describe('Kind of host, if its name does not tell: gitea and its kin are forgejo.'),
   branch: lineSchema.optional().describe('Branch that notes are proposed for; main if not given.'),
   'review-every': z.int().min(1).max(120).describe('Months after which a record is due for review.'),
+  layouts: layoutSharesSchema.optional(),
   hours: lineSchema.optional().describe('Printed on the sheets.'),
   'sheet-footer': textSchema.describe('Last line of printed sheets.'),
 });

@@ -42,6 +42,14 @@ const treeStepSchema = z
     message: 'A prove step has `otherwise`; other steps do not.',
   });
 
+/** A sentence that is true only with certain answers, and is shown only with them. */
+const claimSchema = z.strictObject({
+  text: textSchema.describe('What these answers show.'),
+  after: z
+    .record(reference('test'), z.union([idSchema, z.array(idSchema).min(1)]))
+    .describe('The answers it rests on: per test one outcome or several, of which one was seen.'),
+});
+
 export const treeSchema = z.strictObject({
   ...commonFields,
   symptom: reference('symptom'),
@@ -57,7 +65,11 @@ export const treeSchema = z.strictObject({
         .array(reference('cause'))
         .min(1)
         .describe(`Causes to prove, in this order; ${SOMETHING_ELSE} where the walk must pass the car on.`),
-      says: textSchema.describe('What the answers add up to, one or two sentences.'),
+      says: z
+        .union([textSchema, z.array(z.union([textSchema, claimSchema])).min(1)])
+        .describe(
+          'What the answers add up to, one or two sentences; what rests on an answer is written with it, as text and after.',
+        ),
     }),
   ),
   because,
@@ -65,3 +77,25 @@ export const treeSchema = z.strictObject({
 
 export type Tree = z.infer<typeof treeSchema>;
 export type TreeStep = Tree['steps'][string];
+export type End = Tree['ends'][string];
+
+/** A sentence of an end with the answers it rests on: per test the outcomes of which one was seen; none for what holds always. */
+export interface Claim {
+  text: string;
+  after: Record<string, string[]>;
+}
+
+/** What an end says, sentence by sentence. */
+export function claimsOf({ says }: Pick<End, 'says'>): Claim[] {
+  const all = typeof says === 'string' ? [says] : says;
+  return all.map((one) =>
+    typeof one === 'string'
+      ? { text: one, after: {} }
+      : {
+          text: one.text,
+          after: Object.fromEntries(
+            Object.entries(one.after).map(([test, seen]) => [test, typeof seen === 'string' ? [seen] : seen]),
+          ),
+        },
+  );
+}
