@@ -29,11 +29,12 @@ const LIMITS: Record<string, number> = {
   guides: 16_300,
   calculators: 27_200,
 };
-/** What holds more than its kind: the longest piece of work, and lists that grow with the shelf. */
+/** What holds more than its kind: the longest pieces of work, and lists that grow with the shelf. */
 const MORE: Record<string, number> = {
-  'procedures/gravity-fill-and-bleed.html': 13_200,
+  'procedures/gravity-fill-and-bleed.html': 13_400,
+  'procedures/final-proof-run.html': 12_600,
   'causes/index.html': 17_000,
-  'procedures/index.html': 12_350,
+  'procedures/index.html': 13_200,
   'calculators/index.html': 12_000,
   'guides/index.html': 12_000,
   'trees/index.html': 12_000,
