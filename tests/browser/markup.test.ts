@@ -2,7 +2,7 @@
 import { readdirSync, readFileSync } from 'node:fs';
 import { join, posix } from 'node:path';
 import { expect, test } from 'vitest';
-import { attributeOf, readTags, type Tag } from '../../src/site/after-build/page-tags.ts';
+import { attributeOf, type PageElement, readElements } from '../../src/site/after-build/read-page.ts';
 import { builtSite } from './browser.ts';
 import { htmlFaults } from './html-rules.ts';
 
@@ -35,12 +35,12 @@ test('the validator is awake: a page with faults is not valid', async () => {
 
 interface Address {
   page: string;
-  tag: Tag;
+  tag: PageElement;
   value: string;
 }
 
 /** Everything a page links to or loads, srcset and the like too. */
-function addressesOf(page: string, tags: readonly Tag[]): Address[] {
+function addressesOf(page: string, tags: readonly PageElement[]): Address[] {
   return tags.flatMap((tag) => {
     const values = ['href', 'src', 'action', 'formaction', 'poster', 'xlink:href', 'data', 'cite'].flatMap(
       (name) => attributeOf(tag, name) ?? [],
@@ -57,7 +57,7 @@ function addressesOf(page: string, tags: readonly Tag[]): Address[] {
 }
 
 /** A fragment of figures, `find=37&repair=60`, each for a field of the page. */
-function isStateOf(fragment: string, tags: readonly Tag[]): boolean {
+function isStateOf(fragment: string, tags: readonly PageElement[]): boolean {
   const fields = new Set(
     tags.flatMap((tag) => (/^(?:input|select)$/.test(tag.name) ? (attributeOf(tag, 'name') ?? []) : [])),
   );
@@ -65,7 +65,7 @@ function isStateOf(fragment: string, tags: readonly Tag[]): boolean {
 }
 
 test('every address in every page leads to a file and to a place in it, and nothing is loaded from elsewhere', () => {
-  const tags = new Map([...pages].map(([name, page]) => [name, readTags(page)]));
+  const tags = new Map([...pages].map(([name, page]) => [name, readElements(page)]));
   const ids = new Map(
     [...tags].map(([name, all]) => [name, new Set(all.flatMap((tag) => attributeOf(tag, 'id') ?? []))]),
   );
@@ -97,7 +97,7 @@ test('styles load nothing, so none of them loads from elsewhere', () => {
     .filter((name) => name.endsWith('.css'))
     .map((name) => readFileSync(join(folder, name), 'utf8'));
   const inPages = [...pages.values()].flatMap((page) =>
-    readTags(page).flatMap((tag) => (tag.name === 'style' ? (tag.text ?? '') : [])),
+    readElements(page).flatMap((tag) => (tag.name === 'style' ? (tag.text ?? '') : [])),
   );
   for (const sheet of [...sheets, ...inPages])
     expect(sheet.match(/@import[^;]*|url\((?!\s*["']?(?:data:|#))[^)]*\)/g) ?? []).toEqual([]);

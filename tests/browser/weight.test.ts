@@ -6,13 +6,13 @@ import { readdirSync, readFileSync } from 'node:fs';
 import { join, posix } from 'node:path';
 import { gzipSync } from 'node:zlib';
 import { expect, test } from 'vitest';
-import { attributeOf, readTags } from '../../src/site/after-build/page-tags.ts';
+import { attributeOf, readElements } from '../../src/site/after-build/read-page.ts';
 import { builtSite, openPage } from './browser.ts';
 import { openSite } from './open-site.ts';
 
 /** Bytes, by folder. */
 const LIMITS: Record<string, number> = {
-  symptoms: 35_000,
+  symptoms: 35_300,
   causes: 12_000,
   tests: 12_000,
   procedures: 12_000,
@@ -23,18 +23,19 @@ const LIMITS: Record<string, number> = {
   notes: 12_000,
   'sheets/specs': 12_000,
   'sheets/take-in': 12_000,
-  trees: 13_700,
+  trees: 14_700,
   // Two ladders and two circuits, drawn in the page: they are seen first, and a picture of its own would weigh more.
-  vehicles: 17_400,
-  guides: 16_300,
-  calculators: 27_200,
+  vehicles: 18_400,
+  guides: 17_700,
+  calculators: 27_700,
 };
 /** What holds more than its kind: the longest pieces of work, and lists that grow with the shelf. */
 const MORE: Record<string, number> = {
   'procedures/gravity-fill-and-bleed.html': 13_400,
-  'procedures/final-proof-run.html': 12_600,
-  'causes/index.html': 17_000,
-  'procedures/index.html': 13_200,
+  'procedures/final-proof-run.html': 12_800,
+  'causes/index.html': 18_000,
+  'procedures/index.html': 14_200,
+  'codes/index.html': 12_500,
   'calculators/index.html': 12_000,
   'guides/index.html': 12_000,
   'trees/index.html': 12_000,
@@ -53,7 +54,7 @@ function weightOf(file: string): number {
 
 /** Addresses from the root of all that a page asks for by itself, the page first. */
 function loadedBy(page: string): string[] {
-  const tags = readTags(readFileSync(join(folder, page), 'utf8'));
+  const tags = readElements(readFileSync(join(folder, page), 'utf8'));
   const named = tags.flatMap((tag) => {
     const isStyle = tag.name === 'link' && /stylesheet|icon/.test(attributeOf(tag, 'rel') ?? '');
     const address = attributeOf(tag, isStyle ? 'href' : 'src');

@@ -1,19 +1,16 @@
 /** From Astro's output to the finished site: one folder that works hosted, installed and from file:// alike. */
-import { join } from 'node:path';
-import { writeIslands } from './islands.ts';
-import { writeLostPage } from './lost-page.ts';
+import { NOT_FOUND, notFoundScript } from './not-found.ts';
 import { writeOffline } from './offline.ts';
 import { type Output, readOutput, writePages } from './output.ts';
-import { fitStyles } from './page-styles.ts';
 import { policies } from './policy.ts';
 import { relativeLinks } from './relative-links.ts';
-import { applyEdits, scan } from './scanned.ts';
+import { applyEdits, type Scanned, scan } from './scanned.ts';
+import { writeScripts } from './scripts.ts';
 import { indexPages } from './search-index.ts';
 import { dropSearchTerms, writeSearch } from './search-scripts.ts';
-import { shortenPaths } from './short-paths.ts';
 import { SiteError } from './site-error.ts';
 import { collectWords } from './vocabulary.ts';
-import { writeWalkParts } from './walk-parts.ts';
+import { writeWalkSections } from './walk-sections.ts';
 
 export interface FinishedSite {
   pages: number;
@@ -29,30 +26,26 @@ export interface FinishedSite {
  */
 export async function finishSite(folder: string, source: string): Promise<FinishedSite> {
   const output = await readOutput(folder);
-  const words = collectWords(output);
+  const scanned = scan(output);
+  const words = collectWords(scanned);
   // Indexing runs in a process of its own, beside all the rest, so it begins first and is waited for last.
-  const [index] = await Promise.all([indexPages(new Map(output.pages)), finishPages(output, source)]);
+  const [index] = await Promise.all([indexPages(scanned), finishPages(output, scanned, source)]);
   await writeSearch(output, source, { ...index, words });
   const { files, version } = await writeOffline(output, source);
   return { pages: output.pages.size, files: files.length, version };
 }
 
-/** Everything that a page holds, and the scripts it asks for. */
-async function finishPages(output: Output, source: string): Promise<void> {
-  const scanned = scan(output);
-  await writeIslands(output, scanned, join(source, 'islands'));
-  // The policy is made of the styles as they are then.
+/** The scripts the pages ask for, then everything that the pages hold. */
+async function finishPages(output: Output, scanned: Scanned, source: string): Promise<void> {
+  const [ownScript] = await Promise.all([notFoundScript(source), writeScripts(output, source)]);
   const outcomes = [
-    fitStyles(output, scanned),
-    shortenPaths(scanned),
     relativeLinks(output, scanned),
-    policies(scanned),
+    policies(scanned, new Map([[NOT_FOUND, ownScript]])),
+    dropSearchTerms(scanned),
   ];
   const faults = outcomes.flatMap((outcome) => outcome.faults);
   if (faults.length > 0) throw new SiteError(faults);
   applyEdits(output, outcomes);
-  await writeLostPage(output, source);
-  dropSearchTerms(output);
   writePages(output);
-  await writeWalkParts(output);
+  await writeWalkSections(output);
 }

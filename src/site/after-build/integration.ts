@@ -1,8 +1,8 @@
-/** Astro is told twice: while writing, to show the shelf's faults and make the islands; after the build, to finish the site. */
+/** Astro is told twice: while writing, to show the shelf's faults and make the scripts; after the build, to finish the site. */
 import { resolve } from 'node:path';
 import { fileURLToPath } from 'node:url';
 import type { AstroIntegration } from 'astro';
-import { serveIslands } from './dev-islands.ts';
+import { serveScripts } from './dev-scripts.ts';
 import { watchShelf } from './dev-shelf.ts';
 import { finishSite } from './finish-site.ts';
 
@@ -19,7 +19,7 @@ export function finish({ content, source }: Folders): AstroIntegration {
     name: 'headertank-finish',
     hooks: {
       'astro:server:setup': async ({ server }) => {
-        serveIslands(server, resolve(source, 'islands'));
+        serveScripts(server, resolve(source));
         await watchShelf(server, resolve(content));
       },
       'astro:build:done': async ({ dir, logger }) => {

@@ -5,7 +5,7 @@
 import { posix } from 'node:path';
 import { distance } from 'fastest-levenshtein';
 import type { Output } from './output.ts';
-import { type Attribute, attributeOf, quote, type Tag } from './page-tags.ts';
+import { type Attribute, attributeOf, type PageElement, writeAttribute } from './read-page.ts';
 import type { Edit, Outcome, Scanned } from './scanned.ts';
 
 const ADDRESSES = new Set(['href', 'src', 'action', 'poster', 'xlink:href']);
@@ -35,17 +35,18 @@ interface Site {
 /** What has to change in the pages, and every address that leads nowhere. */
 export function relativeLinks(output: Output, scanned: Scanned): Outcome {
   const outcome: Outcome = { edits: new Map(), faults: [] };
-  const anchors = new Map([...scanned].map(([name, { tags }]) => [name, collectIds(tags)]));
+  const anchors = new Map([...scanned].map(([name, { elements }]) => [name, collectIds(elements)]));
   const site: Site = { output, anchors, found: new Map() };
-  for (const [name, { tags }] of scanned) {
+  for (const [name, { elements }] of scanned) {
     const edits: Edit[] = [];
-    for (const tag of tags) {
-      for (const attribute of tag.attributes) {
-        if (!ADDRESSES.has(attribute.name) || attribute.end === 0) continue;
+    for (const element of elements) {
+      for (const attribute of element.attributes) {
+        if (!ADDRESSES.has(attribute.name)) continue;
         const { value, start, end } = attribute;
-        const answer = rewrite(attribute, tag, name, site);
+        const answer = rewrite(attribute, element, name, site);
         if ('message' in answer) outcome.faults.push({ page: name, found: value, message: answer.message });
-        else if (answer.address !== value) edits.push({ start, end, text: quote(answer.address) });
+        else if (answer.address !== value)
+          edits.push({ start, end, text: writeAttribute(attribute.name, answer.address) });
       }
     }
     outcome.edits.set(name, edits);
@@ -55,12 +56,12 @@ export function relativeLinks(output: Output, scanned: Scanned): Outcome {
 
 function rewrite(
   { value }: Attribute,
-  tag: Tag,
+  element: PageElement,
   page: string,
   site: Site,
 ): { address: string } | { message: string } {
   if (ELSEWHERE.test(value)) {
-    const loads = LOADS.has(tag.name) && !value.startsWith('data:');
+    const loads = LOADS.has(element.name) && !value.startsWith('data:');
     return loads
       ? { message: 'Loads from outside the site. Put the file into public/.' }
       : { address: value };
@@ -130,6 +131,6 @@ function nearestOf(wanted: string, known: Iterable<string>): string {
   return best ? `Nearest: ${best.name}` : 'There is none at all.';
 }
 
-function collectIds(tags: readonly Tag[]): Set<string> {
-  return new Set(tags.flatMap((tag) => attributeOf(tag, 'id') ?? []));
+function collectIds(elements: readonly PageElement[]): Set<string> {
+  return new Set(elements.flatMap((element) => attributeOf(element, 'id') ?? []));
 }

@@ -1,6 +1,8 @@
 /** The full-text index of the finished pages, by pagefind. */
 import { close, createIndex, type PagefindIndex } from 'pagefind';
 import { keepDecimals } from '../search/decimals.ts';
+import { attributeOf } from './read-page.ts';
+import { edited, type Scanned, type ScannedPage } from './scanned.ts';
 
 /** Name under pagefind/ -> bytes, packed by pagefind itself. */
 export type IndexFiles = Map<string, Uint8Array>;
@@ -21,10 +23,9 @@ const ELSEWHERE = ['ht-walk', '.caution', '.kind', '.linked', '[data-start-ranki
 
 /**
  * Indexes every page that marks its text with data-pagefind-body.
- * @param pages address from the root -> page
  * @throws Error with pagefind's own words when a page cannot be read
  */
-export async function indexPages(pages: ReadonlyMap<string, string>): Promise<SearchIndex> {
+export async function indexPages(scanned: Scanned): Promise<SearchIndex> {
   try {
     const { index, errors } = await createIndex({
       forceLanguage: 'en',
@@ -32,7 +33,7 @@ export async function indexPages(pages: ReadonlyMap<string, string>): Promise<Se
       excludeSelectors: ELSEWHERE,
     });
     if (!index) throw new Error(`The search index cannot be made: ${errors.join(' ')}`);
-    const faults = await Promise.all([...pages].map(([name, page]) => addPage(index, name, page)));
+    const faults = await Promise.all([...scanned].map(([name, page]) => addPage(index, name, page)));
     const made = await index.getFiles();
     const all = [...errors, ...faults.flat(), ...made.errors];
     if (all.length > 0) throw new Error(`The search index cannot be made: ${all.join(' ')}`);
@@ -48,11 +49,21 @@ export async function indexPages(pages: ReadonlyMap<string, string>): Promise<Se
   }
 }
 
-async function addPage(index: PagefindIndex, url: string, page: string): Promise<string[]> {
-  const main = /<main[^>]*\sdata-pagefind-body[\s>][\s\S]*<\/main>/.exec(page)?.[0];
-  if (main === undefined) return [];
-  // What stands in cells and labels beside each other is not one word.
-  const parted = main.replace(/<\/(?:td|th|dt|dd|label|summary|button|legend|span|text)>/g, '$& ');
+/** What stands in these beside each other is not one word. */
+const APART = new Set(['td', 'th', 'dt', 'dd', 'label', 'summary', 'button', 'legend', 'span', 'text']);
+
+async function addPage(
+  index: PagefindIndex,
+  url: string,
+  { text, elements }: ScannedPage,
+): Promise<string[]> {
+  const main = elements.find(
+    (element) => element.name === 'main' && attributeOf(element, 'data-pagefind-body') !== undefined,
+  );
+  if (!main) return [];
+  const ends = elements.filter(({ name, end }) => APART.has(name) && end > main.start && end < main.end);
+  const spaces = ends.map(({ end }) => ({ start: end - main.start, end: end - main.start, text: ' ' }));
+  const parted = edited(text.slice(main.start, main.end), spaces);
   const content = `<html lang="en"><body>${keepDecimals(parted)}</body></html>`;
   return (await index.addHTMLFile({ url, content })).errors;
 }

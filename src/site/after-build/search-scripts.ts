@@ -8,8 +8,10 @@
 import { mkdirSync, writeFileSync } from 'node:fs';
 import { dirname, join } from 'node:path';
 import { type BundleOptions, bundleScript } from './bundle-script.ts';
-import { writeScript } from './islands.ts';
 import type { Output } from './output.ts';
+import { attributeOf, type PageElement } from './read-page.ts';
+import type { Edit, Outcome, Scanned } from './scanned.ts';
+import { writeScript } from './scripts.ts';
 import type { IndexFiles, SearchIndex } from './search-index.ts';
 import { kindsOfPages } from './search-kinds.ts';
 
@@ -51,12 +53,13 @@ export async function writeSearch(
 }
 
 /** The names a page is found by are in the index; readers need not fetch them with the page. */
-export function dropSearchTerms(output: Output): void {
-  for (const [name, page] of output.pages)
-    output.pages.set(
-      name,
-      page.replace(/<div hidden data-pagefind-ignore data-search-terms>[\s\S]*?<\/div>/, ''),
-    );
+export function dropSearchTerms(scanned: Scanned): Outcome {
+  const isTerms = (element: PageElement) => attributeOf(element, 'data-search-terms') !== undefined;
+  const edits = [...scanned].map(([name, { elements }]): [string, Edit[]] => [
+    name,
+    elements.filter(isTerms).map(({ start, end }) => ({ start, end, text: '' })),
+  ]);
+  return { edits: new Map(edits), faults: [] };
 }
 
 async function bundleStart(source: string, modules: NonNullable<BundleOptions['modules']>): Promise<string> {

@@ -18,7 +18,7 @@ export interface ReaderFigures {
 }
 
 export interface PageGlobals {
-  /** Hung here for the scripts after the page's first, so that none brings them again (src/site/after-build/islands.ts). */
+  /** Hung here for the scripts after the page's first, so that none brings them again (src/site/after-build/scripts.ts). */
   element: typeof element;
   button: typeof button;
   loadScript: (name: string) => Promise<void>;

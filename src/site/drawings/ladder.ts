@@ -87,7 +87,7 @@ const LADDER_LEAST = 46;
 const LEADER = 26;
 
 /**
- * The ladder as an SVG element. Text and lines take their colours from drawings.css.
+ * The ladder as an SVG element. Text and lines take their colours from drawings.css and ladder.css.
  * @throws RangeError if a figure is not a number, a range is upside down, or the marker names no rung
  */
 export function drawLadder(input: LadderInput): string {

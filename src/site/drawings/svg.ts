@@ -79,7 +79,7 @@ export interface Frame {
   height: number;
 }
 
-/** A complete `<svg>` element around a body. Its styles are in drawings.css. */
+/** A complete `<svg>` element around a body. Its styles are in drawings.css and in the file of its kind. */
 export function picture(frame: Frame, body: string): string {
   const { id, kind, title, description } = frame;
   const width = coordinate(frame.width);

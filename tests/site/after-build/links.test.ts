@@ -1,6 +1,6 @@
 import { describe, expect, test } from 'vitest';
 import type { Output } from '../../../src/site/after-build/output.ts';
-import { readTags } from '../../../src/site/after-build/page-tags.ts';
+import { readElements } from '../../../src/site/after-build/read-page.ts';
 import { relativeLinks } from '../../../src/site/after-build/relative-links.ts';
 import { applyEdits, scan } from '../../../src/site/after-build/scanned.ts';
 import { SiteError } from '../../../src/site/after-build/site-error.ts';
@@ -18,18 +18,37 @@ function makeRelative(output: Output) {
   return outcome.faults;
 }
 
-describe('tags', () => {
+describe('elements', () => {
   test('values in either quotation mark, without any, and none; text that looks like a tag is no tag', () => {
     const page = `<!-- <a href="/x"> --><A HREF='/a&amp;b' hidden data-x=1><script>if (a<b) "<a href='/y'>"</script><img src="/i.svg"/>`;
-    const tags = readTags(page);
-    expect(tags.map(({ name }) => name)).toEqual(['a', 'script', 'img']);
-    expect(tags[0]?.attributes.map(({ name, value }) => [name, value])).toEqual([
+    const elements = readElements(page);
+    expect(elements.map(({ name }) => name)).toEqual(['a', 'script', 'img']);
+    expect(elements[0]?.attributes.map(({ name, value }) => [name, value])).toEqual([
       ['href', '/a&b'],
       ['hidden', ''],
       ['data-x', '1'],
     ]);
-    expect(tags[1]?.text).toBe(`if (a<b) "<a href='/y'>"`);
-    expect(page.slice(tags[2]?.attributes[0]?.start, tags[2]?.attributes[0]?.end)).toBe('"/i.svg"');
+    expect(elements[1]?.text).toBe(`if (a<b) "<a href='/y'>"`);
+    const [source] = elements[2]?.attributes ?? [];
+    expect(page.slice(source?.start, source?.end)).toBe('src="/i.svg"');
+  });
+
+  test('an element ends behind its end tag; what is in a template, in <noscript> or in a drawing is found too', () => {
+    const page =
+      '<div id="a"><div>in</div></div><template><i></i></template><noscript><b></b></noscript><svg><use xlink:href="#a"/></svg>';
+    const elements = readElements(page);
+    expect(page.slice(elements[0]?.start, elements[0]?.end)).toBe('<div id="a"><div>in</div></div>');
+    expect(elements.map(({ name }) => name)).toEqual([
+      'div',
+      'div',
+      'template',
+      'i',
+      'noscript',
+      'b',
+      'svg',
+      'use',
+    ]);
+    expect(elements.at(-1)?.attributes.map(({ name }) => name)).toEqual(['xlink:href']);
   });
 });
 

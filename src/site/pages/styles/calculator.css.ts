@@ -3,7 +3,12 @@ import { resolve } from 'node:path';
 import type { APIRoute } from 'astro';
 import { bundleStyle } from '../../after-build/bundle-style.ts';
 
-const FILES = ['calculator/build/calculator.css', 'drawings/drawings.css'];
+const FILES = [
+  'calculator/build/calculator.css',
+  'drawings/drawings.css',
+  'drawings/curve.css',
+  'drawings/ladder.css',
+];
 
 export const GET: APIRoute = async () =>
   new Response(await bundleStyle(FILES.map((file) => resolve('src/site', file))), {

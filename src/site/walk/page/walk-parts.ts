@@ -1,7 +1,6 @@
 /** The sections of a walk that are not in its page: fetched once, put into the page as they are asked. */
 import '../../browser/page-globals.ts';
 import { loadScript } from '../../browser/load-script.ts';
-import { cutSections } from '../cut-sections.ts';
 
 /** The other questions of a walk, fetched when first wanted. */
 export class WalkParts {
@@ -34,7 +33,7 @@ export class WalkParts {
     const name = `${this.symptom}.html`;
     const answer = await fetch(new URL(`walks/${name}`, window.headertank.root));
     if (!answer.ok) throw new Error(`${answer.url} cannot be had: ${answer.status}`);
-    this.receive(cutSections(await answer.text(), name));
+    this.receive(sectionsIn(await answer.text(), name));
   }
 
   private receive(parts: Readonly<Record<string, string>>): void {
@@ -72,4 +71,23 @@ export class WalkParts {
 /** Few questions have a calculator; its script comes with the first. Until then the example stands and links to its page. */
 function startCalculators(within: HTMLElement): void {
   if (within.querySelector('.calculator')) void loadScript('calculator').catch(() => undefined);
+}
+
+/**
+ * The sections of a page that has every step of a walk, as its script has them (src/site/after-build/walk-sections.ts).
+ * @param name its file name; links within the page get it
+ */
+function sectionsIn(page: string, name: string): Record<string, string> {
+  const parts: Record<string, string> = {};
+  // In a template the page's own styles stay out of force, so that the policy of this page has nothing to refuse.
+  const read = document.createElement('template');
+  read.innerHTML = page;
+  for (const section of read.content.querySelectorAll<HTMLElement>('section.step')) {
+    for (const link of section.querySelectorAll('[href^="#"]'))
+      link.setAttribute('href', `../walks/${name}${link.getAttribute('href')}`);
+    const [kind, id] =
+      Object.entries(section.dataset).find(([each]) => /^(?:step|spare|proof)$/.test(each)) ?? [];
+    parts[`${kind} ${id}`] = section.outerHTML;
+  }
+  return parts;
 }
