@@ -3,6 +3,7 @@ import { KIND_NAMES, type Kind } from '../model/kinds.ts';
 import { movedSchema } from '../model/record.ts';
 import { type RecordOf, SCHEMAS } from '../model/schemas.ts';
 import { type Shop, shopSchema } from '../model/shop.ts';
+import { NO_WORDS, type Words, wordsSchema } from '../model/words.ts';
 import type { Draft, DraftShelf } from './draft.ts';
 import { fieldFaults } from './field-fault.ts';
 import { type Finding, inOrder } from './finding.ts';
@@ -41,8 +42,8 @@ export function checkFiles(
     files.set(source.file, source);
   }
   const run = new Run(files, rules);
-  const shopFile = shelfName === '' ? 'shop.yaml' : `${shelfName}/shop.yaml`;
-  const draft = draftShelf(run, memory, shopFile);
+  const [shopFile, wordsFile] = [inShelf(shelfName, 'shop.yaml'), inShelf(shelfName, 'words.yaml')];
+  const draft = draftShelf(run, memory, { shopFile, wordsFile });
   const onShelf = run.rulesOn('shelf');
   for (const level of ['error', 'warning'] as const) {
     // A warning is only worth reading on a shelf without errors: what is broken or missing is the likelier reason.
@@ -52,14 +53,23 @@ export function checkFiles(
   }
   const shelf: Shelf = {
     shop: draft.shop ?? NO_SHOP,
+    words: draft.words,
     records: draft.records,
     moved: draft.moved.map(({ kind, id, to }) => ({ kind, id, to })),
     guides: [...draft.guides],
   };
-  const count = [...files.values()].filter(({ role }) => role.is === 'record' || role.is === 'shop').length;
+  const count = [...files.values()].filter(
+    ({ role }) => role.is !== 'guide' && role.is !== 'unexpected',
+  ).length;
   const texts = new Map([...files].map(([file, { text }]) => [file, text]));
   return { shelf, findings: inOrder(run.findings), count, texts };
 }
+
+function inShelf(shelfName: string, file: string): string {
+  return shelfName === '' ? file : `${shelfName}/${file}`;
+}
+
+const ALL_SCHEMAS = { ...SCHEMAS, shop: shopSchema, words: wordsSchema };
 
 /** Stands in while content/shop.yaml cannot be read; a finding then says so. */
 const NO_SHOP: Shop = {
@@ -72,7 +82,7 @@ const NO_SHOP: Shop = {
   'sheet-footer': '',
 };
 
-function draftShelf(run: Run, memory: Memory, shopFile: string): DraftShelf {
+function draftShelf(run: Run, memory: Memory, own: Pick<DraftShelf, 'shopFile' | 'wordsFile'>): DraftShelf {
   const records = emptyRecords();
   const ids = Object.fromEntries(KIND_NAMES.map((kind) => [kind, new Set<string>()])) as {
     [K in Kind]: Set<string>;
@@ -81,6 +91,7 @@ function draftShelf(run: Run, memory: Memory, shopFile: string): DraftShelf {
   const moved: { kind: Kind; id: string; to: string; file: string }[] = [];
   const guides: string[] = [];
   let shop: Shop | undefined;
+  let words = NO_WORDS;
   for (const source of run.files.values()) {
     const { role, file } = source;
     if (role.is === 'record') ids[role.kind].add(role.id);
@@ -90,10 +101,10 @@ function draftShelf(run: Run, memory: Memory, shopFile: string): DraftShelf {
     const read = ended ? undefined : readSoundly(run, source, memory);
     if (!read) continue;
     const { value } = read;
-    const kind = role.is === 'shop' ? 'shop' : role.kind;
-    const id = role.is === 'shop' ? 'shop' : role.id;
+    const kind = role.is === 'record' ? role.kind : role.is;
+    const id = role.is === 'record' ? role.id : role.is;
     const hasMoved = role.is === 'record' && isPlainObject(value) && 'moved-to' in value;
-    const schema = hasMoved ? movedSchema : kind === 'shop' ? shopSchema : SCHEMAS[kind];
+    const schema = hasMoved ? movedSchema : ALL_SCHEMAS[kind];
     const parsed = schema.safeParse(value);
     const draft: Draft = {
       kind,
@@ -109,6 +120,7 @@ function draftShelf(run: Run, memory: Memory, shopFile: string): DraftShelf {
     for (const rule of run.rulesOn('record')) run.apply(rule, () => rule.check(draft), file);
     if (!parsed.success) continue;
     if (kind === 'shop') shop = parsed.data as Shop;
+    else if (kind === 'words') words = parsed.data as Words;
     else if (hasMoved) {
       const to = (parsed.data as { 'moved-to': string })['moved-to'];
       moved.push({ kind, id, to, file });
@@ -117,7 +129,7 @@ function draftShelf(run: Run, memory: Memory, shopFile: string): DraftShelf {
     } else put(records, kind, id, file, parsed.data);
   }
   const { files, faulty } = run;
-  return { files, drafts, records, moved, guides, ids, faulty, memory, shopFile, ...(shop && { shop }) };
+  return { files, drafts, records, moved, guides, ids, faulty, memory, words, ...own, ...(shop && { shop }) };
 }
 
 /** @returns whether a fault was found after which nothing more can be said about the file */

@@ -2,6 +2,7 @@
 import type { $ZodType } from 'zod/v4/core';
 import { KIND_NAMES, type Kind } from '../model/kinds.ts';
 import type { Shop } from '../model/shop.ts';
+import type { Words } from '../model/words.ts';
 import type { FieldFault } from './field-fault.ts';
 import type { Memory } from './memory.ts';
 import type { FoundReference } from './schema-tree.ts';
@@ -11,8 +12,8 @@ import type { FoundText } from './strings.ts';
 
 /** One record file that YAML could read. */
 export interface Draft {
-  /** `shop` for content/shop.yaml, which is no record but is checked like one. */
-  kind: Kind | 'shop';
+  /** `shop` for content/shop.yaml and `words` for content/words.yaml, which are no records but are checked like them. */
+  kind: Kind | 'shop' | 'words';
   id: string;
   file: string;
   /** What stands in the file, before the schema. */
@@ -31,8 +32,11 @@ export interface DraftShelf {
   /** Records that fit their schema. */
   records: Records;
   shop?: Shop;
+  words: Words;
   /** Where the workshop's own file stands or would stand. */
   shopFile: string;
+  /** The same of the search's words. */
+  wordsFile: string;
   moved: readonly (Shelf['moved'][number] & { file: string })[];
   guides: readonly string[];
   /** Every id that has a file, whether the file is right or not. */

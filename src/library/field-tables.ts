@@ -4,6 +4,7 @@ import type { $ZodType } from 'zod/v4/core';
 import { KIND_NAMES, KINDS } from '../model/kinds.ts';
 import { SCHEMAS } from '../model/schemas.ts';
 import { shopSchema } from '../model/shop.ts';
+import { wordsSchema } from '../model/words.ts';
 import { bare, metaOf } from './schema-tree.ts';
 import { wantedBy } from './wanted-by.ts';
 
@@ -26,7 +27,11 @@ function fieldTables(): string {
   const records = KIND_NAMES.map((kind) =>
     table(`${KINDS[kind].one}: content/${KINDS[kind].folder}/`, SCHEMAS[kind]),
   );
-  return [...records, table('the workshop: content/shop.yaml', shopSchema)].join('\n');
+  return [
+    ...records,
+    table('the workshop: content/shop.yaml', shopSchema),
+    table('words of the search: content/words.yaml', wordsSchema),
+  ].join('\n');
 }
 
 function table(title: string, schema: $ZodType): string {

@@ -25,7 +25,7 @@ export interface KeptMemory extends Memory {
 
 const FOLDER = 'node_modules/.cache/headertank';
 /** The code whose answers are remembered. */
-const CODE = ['src/model', 'src/diagnosis', 'src/library'];
+const CODE = ['src/model', 'src/diagnosis', 'src/recogniser', 'src/library'];
 
 /** @param shelf which shelf, so that two do not push each other out */
 export async function openMemory(shelf: string): Promise<KeptMemory> {

@@ -6,12 +6,13 @@ import { movedSchema } from '../model/record.ts';
 import { dateSchema, type SchemaMeta } from '../model/scalars.ts';
 import { SCHEMAS } from '../model/schemas.ts';
 import { shopSchema } from '../model/shop.ts';
+import { wordsSchema } from '../model/words.ts';
 
 /** Folder of the schemas, from the project's folder. */
 const SCHEMA_FOLDER = '.schemas';
 
 /** Path of the schema of a kind of record. */
-export function schemaPath(kind: Kind | 'shop' | 'job-cards'): string {
+export function schemaPath(kind: Kind | 'shop' | 'words' | 'job-cards'): string {
   return `${SCHEMA_FOLDER}/${kind}.json`;
 }
 
@@ -21,7 +22,11 @@ export function schemaPatterns(): Record<string, string> {
     schemaPath(kind),
     kind === 'note' ? 'content/notes/*/*.yaml' : `content/${KINDS[kind].folder}/*.yaml`,
   ]);
-  return Object.fromEntries([...records, [schemaPath('shop'), 'content/shop.yaml']]);
+  return Object.fromEntries([
+    ...records,
+    [schemaPath('shop'), 'content/shop.yaml'],
+    [schemaPath('words'), 'content/words.yaml'],
+  ]);
 }
 
 /** Every generated file of the editors by its path, as it has to stand in the repository. */
@@ -38,6 +43,10 @@ export function editorFiles(): Map<string, string> {
     files.set(schemaPath(kind), written({ ...DRAFT, title: KINDS[kind].one, ...schema }));
   }
   files.set(schemaPath('shop'), written({ ...DRAFT, title: 'the workshop', ...jsonSchema(shopSchema) }));
+  files.set(
+    schemaPath('words'),
+    written({ ...DRAFT, title: 'words of the search', ...jsonSchema(wordsSchema) }),
+  );
   files.set(
     schemaPath('job-cards'),
     written({ ...DRAFT, title: 'job cards, exported', ...jsonSchema(jobCardsSchema) }),

@@ -2,6 +2,7 @@
 import type { Kind } from '../model/kinds.ts';
 import type { RecordOf } from '../model/schemas.ts';
 import type { Shop } from '../model/shop.ts';
+import type { Words } from '../model/words.ts';
 
 export interface Entry<K extends Kind> {
   kind: K;
@@ -15,6 +16,8 @@ export type Records = { [K in Kind]: Map<string, Entry<K>> };
 
 export interface Shelf {
   shop: Shop;
+  /** What the search knows of language. */
+  words: Words;
   records: Records;
   /** Records that were renamed or merged: their address redirects. */
   moved: { kind: Kind; id: string; to: string }[];

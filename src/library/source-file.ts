@@ -12,6 +12,7 @@ export interface RawFile {
 export type Role =
   | { is: 'record'; kind: Kind; id: string }
   | { is: 'shop' }
+  | { is: 'words' }
   | { is: 'guide'; id: string }
   | { is: 'unexpected' };
 
@@ -44,6 +45,7 @@ const FOLDER_TO_KIND = new Map<string, Kind>(KIND_NAMES.map((kind) => [KINDS[kin
 /** What stands at a path: the folder is the kind, the file name the id; notes lie in a folder per year. */
 function roleOf(path: string): Role {
   if (path === 'shop.yaml') return { is: 'shop' };
+  if (path === 'words.yaml') return { is: 'words' };
   const parts = path.split('/');
   const name = parts.at(-1) ?? '';
   const [folder = ''] = parts;

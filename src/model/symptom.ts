@@ -30,6 +30,10 @@ export const symptomSchema = z.strictObject({
   layout: layoutConditionSchema.optional(),
   summary: textSchema.describe('What it is and how it shows, two or three sentences for the bay.'),
   said: z.array(lineSchema).min(3).describe('What customers say, in their words; three or more phrasings.'),
+  heard: z
+    .array(lineSchema)
+    .optional()
+    .describe('More of what customers say, which the search learns from and no page shows; six to nine do.'),
   drive: z
     .strictObject({
       may: z.enum(MAY_DRIVE),

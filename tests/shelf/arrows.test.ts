@@ -9,17 +9,18 @@ const SRC = resolve('src');
 const ALLOWED: Record<string, readonly string[]> = {
   physics: [],
   diagnosis: [],
+  recogniser: [],
   trace: ['physics', 'model'],
   // The frequency words stand with the arithmetic that gives them their numbers.
   model: ['diagnosis'],
   calculators: ['model', 'physics'],
-  library: ['model', 'diagnosis', 'physics'],
+  library: ['model', 'diagnosis', 'physics', 'recogniser'],
   cli: ['library', 'model', 'diagnosis', 'physics'],
-  site: ['library', 'model', 'diagnosis', 'physics', 'calculators', 'trace'],
+  site: ['library', 'model', 'diagnosis', 'physics', 'calculators', 'trace', 'recogniser'],
 };
 
 /** Folders that run anywhere: no Node, no DOM library, no Astro. */
-const PURE = ['physics', 'diagnosis', 'trace', 'model', 'calculators'];
+const PURE = ['physics', 'diagnosis', 'recogniser', 'trace', 'model', 'calculators'];
 const PACKAGES_OF_PURE = new Set(['zod', 'fastest-levenshtein', 'papaparse']);
 
 /** Code of the site that runs in the browser, that runs when the site is built, and that may run in either. */

@@ -6,6 +6,7 @@ import { byteOrderMark } from './byte-order-mark.ts';
 import { causeOnNoVehicle } from './cause-on-no-vehicle.ts';
 import { causeWithoutEnd } from './cause-without-end.ts';
 import { causeWithoutEvidence } from './cause-without-evidence.ts';
+import { complaintNotRecognised } from './complaint-not-recognised.ts';
 import { correctedFigure } from './corrected-figure.ts';
 import { dearerThanBestFound } from './dearer-than-best-found.ts';
 import { duplicateKey } from './duplicate-key.ts';
@@ -52,6 +53,7 @@ import { unknownReference } from './unknown-reference.ts';
 import { unreadableQuantity } from './unreadable-quantity.ts';
 import { unusedRecord } from './unused-record.ts';
 import { windowsLineEnds } from './windows-line-ends.ts';
+import { wordInWrongGroup } from './word-in-wrong-group.ts';
 import { worseThanNoTests } from './worse-than-no-tests.ts';
 import { wrongType } from './wrong-type.ts';
 import { wrongUnit } from './wrong-unit.ts';
@@ -115,5 +117,7 @@ export const RULES: readonly Rule[] = [
   worseThanNoTests,
   dearerThanBestFound,
   readingNamesOtherLimit,
+  complaintNotRecognised,
+  wordInWrongGroup,
   unusedRecord,
 ];

@@ -6,7 +6,7 @@ export const tabIndent: FileRule = {
   on: 'file',
   ends: true,
   check: ({ file, text, role }) => {
-    if (role.is !== 'record' && role.is !== 'shop') return [];
+    if (role.is === 'guide' || role.is === 'unexpected') return [];
     const indents = [...text.matchAll(/^[ \t]*\t[ \t]*/gm)];
     const [first] = indents;
     if (!first) return [];

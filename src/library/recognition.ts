@@ -1,0 +1,67 @@
+/** What the search learns from the shelf, and how often it is right. */
+import type { Words } from '../model/words.ts';
+import { guessesOf, type Learnt, learn } from '../recogniser/learn.ts';
+import type { Told } from '../recogniser/phrasings.ts';
+import { leaveEachOut, type Tried } from '../recogniser/proof.ts';
+import type { Knowledge } from '../recogniser/recogniser.ts';
+import { clausesOf } from '../recogniser/words.ts';
+import { entriesOf } from './draft.ts';
+import type { Records } from './shelf.ts';
+import { textsIn } from './strings.ts';
+
+export interface Shelved {
+  records: Records;
+  words: Words;
+}
+
+/** What the shelf teaches about its complaints. */
+export function learntFrom({ records, words }: Shelved): Learnt {
+  return learn(toldBy(records), words);
+}
+
+/** All that is needed to recognise a complaint. */
+export function knowledgeOf(shelf: Shelved): Knowledge {
+  const learnt = learntFrom(shelf);
+  const guesses = guessesOf(learnt);
+  const guessed = new Set(guesses);
+  return {
+    counts: learnt.counts,
+    thesaurus: learnt.thesaurus,
+    guesses,
+    others: new Set([...otherWords(shelf.records)].filter((word) => !guessed.has(word))),
+    codes: new Set(shelf.records.code.keys()),
+  };
+}
+
+/** Every phrasing of the shelf left out in turn and looked for. */
+export function proofOf(shelf: Shelved): Tried[] {
+  return leaveEachOut(learntFrom(shelf), otherWords(shelf.records));
+}
+
+function toldBy(records: Records): Told[] {
+  return [...records.symptom.values()].map(({ id, data }) => ({
+    id,
+    title: data.title,
+    said: [...data.said, ...(data.also?.said ?? [])],
+    heard: data.heard ?? [],
+    trade: data.also?.trade ?? [],
+    slips: data.also?.slips ?? [],
+    summary: data.summary,
+    codes: data.codes,
+  }));
+}
+
+/** Words of all records but the complaints: written as they should be, so never mended. */
+function otherWords(records: Records): Set<string> {
+  const words = new Set<string>();
+  for (const { kind, data } of entriesOf(records)) {
+    // What a reader left in a note is spelt as it came.
+    if (kind === 'symptom' || kind === 'note') continue;
+    const slips = new Set<string>('also' in data ? data.also?.slips : []);
+    for (const { text } of textsIn(data)) {
+      if (slips.has(text)) continue;
+      for (const { word } of clausesOf(text).flat()) words.add(word);
+    }
+  }
+  return words;
+}

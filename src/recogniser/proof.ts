@@ -1,0 +1,105 @@
+/**
+ * How often the recogniser is right: each phrasing is left out in turn, with the words that stand nowhere else, and read as a
+ * customer's sentence.
+ */
+import { count } from './counts.ts';
+import { type KnownWords, knownWords } from './known-words.ts';
+import { guessesOf, idsOf, type Learnt, type LearntText } from './learn.ts';
+import type { Field } from './phrasings.ts';
+import { read } from './read.ts';
+import { scoresOf } from './score.ts';
+
+/** What became of one phrasing. */
+export interface Tried {
+  text: string;
+  field: Field;
+  complaint: string;
+  /** Complaints that came before its own, 0 when it was found first. */
+  before: number;
+  /** The one that came first. */
+  first: string;
+  /** Scores by column, the heap's last. */
+  scores: readonly number[];
+  signs: number;
+}
+
+/** Shares of phrasings, 0 to 1. */
+export interface Rate {
+  count: number;
+  first: number;
+  firstThree: number;
+}
+
+/** @param others words of the shelf's other records: right, and telling nothing */
+export function leaveEachOut(learnt: Learnt, others: ReadonlySet<string>): Tried[] {
+  const all = knownWords(guessesOf(learnt), others);
+  return learnt.texts
+    .filter(({ isPhrasing }) => isPhrasing)
+    .map((text) => leaveOut(text, learnt, others, all));
+}
+
+function leaveOut(left: LearntText, learnt: Learnt, others: ReadonlySet<string>, all: KnownWords): Tried {
+  const { counts, thesaurus } = learnt;
+  const ids = idsOf(left.signs);
+  count(counts, left.column, ids, -left.weight);
+  const known = withoutWordsOf(left, learnt, others, all);
+  const { signs } = read(`${left.text} `, thesaurus, known);
+  const scores = scoresOf(signs, counts);
+  count(counts, left.column, ids, left.weight);
+  const own = scores[left.column] ?? 0;
+  const complaints = scores.slice(0, -1);
+  return {
+    text: left.text,
+    field: left.field,
+    complaint: counts.classes[left.column] ?? '',
+    before: complaints.filter((score) => score > own).length,
+    first: counts.classes[complaints.indexOf(Math.max(...complaints))] ?? '',
+    scores,
+    signs: signs.length,
+  };
+}
+
+/** Most phrasings have no word of their own; then nothing is forgotten. */
+function withoutWordsOf(
+  { field, words }: LearntText,
+  learnt: Learnt,
+  others: ReadonlySet<string>,
+  all: KnownWords,
+): KnownWords {
+  const own = words.filter(
+    (word) => field !== 'slips' && learnt.uses.get(word) === 1 && !learnt.thesaurus.words.has(word),
+  );
+  if (own.length === 0) return all;
+  return knownWords(
+    guessesOf(learnt).filter((word) => !own.includes(word)),
+    others,
+  );
+}
+
+/** How many of the phrasings were found first, and among the first three. */
+export function rateOf(tried: readonly Tried[]): Rate {
+  const share = (most: number): number =>
+    tried.filter(({ before }) => before < most).length / Math.max(tried.length, 1);
+  return { count: tried.length, first: share(1), firstThree: share(3) };
+}
+
+/** Complaints with their rates, the weakest first. */
+export function weakest(tried: readonly Tried[]): { complaint: string; rate: Rate }[] {
+  const ids = [...new Set(tried.map(({ complaint }) => complaint))];
+  return ids
+    .map((complaint) => ({ complaint, rate: rateOf(tried.filter((each) => each.complaint === complaint)) }))
+    .sort((a, b) => a.rate.first - b.rate.first || a.rate.firstThree - b.rate.firstThree);
+}
+
+/** Pairs of complaints taken for each other, either way, the most often first. */
+export function takenForEachOther(tried: readonly Tried[]): { pair: [string, string]; times: number }[] {
+  const times = new Map<string, { pair: [string, string]; times: number }>();
+  for (const { complaint, first, before } of tried) {
+    if (before === 0) continue;
+    const pair: [string, string] = complaint < first ? [complaint, first] : [first, complaint];
+    const known = times.get(pair.join('/'));
+    if (known) known.times += 1;
+    else times.set(pair.join('/'), { pair, times: 1 });
+  }
+  return [...times.values()].sort((a, b) => b.times - a.times);
+}
