@@ -1,5 +1,6 @@
 import { minutesOf, type NumberedAction, named } from './actions.ts';
 import { item, real } from './arrays.ts';
+import { believe, planningWeights } from './belief.ts';
 import type { CompiledModel } from './compiled.ts';
 import { Lookahead, type Valued } from './lookahead.ts';
 import type { Action, Situation } from './model.ts';
@@ -38,8 +39,12 @@ export interface NextStep {
  * the findings, the only thing left is passing on.
  */
 export function nextStep(compiled: CompiledModel, situation: Situation): NextStep {
-  const state = stateOf(compiled, resolve(compiled, situation));
-  const ranked = rank(compiled, state.weights);
+  const resolved = resolve(compiled, situation);
+  const { ranked, weights } = believe(compiled, resolved);
+  const state: State = {
+    ...stateOf(compiled, resolved),
+    weights: planningWeights(compiled, resolved, weights),
+  };
   const sum = sumOf(state.weights);
   const lookahead = new Lookahead(compiled);
   const valued: Valued[] =

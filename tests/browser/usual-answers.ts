@@ -1,9 +1,12 @@
-/** The answers a technician would give on a car with a certain fault: each test by the fault's most likely outcome. */
+/** The answers a technician would give on a car with a certain fault: each question by the fault's most likely outcome. */
 import { resolve } from 'node:path';
+import { compile } from '../../src/diagnosis/compiled.ts';
+import { resolve as lookUp } from '../../src/diagnosis/state.ts';
+import { placeOf } from '../../src/diagnosis/walk.ts';
 import { modelOf } from '../../src/library/case.ts';
 import { readShelf } from '../../src/library/read-shelf.ts';
-import type { Layout } from '../../src/model/layout.ts';
-import { layoutKey, NOT_IT, PROVEN, proveKey } from '../../src/site/walk/answers.ts';
+import { LAYOUT_FEATURES, type Layout } from '../../src/model/layout.ts';
+import { layoutKey } from '../../src/site/walk/answers.ts';
 import { walkTreeOf } from '../../src/site/walk/walk-tree.ts';
 
 const { shelf } = await readShelf(resolve('content'));
@@ -21,52 +24,35 @@ export interface UsualAnswer {
 
 /**
  * @param vehicle whose layout answers the questions of layout
- * @returns answers from the first question to an end that names the cause, or to its proof
+ * @returns answers from the first question until the cause is proven, or until nothing is left that is worth asking
  */
 export function usualAnswers(symptom: string, cause: string, vehicle: string): UsualAnswer[] {
   const layout: Layout | undefined = shelf.records.vehicle.get(vehicle)?.data.layout;
   const record = shelf.records.tree.get(symptom);
   if (!layout || !record) throw new Error(`No vehicle ${vehicle} or tree ${symptom}`);
-  const tree = walkTreeOf(record.data, (id) => {
-    const { test, outcome } = shelf.records.cause.get(id)?.data.confirm ?? {};
-    return test === undefined || outcome === undefined ? undefined : { test, outcome };
-  });
-  const model = modelOf(shelf.records, symptom, layout);
-  const column = model.causes.findIndex(({ id }) => id === cause);
-  /** The likeliest outcome of a test with this fault. @param but an outcome that is not it */
-  const usual = (test: string, but: string | undefined): string => {
-    const { likelihood = [], outcomes = [] } = model.tests.find(({ id }) => id === test) ?? {};
-    const chances = outcomes.map((outcome, row) => (outcome === but ? -1 : (likelihood[row]?.[column] ?? 0)));
-    return outcomes[chances.indexOf(Math.max(...chances))] ?? '';
-  };
+  const tree = walkTreeOf(record.data);
+  const compiled = compile(modelOf(shelf.records, symptom, layout));
+  const column = compiled.causeNumber.get(cause);
+  if (column === undefined) throw new Error(`${vehicle} cannot have ${cause}`);
+  const known: Record<string, string> = {};
   const answers: UsualAnswer[] = [];
-  let at = tree.start;
-  for (let steps = 0; steps < 50; steps++) {
-    const node = tree.steps[at];
-    if (!node || node.kind === 'tree') throw new Error(`The walk of ${symptom} is lost at ${at}`);
-    if (node.kind === 'end') {
-      if (!node.causes.includes(cause))
-        throw new Error(`${symptom} ends at ${node.causes.join(', ')}, not at ${cause}`);
-      return answers;
-    }
-    if (node.kind === 'layout') {
-      answers.push({ key: layoutKey(node.feature), value: layout[node.feature] });
-      at = node.on[layout[node.feature]] ?? '';
-    } else if (node.kind === 'prove') {
-      const isIt = node.cause === cause;
-      const { by } = node;
-      const earlier = by && answers.find(({ key }) => key === by.test)?.value;
-      // Not the outcome that would prove another cause than the one it is.
-      const seen = by && (isIt ? by.outcome : (earlier ?? usual(by.test, by.outcome)));
-      if (by && seen !== undefined) {
-        if (earlier === undefined) answers.push({ key: by.test, value: seen });
-      } else answers.push({ key: proveKey(node.cause), value: isIt ? PROVEN : NOT_IT });
-      if (isIt) return answers;
-      at = node.otherwise;
+  for (let steps = 0; steps < 60; steps++) {
+    const evidence = answers.map(({ key, value }) => ({ test: key, outcome: value }));
+    const { standing, belief } = placeOf(compiled, tree, lookUp(compiled, { evidence }), known);
+    if (standing.kind === 'ask-layout') {
+      const feature = LAYOUT_FEATURES.find((each) => each === standing.feature);
+      if (!feature) throw new Error(`No layout feature ${standing.feature}`);
+      known[feature] = layout[feature];
+      answers.push({ key: layoutKey(feature), value: layout[feature] });
+    } else if (standing.kind === 'ask') {
+      const test = compiled.tests[compiled.testNumber.get(standing.test) ?? -1];
+      const chances = test?.rows.map((row) => row[column] ?? 0) ?? [];
+      const value = test?.outcomes[chances.indexOf(Math.max(...chances))] ?? '';
+      answers.push({ key: standing.test, value });
     } else {
-      const outcome = answers.find(({ key }) => key === node.test)?.value ?? usual(node.test, undefined);
-      if (!answers.some(({ key }) => key === node.test)) answers.push({ key: node.test, value: outcome });
-      at = node.on[outcome] ?? '';
+      if (standing.kind === 'proven' && standing.cause !== cause && !belief.found.includes(cause))
+        throw new Error(`${symptom} proves ${standing.cause}, not ${cause}`);
+      return answers;
     }
   }
   throw new Error(`The walk of ${symptom} does not end`);

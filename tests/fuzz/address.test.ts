@@ -11,11 +11,11 @@ import { find, type Index } from '../../src/site/search/page/find.ts';
 import { matchedName } from '../../src/site/search/page/matched-name.ts';
 import { sayFound } from '../../src/site/search/page/say-found.ts';
 import { wordsOf } from '../../src/site/search/words.ts';
-import { readAnswers, writeAnswers } from '../../src/site/walk/answers.ts';
+import { isReadingKey, OTHER, readAnswers, writeAnswers } from '../../src/site/walk/answers.ts';
 import { walkViewOf } from '../../src/site/walk/build/walk-view.ts';
 import { Diagnoser } from '../../src/site/walk/page/diagnose.ts';
 import { knownIn } from '../../src/site/walk/page/known-answers.ts';
-import { knownLayout, replay } from '../../src/site/walk/page/replay.ts';
+import { knownLayout, trailOf } from '../../src/site/walk/page/replay.ts';
 import { absurdText, textOf } from '../calculators/ask.ts';
 import { shelf } from '../shelf/shelf.ts';
 import { escapes, HOSTILE, hostileText, LIMIT, runs, UNCLEAN } from './runs.ts';
@@ -29,7 +29,7 @@ const walks = [...shelf.records.symptom.keys()].map((id) => {
   const sound = [
     ...outcomes.flatMap(([test, titles]) => Object.keys(titles).map((outcome) => `${test}=${outcome}`)),
     ...data.model.causes.flatMap(({ id: cause }) => [`prove.${cause}=proven`, `prove.${cause}=not-it`]),
-    ...outcomes.map(([test]) => `${test}=skipped`),
+    ...outcomes.flatMap(([test]) => [`${test}=skipped`, `${test}=${OTHER}`, `reading.${test}=61 °C`]),
   ];
   return { data, sound, diagnoser: new Diagnoser(data, (text) => text), known: knownIn(data) };
 });
@@ -70,15 +70,18 @@ test('a walk: any fragment stands somewhere, ranked, with a reason in words', { 
     fc.property(fragment, ([{ data, diagnoser, known }, text]) => {
       const answers = readAnswers(text, known);
       for (const [key, value] of answers) {
-        if (key.startsWith('layout.') || key.startsWith('prove.')) continue;
+        if (key.startsWith('layout.') || key.startsWith('prove.') || isReadingKey(key)) continue;
         expect(Object.keys(data.titles.outcomes)).toContain(key);
-        expect([...Object.keys(data.titles.outcomes[key] ?? {}), 'skipped']).toContain(value);
+        expect([...Object.keys(data.titles.outcomes[key] ?? {}), 'skipped', OTHER]).toContain(value);
       }
       // What is written back is read as the same.
       expect([...readAnswers(`#${writeAnswers(answers)}`, known)]).toEqual([...answers]);
-      const { trail, standing } = replay(data.tree, answers, {});
+      const place = diagnoser.place(answers, knownLayout({}, answers), new Set());
+      const { standing } = place;
+      const trail = trailOf(data.tree, place, answers, (cause) => diagnoser.proofsOf(cause), {});
       expect(trail.length).toBeLessThanOrEqual(Object.keys(data.tree.steps).length + 1);
-      if (standing.kind === 'at') expect(Object.keys(data.tree.steps)).toContain(standing.step);
+      if (standing.kind === 'ask' && standing.step !== undefined)
+        expect(Object.keys(data.tree.steps)).toContain(standing.step);
       if (standing.kind === 'proven') expect(Object.keys(data.titles.causes)).toContain(standing.cause);
       const { reason, step } = diagnoser.diagnose(answers, knownLayout({}, answers), new Set());
       expect(reason.sentence.length).toBeGreaterThan(5);

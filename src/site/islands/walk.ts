@@ -6,6 +6,7 @@ import '../browser/page-globals.ts';
 // The walk says its questions with figures in them from the start; in one script the two weigh less than side by side.
 import '../vehicle/page/reader-figures.ts';
 import { describeContradiction } from '../../diagnosis/reason.ts';
+import { causeOfRecheck } from '../../model/recheck.ts';
 import { afterPaint } from '../browser/after-paint.ts';
 import { button, element } from '../browser/element.ts';
 import { isTexts } from '../browser/guards.ts';
@@ -18,7 +19,7 @@ import { Diagnoser } from '../walk/page/diagnose.ts';
 import { knownIn } from '../walk/page/known-answers.ts';
 import { KnownPart } from '../walk/page/known-part.ts';
 import { NextQuestions } from '../walk/page/next-questions.ts';
-import { allAnswers, partOnPath, type Replay } from '../walk/page/replay.ts';
+
 import { Trail } from '../walk/page/trail.ts';
 import { showBooking } from '../walk/page/walk-booking.ts';
 import { WalkFoot } from '../walk/page/walk-foot.ts';
@@ -26,7 +27,7 @@ import { handOver } from '../walk/page/walk-hand-over.ts';
 import { keepWalk, resumeOffer } from '../walk/page/walk-kept.ts';
 import { likelyParts } from '../walk/page/walk-likely.ts';
 import { WalkParts } from '../walk/page/walk-parts.ts';
-import { fitQuestion, stateAfter, type WalkState } from '../walk/page/walk-state.ts';
+import { answersOf, fitQuestion, partAt, stateAfter, type WalkState } from '../walk/page/walk-state.ts';
 import { showStops } from '../walk/page/walk-vehicle.ts';
 import { WalkWords } from '../walk/page/walk-words.ts';
 import type { WalkData } from '../walk/walk-data.ts';
@@ -72,7 +73,7 @@ class Walk extends HTMLElement {
     );
     this.foot = new WalkFoot(this.place('.walk-foot'), {
       skip: () => {
-        const asked = this.state && this.testAskedNow(this.state.replayed.standing);
+        const asked = this.state && this.testAskedNow(this.state);
         if (asked) this.give(asked, SKIPPED, true);
       },
       back: () => {
@@ -147,7 +148,7 @@ class Walk extends HTMLElement {
   /** Takes an answer back; what the walk would go on without is asked for all the same. */
   private askAgain(key: string): void {
     this.give(key, undefined, true);
-    if (this.state?.replayed.standing.kind === 'at' || key.startsWith('prove.')) return;
+    if (this.state && this.testAskedNow(this.state) === key) return;
     this.detour = key;
     this.show(true);
   }
@@ -205,7 +206,7 @@ class Walk extends HTMLElement {
       return;
     }
     this.state = state;
-    const { standing } = state.replayed;
+    const { standing } = state.place;
     const part = this.partNow(state);
     const wanted = part === undefined ? undefined : this.parts.section(part);
     // What was asked stays in sight until the next can be shown.
@@ -226,11 +227,11 @@ class Walk extends HTMLElement {
     this.afterPaint(
       () => {
         this.foot.show({
-          isTest: this.testAskedNow(standing) !== undefined,
+          isTest: this.testAskedNow(state) !== undefined,
           isAnswered: this.answers.size > 0,
           isProven: standing.kind === 'proven',
         });
-        this.trail.show(allAnswers(state.answers, state.replayed.trail));
+        this.trail.show(answersOf(state));
         // Links that go on elsewhere take the answers along.
         for (const link of now?.querySelectorAll<HTMLAnchorElement>('a[data-carry]') ?? [])
           link.hash = writeAnswers(state.answers);
@@ -253,22 +254,33 @@ class Walk extends HTMLElement {
   }
 
   private fit(section: HTMLElement, state: WalkState): void {
-    fitQuestion(section, state, this.diagnoser, this.data.titles.causes, (key, value) =>
-      this.give(key, value, true),
-    );
+    fitQuestion(section, state, this.diagnoser, this.data, (test) => this.ask(test));
+  }
+
+  /** Asks a test out of turn. */
+  private ask(test: string): void {
+    this.detour = test;
+    this.show(true);
   }
 
   /** The name of the section that is asked now. The planner is asked only where the drawn path ends. */
-  private partNow({ replayed: { standing }, diagnose }: WalkState): string | undefined {
+  private partNow(state: WalkState): string | undefined {
     if (this.detour) return this.partOf(this.detour);
-    if (standing.kind !== 'off-path') return partOnPath(standing);
-    const { action } = diagnose().step.best;
+    const { standing } = state.place;
+    if (standing.kind === 'ask' && standing.step === undefined && state.place.end === undefined)
+      return this.partOf(standing.test);
+    if (standing.kind !== 'off-tree') return partAt(state);
+    const { action } = state.diagnose().step.best;
     if (action.kind === 'test') return this.partOf(action.test);
-    return action.kind === 'prove' ? `proof ${action.cause}` : undefined;
+    if (action.kind === 'pass-on') return undefined;
+    const proof = this.diagnoser.nextProof(action.cause, state.answers, state.layout, state.missing);
+    return proof === undefined ? undefined : this.partOf(proof);
   }
 
   /** A test or layout is asked as its step where the tree has it. */
   private partOf(key: string): string {
+    const rechecked = causeOfRecheck(key);
+    if (rechecked !== undefined) return `proof ${rechecked}`;
     const own = Object.entries(this.data.tree.steps).find(
       ([, node]) =>
         (node.kind === 'test' ? node.test : node.kind === 'layout' && layoutKey(node.feature)) === key,
@@ -293,7 +305,7 @@ class Walk extends HTMLElement {
         if (key === undefined || value === undefined) return [];
         const state = this.stateAfter(withAnswer(this.answers, key, value));
         this.ahead.set(row, state);
-        const name = partOnPath(state.replayed.standing);
+        const name = state.place.standing.kind === 'off-tree' ? undefined : this.partNow(state);
         return name === undefined ? [] : [{ name, fit: (section) => this.fit(section, state) }];
       }),
     );
@@ -322,8 +334,12 @@ class Walk extends HTMLElement {
     return resumeOffer(this.data.symptom, goOn, () => this.show());
   }
 
-  private showTop({ replayed: { standing, trail }, answers, diagnose }: WalkState): void {
-    const parts: Node[] = allAnswers(answers, trail).length === 0 ? this.resumeOffer() : [];
+  private showTop(state: WalkState): void {
+    const {
+      place: { standing, belief },
+      diagnose,
+    } = state;
+    const parts: Node[] = answersOf(state).length === 0 ? this.resumeOffer() : [];
     if (!this.keeps)
       parts.push(
         element(
@@ -332,7 +348,16 @@ class Walk extends HTMLElement {
           'This device keeps nothing (its storage is full or blocked). The address holds the answers: keep it to go on later.',
         ),
       );
-    if (standing.kind === 'off-path') {
+    for (const cause of belief.found)
+      parts.push(
+        element(
+          'p',
+          { class: 'note-line' },
+          element('b', {}, `Found: ${this.words.cause(cause)}. `),
+          'Now what made it.',
+        ),
+      );
+    if (standing.kind === 'off-tree') {
       const { step, reason } = diagnose();
       const { action } = step.best;
       const sentence =
@@ -348,7 +373,7 @@ class Walk extends HTMLElement {
     this.foot.sayOnCard(await handOver(this.data.symptom, state, this.words));
   }
 
-  private testAskedNow(standing: Replay['standing']): string | undefined {
+  private testAskedNow({ place: { standing } }: WalkState): string | undefined {
     if (standing.kind === 'proven' && !this.detour) return undefined;
     const asked = this.querySelector<HTMLElement>('.step[data-now] .answers > li > .answer')?.dataset.key;
     return asked?.startsWith('layout.') ? undefined : asked;
@@ -361,7 +386,8 @@ class Walk extends HTMLElement {
     this.show(true);
   }
 
-  private showNumbers({ answers, layout, replayed: { standing }, diagnose }: WalkState): void {
+  private showNumbers(state: WalkState): void {
+    const { answers, layout, diagnose } = state;
     const diagnosis = diagnose();
     this.place('.walk-fights').replaceChildren(
       ...(diagnosis.fights
@@ -369,7 +395,7 @@ class Walk extends HTMLElement {
             element(
               'p',
               { class: 'caution' },
-              element('b', {}, 'These two fight. '),
+              element('b', {}, 'These findings conflict. '),
               describeContradiction(diagnosis.fights, this.diagnoser.titles),
             ),
           ]
@@ -378,15 +404,10 @@ class Walk extends HTMLElement {
     this.known.show(answers, this.missing, layout);
     const place = document.querySelector<HTMLElement>('[data-start-ranking]');
     if (!place) return;
-    // What is proven is not likely any more.
-    place.hidden = standing.kind === 'proven';
-    if (place.hidden) return;
-    const likely = { diagnosis, isStart: answers.size === 0, asked: this.testAskedNow(standing) };
+    const isProven = state.place.standing.kind === 'proven';
+    const likely = { diagnosis, isStart: answers.size === 0, isProven, asked: this.testAskedNow(state) };
     place.replaceChildren(
-      ...likelyParts(likely, this.data.titles.causes, this.words, (test) => {
-        this.detour = test;
-        this.show(true);
-      }),
+      ...likelyParts(likely, this.data.titles.causes, this.words, (test) => this.ask(test)),
     );
   }
 }

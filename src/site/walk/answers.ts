@@ -1,29 +1,54 @@
 /**
  * What has been answered in a walk, in the order it was answered, and how it is written into an address:
- * `level-cold=full&layout.thermostat=outlet+side&prove.coolant-low=not-it`.
+ * `level-cold=full&layout.thermostat=outlet+side&prove.coolant-low=not-it&reading.level-cold=0.4+l`.
  */
 export type Answers = ReadonlyMap<string, string>;
 
 /** The answer "can't do that now": the walk finds another way. */
 export const SKIPPED = 'skipped';
-export const PROVEN = 'proven';
-export const NOT_IT = 'not-it';
+/** The answer "something else was seen": it moves nothing, and its words stay on the device. */
+export const OTHER = 'something-else-seen';
+
+/** Answers that are no finding: nothing was learnt by them. */
+export function isNoFinding(value: string): boolean {
+  return value === SKIPPED || value === OTHER;
+}
 
 /** Key of the answer where a part sits. */
 export function layoutKey(feature: string): string {
   return `layout.${feature}`;
 }
 
-/** Key of the answer whether a cause is proven. */
-export function proveKey(cause: string): string {
-  return `prove.${cause}`;
+const READING = 'reading.';
+
+/** Key of the reading that chose the answer of a test. */
+export function readingKey(test: string): string {
+  return `${READING}${test}`;
 }
 
-/** @param value none takes the answer back; one that is given again comes last */
-export function withAnswer(answers: Answers, key: string, value: string | undefined): Map<string, string> {
+/** Whether a key holds a reading, which goes with the answer of its test. */
+export function isReadingKey(key: string): boolean {
+  return key.startsWith(READING);
+}
+
+/** The longest reading kept: a number with its unit. */
+export const READING_LENGTH = 24;
+
+/**
+ * @param value none takes the answer back; one that is given again comes last
+ * @param reading what was read, where it chose the answer
+ */
+export function withAnswer(
+  answers: Answers,
+  key: string,
+  value: string | undefined,
+  reading?: string,
+): Map<string, string> {
   const all = new Map(answers);
   all.delete(key);
+  all.delete(readingKey(key));
   if (value !== undefined) all.set(key, value);
+  if (value !== undefined && reading !== undefined) all.set(readingKey(key), reading);
   return all;
 }
 
@@ -47,5 +72,7 @@ export function readAnswers(
   for (const [key, value] of new URLSearchParams(text)) {
     if (known(key, value)) answers.set(key, value);
   }
+  for (const key of answers.keys())
+    if (isReadingKey(key) && !answers.has(key.slice(READING.length))) answers.delete(key);
   return answers;
 }

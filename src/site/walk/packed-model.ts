@@ -3,6 +3,7 @@
  * beside it: half the bytes of the whole table.
  */
 import type { Model, ModelTest } from '../../diagnosis/model.ts';
+import { RECHECK_OUTCOMES } from '../../model/recheck.ts';
 
 /** Likelihoods are written as whole ten-thousandths; pageModel gives them no finer. */
 const STEPS = 1e4;
@@ -28,7 +29,9 @@ export function packModel(model: Model): PackedModel {
 export function unpackModel(packed: PackedModel, outcomes: (test: string) => string[]): Model {
   return {
     ...packed,
-    tests: packed.tests.map((test) => unpackTest(test, packed.causes.length + 1, outcomes(test.id))),
+    tests: packed.tests.map((test) =>
+      unpackTest(test, packed.causes.length + 1, test.isRecheck ? [...RECHECK_OUTCOMES] : outcomes(test.id)),
+    ),
   };
 }
 

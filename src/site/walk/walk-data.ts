@@ -1,9 +1,9 @@
 /** What the walk's script needs, written as JSON into the symptom's page. */
-import type { LayoutCondition } from '../../model/layout.ts';
+import type { WalkTree } from '../../diagnosis/walk.ts';
+import type { LayoutCondition, LayoutShares } from '../../model/layout.ts';
 import type { TEST_WORK } from '../../model/test.ts';
 import type { Needs } from './not-here.ts';
 import type { PackedModel } from './packed-model.ts';
-import type { WalkTree } from './walk-tree.ts';
 
 export interface WalkData {
   symptom: string;
@@ -15,6 +15,10 @@ export interface WalkData {
   /** Conditions of the causes and tests that not every vehicle has. */
   causeLayouts: Record<string, LayoutCondition>;
   testLayouts: Record<string, LayoutCondition>;
+  /** How common each layout is that those conditions speak of. */
+  layoutShares: LayoutShares;
+  /** Causes that something else makes, with the page whose walk looks for what. */
+  goesOn: Record<string, { title: string; href: string }>;
   /** Tests done with a meter, or with something opened. */
   work: Record<string, (typeof TEST_WORK)[number]>;
   /** Tools each test cannot be done without. */

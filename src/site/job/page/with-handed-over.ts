@@ -1,14 +1,13 @@
 /** What becomes of a card when a walk or a calculator hands something to it. */
 import type { Job } from '../../../model/job.ts';
 import { newId } from '../../browser/device-store.ts';
-import { proveKey } from '../../walk/answers.ts';
 import type { HandedOver } from '../handed-over.ts';
 import { withoutDraft } from './draft.ts';
 
 /** The card with it. What the card had stays, but for what the walk now says otherwise. */
 export function withHandedOver(job: Job, handed: HandedOver, vehicle: Job['vehicle']): Job {
   const answers = handed.answers ?? [];
-  const kept = withProven(job, handed.proven, answers);
+  const kept = withProven(job, handed);
   return {
     ...kept,
     ...(vehicle && { vehicle }),
@@ -19,11 +18,14 @@ export function withHandedOver(job: Job, handed: HandedOver, vehicle: Job['vehic
   };
 }
 
-/** A cause that is ruled out after all, or another one proven, takes with it what was drafted for the customer. */
-function withProven(job: Job, proven: Job['proven'], answers: Job['answers']): Job {
+/**
+ * The walk of the card's complaint says what its answers prove now: a cause that is not proven after all, or another one, takes
+ * with it what was drafted for the customer. Another walk that has come to nothing yet leaves what was proven.
+ */
+function withProven(job: Job, { complaint, proven, answers = [] }: HandedOver): Job {
   const before = job.proven;
-  const isRuledOut = before !== undefined && answers.some(({ key }) => key === proveKey(before.id));
-  const now = proven ?? (isRuledOut ? undefined : before);
+  const isSameWalk = answers.length > 0 && complaint?.id === job.complaint?.id;
+  const now = isSameWalk ? proven : (proven ?? before);
   const { proven: _, ...rest } = before?.id === now?.id ? job : withoutDraft(job);
   return { ...rest, ...(now && { proven: now }) };
 }

@@ -17,7 +17,7 @@ export function causeHeadings(part: string): CauseHeadings {
         comesBack: 'What comes back',
       }
     : {
-        recheck: 'After the repair',
+        recheck: 'Before a part is bought',
         repair: 'Repair',
         whileOpen: 'While it is apart',
         comesBack: 'If only the part is changed',

@@ -32,7 +32,8 @@ export function pageModel(model: Model, kept: ReadonlySet<string>): Model {
     .slice(0, EXTRA_TESTS)
     .map(({ id }) => id);
   const wanted = new Set([...kept, ...tellingMost]);
-  return { ...model, tests: model.tests.filter(({ id }) => wanted.has(id)).map(rounded) };
+  const isWanted = ({ id, isRecheck }: ModelTest) => isRecheck || wanted.has(id);
+  return { ...model, tests: model.tests.filter(isWanted).map(rounded) };
 }
 
 /** Likelihoods to four decimals; the largest of a column takes up what rounding leaves, so that it still sums to 1. */

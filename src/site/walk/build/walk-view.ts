@@ -1,9 +1,11 @@
 /** Everything a symptom's page shows of its walk, worked out once at build. */
 
 import type { Model } from '../../../diagnosis/model.ts';
+import type { WalkTree } from '../../../diagnosis/walk.ts';
 import { modelOf } from '../../../library/case.ts';
 import { FIGURE_REFERENCE } from '../../../model/figure-reference.ts';
 import { SOMETHING_ELSE } from '../../../model/kinds.ts';
+import type { LayoutCondition, LayoutFeature, LayoutShares } from '../../../model/layout.ts';
 import type { Tree } from '../../../model/tree.ts';
 import { entryOf, hrefOf, titleOf } from '../../shelf/record-pages.ts';
 import { shelf } from '../../shelf/shelf.ts';
@@ -13,7 +15,7 @@ import { layoutWords } from '../../text/layout-words.ts';
 import { packQuantity } from '../../text/packed-quantity.ts';
 import { packModel } from '../packed-model.ts';
 import type { WalkData } from '../walk-data.ts';
-import { type WalkTree, walkTreeOf } from '../walk-tree.ts';
+import { walkTreeOf } from '../walk-tree.ts';
 import { pageModel } from './page-model.ts';
 
 export interface WalkView {
@@ -35,16 +37,17 @@ export interface WalkView {
 export function walkViewOf(symptomId: string): WalkView {
   const symptom = entryOf('symptom', symptomId);
   const tree = entryOf('tree', symptom.data.tree).data;
-  const walkTree = walkTreeOf(tree, (cause) => {
-    const { test, outcome } = entryOf('cause', cause).data.confirm ?? {};
-    return test !== undefined && outcome !== undefined ? { test, outcome } : undefined;
-  });
+  const walkTree = walkTreeOf(tree);
   const steps = Object.values(walkTree.steps);
   const inTree = new Set(steps.flatMap((step) => (step.kind === 'test' ? [step.test] : [])));
   const candidates = Object.keys(symptom.data.causes);
-  const proofs = candidates.flatMap((id) => entryOf('cause', id).data.confirm?.test ?? []);
+  const proofs = candidates.flatMap((id) => {
+    const { test, or = [] } = entryOf('cause', id).data.confirm ?? {};
+    return [...(test === undefined ? [] : [test]), ...or.map((other) => other.test)];
+  });
   const model = pageModel(modelOf(shelf.records, symptomId, {}), new Set([...inTree, ...proofs]));
-  const tests = [...new Set([...model.tests.map((test) => test.id), ...inTree])];
+  const askable = model.tests.filter(({ isRecheck }) => !isRecheck).map(({ id }) => id);
+  const tests = [...new Set([...askable, ...inTree])];
   const causes = model.causes.map((cause) => cause.id);
 
   const { layout } = symptom.data;
@@ -59,12 +62,16 @@ export function walkViewOf(symptomId: string): WalkView {
   };
   const testLayouts: WalkData['testLayouts'] = {};
   const causeLayouts: WalkData['causeLayouts'] = {};
+  const goesOn: WalkData['goesOn'] = {};
   const work: WalkData['work'] = {};
   const tools: WalkData['tools'] = {};
   for (const id of causes) {
     const { data } = entryOf('cause', id);
     titles.causes[id] = data.title;
     if (data.layout) causeLayouts[id] = data.layout;
+    const next = data['goes-on'];
+    if (next !== undefined && next !== symptomId)
+      goesOn[id] = { title: titleOf('symptom', next), href: hrefOf('symptom', next) };
   }
   for (const id of tests) {
     const { data } = entryOf('test', id);
@@ -79,7 +86,8 @@ export function walkViewOf(symptomId: string): WalkView {
     for (const tool of data.tools) titles.tools[tool] = titleOf('tool', tool);
   }
   for (const step of steps) {
-    if (step.kind === 'layout') titles.layout[step.feature] = LAYOUT_QUESTIONS[step.feature].asks;
+    if (step.kind === 'layout')
+      titles.layout[step.feature] = LAYOUT_QUESTIONS[step.feature as LayoutFeature].asks;
     if (step.kind !== 'tree') continue;
     const other = entryOf('tree', step.tree).data.symptom;
     titles.trees[step.tree] = { title: titleOf('symptom', other), href: hrefOf('symptom', other) };
@@ -93,6 +101,8 @@ export function walkViewOf(symptomId: string): WalkView {
       tree: walkTree,
       causeLayouts,
       testLayouts,
+      layoutShares: sharesFor([...Object.values(causeLayouts), ...Object.values(testLayouts)]),
+      goesOn,
       work,
       tools,
       general: generalRanges(titles),
@@ -103,6 +113,17 @@ export function walkViewOf(symptomId: string): WalkView {
     spareTests: tests.filter((id) => !inTree.has(id)),
     causes,
   };
+}
+
+/** How common the layouts are that some conditions speak of. */
+function sharesFor(conditions: readonly LayoutCondition[]): LayoutShares {
+  const { layouts = { from: '' } } = shelf.shop;
+  const features = new Set(conditions.flatMap((condition) => Object.keys(condition)));
+  return Object.fromEntries(
+    Object.entries(layouts).flatMap(([feature, shares]) =>
+      features.has(feature) && typeof shares === 'object' ? [[feature, shares]] : [],
+    ),
+  );
 }
 
 /** General range of every figure the questions and answers quote. */

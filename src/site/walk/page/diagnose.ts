@@ -1,13 +1,15 @@
-/** What the engine says of a walk's answers: causes ranked, what fights, the quickest next step. Pure. */
+/** What the answers of a walk come to: where it stands, what is believed, what fights, the quickest next step. Pure. */
+import { nextProof } from '../../../diagnosis/belief.ts';
 import { type CompiledModel, compile } from '../../../diagnosis/compiled.ts';
 import { type Contradiction, contradiction } from '../../../diagnosis/contradiction.ts';
 import type { Situation } from '../../../diagnosis/model.ts';
 import { type NextStep, nextStep, splitOf } from '../../../diagnosis/next-step.ts';
-import { type CauseShare, posterior } from '../../../diagnosis/posterior.ts';
 import { type Reason, reasonFor, type Titles } from '../../../diagnosis/reason.ts';
-import { type KnownLayout, layoutAllows } from '../../../model/layout.ts';
+import { resolve } from '../../../diagnosis/state.ts';
+import { type Place, placeOf } from '../../../diagnosis/walk.ts';
+import { type KnownLayout, layoutAllows, shareWithLayout } from '../../../model/layout.ts';
 import { inSentence } from '../../text/in-sentence.ts';
-import { type Answers, NOT_IT, proveKey, SKIPPED } from '../answers.ts';
+import { type Answers, isNoFinding } from '../answers.ts';
 import { unpackModel } from '../packed-model.ts';
 import type { WalkData } from '../walk-data.ts';
 
@@ -16,6 +18,9 @@ export interface Diagnosis {
   reason: Reason;
   fights: Contradiction | undefined;
 }
+
+/** A test that fewer cars than this can have is not proposed before the vehicle is known. */
+const RARE_LAYOUT = 0.25;
 
 /** A walk's data with its model made ready once. */
 export class Diagnoser {
@@ -47,20 +52,51 @@ export class Diagnoser {
     return !layoutAllows(this.data.causeLayouts[cause], layout);
   }
 
-  /** Causes with their shares after these answers, without a search for what to do next. */
-  ranked(answers: Answers, layout: KnownLayout): CauseShare[] {
-    return posterior(this.compiled, this.situation(answers, layout, new Set())).ranked;
+  /** The tests that prove a cause, the first the one to ask. */
+  proofsOf(cause: string): string[] {
+    const found = this.compiled.model.causes.find(({ id }) => id === cause);
+    return (found?.proofs ?? []).map(({ test }) => test);
   }
 
   /**
-   * @param answers with verdicts: a cause is ruled out where `prove.<cause>` says so
+   * The test that would prove a cause next; undefined when nothing is left to do for it here.
    * @param missing tools that are not at hand
    */
+  nextProof(
+    cause: string,
+    answers: Answers,
+    layout: KnownLayout,
+    missing: ReadonlySet<string>,
+  ): string | undefined {
+    const number = this.compiled.causeNumber.get(cause);
+    if (number === undefined) return undefined;
+    const situation = resolve(this.compiled, this.situation(answers, layout, missing));
+    const test = nextProof(this.compiled, situation, number, 0);
+    return test === undefined ? undefined : this.compiled.tests[test]?.id;
+  }
+
+  /** Where the walk stands, and the one belief behind everything that is shown. */
+  place(answers: Answers, layout: KnownLayout, missing: ReadonlySet<string>): Place {
+    const situation = resolve(this.compiled, this.situation(answers, layout, missing));
+    return placeOf(this.compiled, this.data.tree, situation, layout);
+  }
+
+  /** @param missing tools that are not at hand */
   diagnose(answers: Answers, layout: KnownLayout, missing: ReadonlySet<string>): Diagnosis {
     const situation = this.situation(answers, layout, missing);
-    const step = nextStep(this.compiled, situation);
+    const proposed = {
+      ...situation,
+      unavailable: [
+        ...(situation.unavailable ?? []),
+        ...Object.keys(this.data.testLayouts).filter(
+          (test) =>
+            shareWithLayout(this.data.testLayouts[test], layout, this.data.layoutShares) < RARE_LAYOUT,
+        ),
+      ],
+    };
+    const step = nextStep(this.compiled, proposed);
     const { action } = step.best;
-    const split = action.kind === 'test' ? splitOf(this.compiled, situation, action.test) : undefined;
+    const split = action.kind === 'test' ? splitOf(this.compiled, proposed, action.test) : undefined;
     return {
       step,
       reason: reasonFor(step.best, step, this.titles, split),
@@ -69,17 +105,23 @@ export class Diagnoser {
   }
 
   private situation(answers: Answers, layout: KnownLayout, missing: ReadonlySet<string>): Situation {
-    const { model } = this.data;
+    const { model, causeLayouts, layoutShares } = this.data;
     const tests = model.tests.map((test) => test.id);
     return {
       evidence: tests.flatMap((test) => {
         const outcome = answers.get(test);
-        return outcome === undefined || outcome === SKIPPED ? [] : [{ test, outcome }];
+        return outcome === undefined || isNoFinding(outcome) ? [] : [{ test, outcome }];
       }),
-      ruledOut: model.causes
-        .map((cause) => cause.id)
-        .filter((id) => answers.get(proveKey(id)) === NOT_IT || this.cannotHave(id, layout)),
-      unavailable: tests.filter((id) => answers.get(id) === SKIPPED || this.cannot(id, layout, missing)),
+      ruledOut: model.causes.map((cause) => cause.id).filter((id) => this.cannotHave(id, layout)),
+      fitted: Object.fromEntries(
+        Object.entries(causeLayouts).map(([cause, condition]) => [
+          cause,
+          shareWithLayout(condition, layout, layoutShares),
+        ]),
+      ),
+      unavailable: tests.filter(
+        (id) => isNoFinding(answers.get(id) ?? '') || this.cannot(id, layout, missing),
+      ),
     };
   }
 }

@@ -1,4 +1,5 @@
-import { NOT_IT, PROVEN, SKIPPED } from '../answers.ts';
+import { causeOfRecheck, RECHECK_OUTCOMES } from '../../../model/recheck.ts';
+import { isNoFinding, isReadingKey, READING_LENGTH } from '../answers.ts';
 import type { WalkData } from '../walk-data.ts';
 
 /**
@@ -29,9 +30,12 @@ export function knownIn({
     for (const [feature, values] of Object.entries(condition)) allow(feature, values ?? []);
   return (key, value) => {
     if (key.startsWith('layout.')) return layouts.get(key.slice('layout.'.length))?.has(value) ?? false;
-    if (key.startsWith('prove.'))
-      return causes.has(key.slice('prove.'.length)) && [PROVEN, NOT_IT, SKIPPED].includes(value);
+    // Plain characters of a number and its unit, no more than the field takes.
+    if (isReadingKey(key)) return value.length <= READING_LENGTH && /^[-−\d.,\s\p{L}°·%/²³]+$/u.test(value);
+    const cause = causeOfRecheck(key);
+    if (cause !== undefined)
+      return causes.has(cause) && (isNoFinding(value) || RECHECK_OUTCOMES.some((one) => one === value));
     if (!Object.hasOwn(titles.outcomes, key)) return false;
-    return value === SKIPPED || Object.hasOwn(titles.outcomes[key] ?? {}, value);
+    return isNoFinding(value) || Object.hasOwn(titles.outcomes[key] ?? {}, value);
   };
 }

@@ -29,16 +29,15 @@ export class Trail {
   }
 
   private line(entry: TrailEntry): HTMLElement {
-    const { key, value, fromVehicle } = entry;
+    const { key, value, fromVehicle, reading } = entry;
     const asked = this.words.asked(key);
-    const conclusion = this.words.conclusion(entry);
     const line = element(
       'li',
       {},
       element('span', { class: 'asked' }, asked),
       element('b', {}, this.words.answer(key, value)),
+      ...(reading === undefined ? [] : [element('span', { class: 'reading' }, element('b', {}, reading))]),
     );
-    if (conclusion !== undefined) line.append(element('small', {}, conclusion));
     if (fromVehicle) line.append(element('small', {}, 'from the vehicle'));
     else {
       const change = button('Change', () => this.change(key), 'quiet');

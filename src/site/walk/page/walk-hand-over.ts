@@ -10,23 +10,20 @@ import type { WalkWords } from './walk-words.ts';
 /** @returns a line that says where they went, or that the card cannot be had */
 export async function handOver(
   symptom: string,
-  { answers, replayed: { trail, standing } }: WalkState,
+  { answers, place: { standing, belief }, trail }: WalkState,
   words: WalkWords,
 ): Promise<HTMLElement> {
   // Without it the line says so.
   await loadScript('hand-over').catch(() => undefined);
+  const proven = standing.kind === 'proven' ? standing.cause : belief.found[0];
   const line = window.headertank.putOnJobCard?.({
     complaint: { id: symptom, title: document.querySelector('h1')?.textContent ?? '' },
-    answers: allAnswers(answers, trail).map((entry) => ({
-      key: entry.key,
-      asked: words.asked(entry.key),
-      answer: [words.answer(entry.key, entry.value), words.conclusion(entry)]
-        .filter((part) => part !== undefined)
-        .join('. '),
+    answers: allAnswers(answers, trail).map(({ key, value, reading }) => ({
+      key,
+      asked: words.asked(key),
+      answer: [words.answer(key, value), ...(reading === undefined ? [] : [reading])].join(': '),
     })),
-    ...(standing.kind === 'proven' && {
-      proven: { id: standing.cause, title: words.cause(standing.cause) },
-    }),
+    ...(proven !== undefined && { proven: { id: proven, title: words.cause(proven) } }),
   });
   return line ?? element('p', { class: 'note-line', role: 'status' }, unfetched('The job card'));
 }

@@ -9,6 +9,8 @@ export interface Likely {
   diagnosis: Diagnosis;
   /** No answer yet. */
   isStart: boolean;
+  /** A cause is proven: nothing is left to ask. */
+  isProven: boolean;
   /** Key of what is asked now. */
   asked: string | undefined;
 }
@@ -18,7 +20,7 @@ export interface Likely {
  * @param ask asks a test out of turn
  */
 export function likelyParts(
-  { diagnosis, isStart, asked }: Likely,
+  { diagnosis, isStart, isProven, asked }: Likely,
   titles: Record<string, string>,
   words: WalkWords,
   ask: (test: string) => void,
@@ -29,7 +31,7 @@ export function likelyParts(
     element('h2', {}, isStart ? 'Likely at the start' : 'Likely now'),
     rankingList(step.ranked, titles, window.headertank.root),
   ];
-  if (action.kind === 'pass-on') return parts;
+  if (isProven || action.kind === 'pass-on') return parts;
   parts.push(
     element('h3', {}, 'Quickest by the numbers'),
     element('p', {}, element('b', {}, nameOf(action, words)), element('br'), reason.sentence),

@@ -1,19 +1,24 @@
 /** Where a walk stands after some answers, and the question as it is shown there. */
 import '../../browser/page-globals.ts';
+import { NOT_THIS_UNDER } from '../../../diagnosis/belief.ts';
+import type { Place } from '../../../diagnosis/walk.ts';
 import type { KnownLayout } from '../../../model/layout.ts';
 import { button, element } from '../../browser/element.ts';
-import { type Answers, NOT_IT, PROVEN, proveKey } from '../answers.ts';
+import type { Answers } from '../answers.ts';
 import type { WalkData } from '../walk-data.ts';
 import type { Diagnoser, Diagnosis } from './diagnose.ts';
-import { knownLayout, type Replay, replay, withVerdicts } from './replay.ts';
+import { allAnswers, knownLayout, type TrailEntry, trailOf } from './replay.ts';
 import { fitCauses } from './walk-causes.ts';
 
 /** Where a walk stands after some answers. */
 export interface WalkState {
   answers: Answers;
-  replayed: Replay;
+  place: Place;
+  trail: TrailEntry[];
   layout: KnownLayout;
-  /** What the numbers say; costly, so worked out when it is first wanted, and then once. */
+  /** Tools that are not at hand. */
+  missing: ReadonlySet<string>;
+  /** What else the numbers say; costly, so worked out when it is first wanted, and then once. */
   diagnose: () => Diagnosis;
   /** The section that has been made as it is wanted here. */
   fitted?: HTMLElement;
@@ -31,66 +36,131 @@ export function stateAfter(
 ): WalkState {
   const vehicle = window.headertank.vehicle?.layout ?? {};
   const layout = knownLayout(vehicle, answers);
-  const replayed = replay(tree, answers, vehicle, {
-    cannot: (test) => diagnoser.cannot(test, layout, missing),
-    cannotHave: (cause) => diagnoser.cannotHave(cause, layout),
-  });
+  const place = diagnoser.place(answers, layout, missing);
   let diagnosis: Diagnosis | undefined;
   return {
     answers,
-    replayed,
+    place,
+    trail: trailOf(tree, place, answers, (cause) => diagnoser.proofsOf(cause), vehicle),
     layout,
+    missing,
     diagnose: () => {
-      diagnosis ??= diagnoser.diagnose(withVerdicts(answers, replayed.trail), layout, missing);
+      diagnosis ??= diagnoser.diagnose(answers, layout, missing);
       return diagnosis;
     },
   };
 }
 
+/** The name of the section that is asked or shown where a walk stands; undefined where the planner is asked first. */
+export function partAt({ place: { standing, end } }: WalkState): string | undefined {
+  switch (standing.kind) {
+    case 'ask':
+      if (end !== undefined) return `step ${end}`;
+      return standing.step === undefined ? undefined : `step ${standing.step}`;
+    case 'ask-layout':
+    case 'other-walk':
+      return `step ${standing.step}`;
+    case 'proven':
+      return `proof ${standing.cause}`;
+    case 'list':
+      return end === undefined ? undefined : `step ${end}`;
+    case 'off-tree':
+      return undefined;
+  }
+}
+
 /**
  * A question as it stands after these answers: what is proven, its causes as the car can have them, the answers given
  * before marked. What is right already is left alone, so that nothing is laid out twice.
- * @param titles of the causes
- * @param give takes a verdict on a cause
+ * @param data titles of the causes, and where the walk goes on from one
+ * @param ask asks a proof of a cause
  */
 export function fitQuestion(
   section: HTMLElement,
   state: WalkState,
   diagnoser: Diagnoser,
-  titles: Readonly<Record<string, string>>,
-  give: (key: string, value: string) => void,
+  { titles, goesOn }: Pick<WalkData, 'titles' | 'goesOn'>,
+  ask: (test: string) => void,
 ): void {
   if (state.fitted === section) return;
   state.fitted = section;
-  const { answers, layout, replayed } = state;
-  const isProven = replayed.standing.kind === 'proven';
+  const { answers, layout, place, missing } = state;
+  const { belief, standing } = place;
+  const isProven = standing.kind === 'proven';
   section.toggleAttribute('data-proven', isProven);
+  const shares = new Map(belief.ranked.map(({ cause, share }) => [cause, share]));
   if (section.querySelector('[data-cause]')) {
     fitCauses(
       section,
-      diagnoser.ranked(withVerdicts(answers, replayed.trail), layout),
+      belief.ranked,
       (cause) => !isProven && diagnoser.cannotHave(cause, layout),
-      titles,
+      titles.causes,
     );
   }
   for (const answer of section.querySelectorAll<HTMLElement>('.answer')) {
     const { key = '', value } = answer.dataset;
     answer.toggleAttribute('data-chosen', answers.get(key) === value);
   }
-  for (const place of section.querySelectorAll<HTMLElement>('[data-verdict]')) {
-    const key = proveKey(place.dataset.verdict ?? '');
-    if (section.querySelector(`.answer[data-key="${key}"]`)) continue;
-    const said = answers.get(key) ?? 'open';
-    if (place.dataset.said === said) continue;
-    place.dataset.said = said;
-    place.replaceChildren(
-      ...(said === 'open'
+  for (const claim of section.querySelectorAll<HTMLElement>('[data-after]'))
+    claim.hidden = !holds(JSON.parse(claim.dataset.after ?? '{}'), answers);
+  const next = standing.kind === 'ask' && place.end !== undefined ? standing.cause : undefined;
+  for (const spot of section.querySelectorAll<HTMLElement>('[data-verdict]')) {
+    const cause = spot.dataset.verdict ?? '';
+    const proof = diagnoser.nextProof(cause, answers, layout, missing);
+    const said = verdictOf(cause, place, shares.get(cause) ?? 0, next, proof !== undefined);
+    if (spot.dataset.said === said) continue;
+    spot.dataset.said = said;
+    const { title, href } = goesOn[cause] ?? {};
+    const words = {
+      proven: 'Proven.',
+      found: 'Found.',
+      'not this': 'Not this.',
+      open: '',
+      next: '',
+      done: 'All its proofs are done.',
+    }[said];
+    spot.replaceChildren(
+      ...(words === ''
         ? [
-            button('Proven: what to do', () => give(key, PROVEN)),
-            ' ',
-            button('Not this', () => give(key, NOT_IT), 'quiet'),
+            button(
+              'Do this proof',
+              () => proof !== undefined && ask(proof),
+              said === 'next' ? 'main' : 'quiet',
+            ),
           ]
-        : [element('b', {}, said === PROVEN ? 'Proven.' : 'Ruled out.')]),
+        : [element('b', {}, words)]),
+      ...(said === 'proven' && title !== undefined && href !== undefined
+        ? [
+            ' Something made it. ',
+            element('a', { class: 'button', href, 'data-carry': '' }, `Find what: ${title}`),
+          ]
+        : []),
     );
   }
+}
+
+type Verdict = 'proven' | 'found' | 'not this' | 'next' | 'open' | 'done';
+
+function verdictOf(
+  cause: string,
+  { standing, belief }: Place,
+  share: number,
+  next: string | undefined,
+  hasProofLeft: boolean,
+): Verdict {
+  if (standing.kind === 'proven' && standing.cause === cause) return 'proven';
+  if (belief.found.includes(cause)) return 'found';
+  if (share < NOT_THIS_UNDER) return 'not this';
+  if (cause === next) return 'next';
+  return hasProofLeft ? 'open' : 'done';
+}
+
+/** Whether all answers that a sentence rests on were given. */
+function holds(after: Record<string, string[]>, answers: Answers): boolean {
+  return Object.entries(after).every(([test, seen]) => seen.includes(answers.get(test) ?? ''));
+}
+
+/** All answers with their readings, in the order they are shown. */
+export function answersOf({ answers, trail }: WalkState): TrailEntry[] {
+  return allAnswers(answers, trail);
 }

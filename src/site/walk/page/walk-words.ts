@@ -1,7 +1,7 @@
 /** Questions, answers and causes of a walk in words. */
-import { NOT_IT, PROVEN, SKIPPED } from '../answers.ts';
+import { causeOfRecheck, NOT_IT, PROVEN } from '../../../model/recheck.ts';
+import { OTHER, SKIPPED } from '../answers.ts';
 import type { WalkData } from '../walk-data.ts';
-import type { TrailEntry } from './replay.ts';
 
 /** Questions, answers and causes of a walk in words. */
 export class WalkWords {
@@ -17,23 +17,19 @@ export class WalkWords {
   /** What the answer of this key answers. */
   asked(key: string): string {
     if (key.startsWith('layout.')) return this.titles.layout[key.slice('layout.'.length)] ?? key;
-    if (key.startsWith('prove.')) return `Is it this: ${this.cause(key.slice('prove.'.length))}?`;
+    const cause = causeOfRecheck(key);
+    if (cause !== undefined) return `Proof before a part is bought: ${this.cause(cause)}`;
     return this.say(this.titles.questions[key] ?? key);
   }
 
   answer(key: string, value: string): string {
     if (value === SKIPPED) return 'Can’t test that now';
-    if (value === PROVEN) return 'Proven';
-    if (value === NOT_IT) return 'Not this';
+    if (value === OTHER) return 'Something else was seen';
+    if (causeOfRecheck(key) !== undefined && value === PROVEN) return 'It shows this';
+    if (causeOfRecheck(key) !== undefined && value === NOT_IT) return 'It does not';
     // As its row has it.
     if (key.startsWith('layout.')) return value.charAt(0).toUpperCase() + value.slice(1);
     return this.say(this.titles.outcomes[key]?.[value] ?? value);
-  }
-
-  /** What an answer says of the cause that was to be proven; undefined where the answer itself says it. */
-  conclusion({ key, proves }: Pick<TrailEntry, 'key' | 'proves'>): string | undefined {
-    if (!proves || proves.verdict === SKIPPED || key.startsWith('prove.')) return undefined;
-    return `${this.cause(proves.cause)}: ${proves.verdict === PROVEN ? 'proven' : 'not this'}`;
   }
 
   cause(id: string): string {
