@@ -34,6 +34,19 @@ export const symptomSchema = z.strictObject({
     .array(lineSchema)
     .optional()
     .describe('More of what customers say, which the search learns from and no page shows; six to nine do.'),
+  'told-apart': z
+    .record(
+      reference('symptom'),
+      z.strictObject({
+        ask: lineSchema.describe('The question, as the counter asks it.'),
+        here: lineSchema.describe('The short answer that means this complaint.'),
+        there: lineSchema.describe('The short answer that means the other.'),
+      }),
+    )
+    .optional()
+    .describe(
+      'Complaints that are taken for this one, each with the one question that parts the two; the search asks it.',
+    ),
   drive: z
     .strictObject({
       may: z.enum(MAY_DRIVE),
