@@ -1,0 +1,29 @@
+import type { CalculatorId } from '../../../src/model/calculator-ids.ts';
+import { jobs as benchTest } from './bench-test.ts';
+import { jobs as boilMargin } from './boil-margin.ts';
+import { jobs as correctMixture } from './correct-mixture.ts';
+import { jobs as estimate } from './estimate.ts';
+import { jobs as fillAccount } from './fill-account.ts';
+import { jobs as heatBalance } from './heat-balance.ts';
+import type { Job } from './job.ts';
+import { jobs as level } from './level.ts';
+import { jobs as mixture } from './mixture.ts';
+import { jobs as pressureDecay } from './pressure-decay.ts';
+import { jobs as sensor } from './sensor.ts';
+import { jobs as torque } from './torque.ts';
+import { jobs as voltageDrop } from './voltage-drop.ts';
+
+export const JOBS: Readonly<Record<CalculatorId, readonly Job[]>> = {
+  mixture,
+  'correct-mixture': correctMixture,
+  'fill-account': fillAccount,
+  level,
+  'boil-margin': boilMargin,
+  'pressure-decay': pressureDecay,
+  'bench-test': benchTest,
+  sensor,
+  'voltage-drop': voltageDrop,
+  torque,
+  'heat-balance': heatBalance,
+  estimate,
+};

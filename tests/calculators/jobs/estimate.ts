@@ -1,0 +1,90 @@
+import type { Job } from './job.ts';
+
+const whole = {
+  find: '40',
+  'find-nine': '75',
+  repair: '60',
+  extra: '30',
+  parts: '45',
+  rate: '60',
+  currency: 'EUR',
+};
+
+export const jobs: readonly Job[] = [
+  { job: 'the usual', typed: whole, master: 'fine', says: /2 h 45 min.*175 EUR, up to 210 EUR/ },
+  { job: 'no rate', typed: { ...whole, rate: '' }, master: 'fine', never: /EUR/ },
+  {
+    job: 'nine in ten shorter than the average',
+    typed: { ...whole, 'find-nine': '39' },
+    master: 'asks',
+    near: true,
+  },
+  { job: 'nine in ten as long', typed: { ...whole, 'find-nine': '40' }, master: 'fine', near: true },
+  {
+    job: 'all nought',
+    typed: { ...whole, find: '0', 'find-nine': '0', repair: '0', extra: '0' },
+    master: 'asks',
+  },
+  {
+    job: 'Czech crowns',
+    typed: { ...whole, rate: '1400', currency: 'CZK' },
+    master: 'fine',
+    near: true,
+    says: /CZK/,
+  },
+  {
+    job: 'forints',
+    typed: { ...whole, rate: '22000', parts: '18000', currency: 'HUF' },
+    master: 'fine',
+    says: /HUF/,
+  },
+  {
+    job: 'yen',
+    typed: { ...whole, rate: '9000', parts: '7000', currency: 'JPY' },
+    master: 'fine',
+    says: /JPY/,
+  },
+  { job: 'a rate nobody takes', typed: { ...whole, rate: '99000000' }, master: 'asks' },
+  { job: 'a word for a rate', typed: { ...whole, rate: 'sixty' }, master: 'asks', never: /one of \./ },
+  {
+    job: 'a rate with its currency',
+    typed: { ...whole, rate: '60 EUR' },
+    master: 'asks',
+    never: /one of \./,
+  },
+  {
+    job: 'time as the page writes it',
+    typed: { ...whole, repair: '2 h 15 min' },
+    master: 'fine',
+    says: /4 h/,
+  },
+  { job: '1h30', typed: { ...whole, repair: '1h30' }, master: 'fine', says: /3 h 15 min/ },
+  { job: '1:30', typed: { ...whole, repair: '1:30' }, master: 'fine', says: /3 h 15 min/ },
+  { job: '1.5 hrs', typed: { ...whole, repair: '1.5 hrs' }, master: 'fine', says: /3 h 15 min/ },
+  { job: 'eur', typed: { ...whole, currency: 'eur' }, master: 'fine', says: /175 EUR/ },
+  { job: '€', typed: { ...whole, currency: '€' }, master: 'fine', says: /175 EUR/ },
+  { job: 'euros', typed: { ...whole, currency: 'euros' }, master: 'asks', near: true },
+  {
+    job: 'a minute over the quarter',
+    typed: { ...whole, extra: '31' },
+    master: 'fine',
+    near: true,
+    says: /Book 3 h\./,
+  },
+  {
+    job: 'a minute under the next',
+    typed: { ...whole, extra: '44' },
+    master: 'fine',
+    near: true,
+    says: /Book 3 h\./,
+  },
+  { job: 'on the quarter', typed: { ...whole, extra: '45' }, master: 'fine', near: true, says: /Book 3 h\./ },
+  {
+    job: 'a minute past it',
+    typed: { ...whole, extra: '46' },
+    master: 'fine',
+    near: true,
+    says: /Book 3 h 15 min\./,
+  },
+  { job: 'only the finding is known', typed: { find: '40' }, master: 'asks' },
+];

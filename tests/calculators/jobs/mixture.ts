@@ -1,0 +1,61 @@
+import type { Job } from './job.ts';
+
+/** A refractometer's reading is the protection; the strength behind it depends on the handbook. 40 to 60 % is what is filled. */
+const read = { known: 'freezing', scale: 'ethylene', glycol: 'ethylene' };
+const strong = { known: 'strength', by: 'volume', glycol: 'ethylene' };
+
+export const jobs: readonly Job[] = [
+  { job: 'reads −18', typed: { ...read, freezes: '-18' }, master: 'look', says: /−18 °C/, never: /−17 °C/ },
+  { job: 'reads −22', typed: { ...read, freezes: '-22' }, master: 'look', near: true, says: /−22 °C/ },
+  {
+    job: 'reads −25, 40 % by one handbook',
+    typed: { ...read, freezes: '-25' },
+    master: 'fine',
+    near: true,
+    says: /−25 °C/,
+  },
+  { job: 'reads −26', typed: { ...read, freezes: '-26' }, master: 'fine', near: true, says: /−26 °C/ },
+  { job: 'reads −30', typed: { ...read, freezes: '-30' }, master: 'fine', says: /−30 °C/ },
+  { job: 'reads −36', typed: { ...read, freezes: '-36' }, master: 'fine', says: /−36 °C/, never: /−33 °C/ },
+  {
+    job: 'reads −45',
+    typed: { ...read, freezes: '-45' },
+    master: 'fine',
+    near: true,
+    says: /−45 °C/,
+    never: /−42 °C/,
+  },
+  { job: 'reads 0', typed: { ...read, freezes: '0' }, master: 'stop', says: /water/ },
+  {
+    job: 'reads −55, which two strengths give',
+    typed: { ...read, freezes: '-55' },
+    master: 'asks',
+    says: /two strengths/,
+  },
+  {
+    job: 'propylene reads −20 on its own scale',
+    typed: { known: 'freezing', scale: 'propylene', glycol: 'propylene', freezes: '-20' },
+    master: 'look',
+    near: true,
+    says: /−20 °C/,
+  },
+  { job: 'label says 40', typed: { ...strong, strength: '40' }, master: 'fine', near: true },
+  { job: 'label says 39', typed: { ...strong, strength: '39' }, master: 'look', near: true, says: /Weak/ },
+  { job: '30', typed: { ...strong, strength: '30' }, master: 'look', says: /Weak/ },
+  { job: 'half and half', typed: { ...strong, strength: '50' }, master: 'fine' },
+  { job: '60', typed: { ...strong, strength: '60' }, master: 'fine', near: true },
+  { job: '62', typed: { ...strong, strength: '62' }, master: 'look', near: true, says: /Strong/ },
+  { job: '70', typed: { ...strong, strength: '70' }, master: 'look', near: true, says: /Strong/ },
+  { job: '75', typed: { ...strong, strength: '75' }, master: 'look', near: true, says: /Too strong/ },
+  {
+    job: 'undiluted',
+    typed: { ...strong, strength: '100' },
+    master: 'stop',
+    says: /never fill it undiluted/,
+  },
+  { job: 'water', typed: { ...strong, strength: '0' }, master: 'stop', says: /water/ },
+  { job: '4 %', typed: { ...strong, strength: '4' }, master: 'stop', near: true, says: /water/ },
+  { job: '0.5 typed for a half', typed: { ...strong, strength: '0.5' }, master: 'asks', says: /50/ },
+  { job: '1:1 on the can', typed: { ...strong, strength: '1:1' }, master: 'fine' },
+  { job: '50/50', typed: { ...strong, strength: '50/50' }, master: 'fine' },
+];
