@@ -8,6 +8,7 @@ import {
   altitudeOf,
   CAP,
   doubtfulCap,
+  doubtfulStrength,
   GLYCOL,
   mixtureOf,
   openingCaution,
@@ -16,6 +17,13 @@ import type { Answer, Calculator, Picture, Refusal } from './declaration.ts';
 
 /** Nearer than this to boiling the hottest spot in the head boils already, K. Common practice, no source. */
 const CLOSE = 10;
+/** Hotter than this and this far over boiling a reading is no coolant's, K: 150 °C. Common practice, no source. */
+const NO_LIQUID = 423.15;
+const IS_OVER = 10;
+/** From here on an engine is looked at whatever its boiling point, K: 115 °C. Common practice, no source. */
+const TOO_HOT = 388.15;
+/** So strong it carries less heat, and its boiling point is no reserve. Common practice, no source. */
+const TOO_STRONG = 0.7;
 /** Above this coolant burns skin within minutes, K: Moritz and Henriques, 1947. */
 const SCALDS = 321.15;
 
@@ -30,7 +38,7 @@ export const boilMarginCalculator: Calculator = {
       kind: 'quantity',
       name: 'now',
       label: 'Coolant now',
-      hint: 'Scan tool, or infrared on a matt hose.',
+      hint: 'Scan tool. A hose shows 10 to 20 K less than what is in it: not the outside, for this.',
       dimension: 'temperature',
       unit: '°C',
       default: '105 °C',
@@ -43,11 +51,18 @@ export const boilMarginCalculator: Calculator = {
     ALTITUDE,
   ],
   answer(values, show): Answer | Refusal {
-    const doubt = doubtfulCap(values, show);
+    const doubt = doubtfulCap(values, show) ?? doubtfulStrength(values, 'strength', show);
     if (doubt) return doubt;
     const mixture = mixtureOf(values);
     const now = kelvin(values.number('now'));
     const found = boilMargin(now, mixture, gaugePascal(values.number('cap')), altitudeOf(values));
+    if (now > NO_LIQUID && found.margin < -IS_OVER)
+      return {
+        refused: {
+          name: 'now',
+          message: `${show.quantity(now, '°C', 0)} is ${show.difference(-found.margin)} over boiling, and no coolant gets so far: it turns to steam first. Look at the unit beside it (°C or °F); on the scan tool it is the end of the scale, a shorted sensor or wire.`,
+        },
+      };
     const { model, realCoolant } = boilingUncertainty(mixture);
     const boils = show.quantity(found.boilsAt, '°C', 0);
     const flashes = show.quantity(found.flashesAt, '°C', 0);
@@ -58,6 +73,8 @@ export const boilMarginCalculator: Calculator = {
         : now > SCALDS
           ? 'Leave the cap on until it has cooled: it would not flash into steam now, but not flashing is not safe to open.'
           : 'Cool enough not to flash or scald at once; still open it slowly, as the maker describes.';
+    const tooStrong =
+      values.number('strength') > TOO_STRONG ? ' Thin it: so strong it carries less heat.' : '';
     const { sentence, tone } =
       found.margin <= realCoolant
         ? {
@@ -70,8 +87,8 @@ export const boilMarginCalculator: Calculator = {
               tone: 'look' as const,
             }
           : {
-              sentence: `${margin} to boiling, which comes at ${boils} while the cap holds. ${opening}`,
-              tone: found.aboveFlash > -realCoolant ? ('look' as const) : ('fine' as const),
+              sentence: `${margin} to boiling, which comes at ${boils} while the cap holds.${now >= TOO_HOT ? ` That reserve is no licence: ${show.quantity(now, '°C', 0)} is too hot for any engine of a car, so find out why.` : ''}${tooStrong} ${opening}`,
+              tone: found.aboveFlash > -realCoolant || now >= TOO_HOT ? ('look' as const) : ('fine' as const),
             };
     return {
       sentence,

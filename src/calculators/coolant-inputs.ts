@@ -81,6 +81,22 @@ export function doubtfulCap(values: Values, show: Shower): Refusal | undefined {
   };
 }
 
+/** No instrument of a workshop tells so little from water: what is typed so is a share of one, 0.5 for 50 %. */
+const NO_STRENGTH = 0.02;
+
+/** Asks back about a strength that nobody can have read. @param name the field */
+export function doubtfulStrength(values: Values, name: string, show: Shower): Refusal | undefined {
+  const strength = values.number(name);
+  if (strength === 0 || strength >= NO_STRENGTH) return undefined;
+  const typed = show.quantity(strength, '%', strength * 100 < 1 ? 2 : 1);
+  return {
+    refused: {
+      name,
+      message: `${typed} is less than any instrument tells from water. Write 0 for water${strength <= 0.01 ? `, or ${show.quantity(strength * 100, '%', 0)} if a share of one was meant` : ''}.`,
+    },
+  };
+}
+
 /** The glycol chosen; what is not propylene glycol is ethylene glycol. */
 export function glycolOf(values: Values): Glycol {
   return values.choice('glycol') === 'propylene' ? 'propylene' : 'ethylene';

@@ -8,7 +8,7 @@ import {
 } from '../physics/correct-mixture.ts';
 import { flushesToBelow, oldCoolantLeft } from '../physics/flushing.ts';
 import { cubicMetre, volumeFraction } from '../physics/units.ts';
-import { CAPACITY } from './coolant-inputs.ts';
+import { CAPACITY, doubtfulStrength } from './coolant-inputs.ts';
 import type { Answer, Calculator, Refusal, Shower, Values } from './declaration.ts';
 
 /** Differences in strength below this are within what a refractometer can tell. Common practice, no source. */
@@ -115,6 +115,10 @@ export const correctMixtureCalculator: Calculator = {
   ],
   answer(values, show): Answer | Refusal {
     const capacity = values.number('capacity');
+    if (values.choice('system') !== 'flush') {
+      const doubt = doubtfulStrength(values, 'is', show) ?? doubtfulStrength(values, 'wanted', show);
+      if (doubt) return doubt;
+    }
     if (values.choice('system') === 'full') return correct(values, show);
     if (values.number('drained') > capacity)
       return {
@@ -127,7 +131,7 @@ export const correctMixtureCalculator: Calculator = {
   },
   method: {
     formula:
-      'drain = capacity × (wanted − found) / (added − found); fill after a drain by balance of glycol; old coolant left = (1 − drained/capacity)ⁿ',
+      'drain = capacity × (wanted − found) / (added − found); fill after a drain by balance of glycol; old coolant left = (1 − drained/capacity)ⁿ, the draining before the fill counted with the rinses',
     sources: ['conservation of volume and of glycol', 'perfect mixing between flushes'],
     valid: 'volumes at about 20 °C before mixing, systems of 1 to 60 l',
     error:
@@ -296,30 +300,33 @@ function flush(values: Values, show: Shower): Answer | Refusal {
       },
     };
   const below = values.number('below');
-  const count = flushesToBelow(capacity, drained, below);
-  const left = oldCoolantLeft(capacity, drained, count);
-  const times = count === 1 ? 'once' : count === 2 ? 'twice' : `${count} times`;
-  const water = show.quantity(count * drained, 'l', 0);
+  // Draining for the fill takes the old coolant down once more, so the rinses are one fewer.
+  const drains = Math.max(1, flushesToBelow(capacity, drained, below));
+  const rinses = drains - 1;
+  const left = show.quantity(oldCoolantLeft(capacity, drained, drains), '%', 1);
+  const times = rinses === 1 ? 'once' : rinses === 2 ? 'twice' : `${rinses} times`;
+  const many = rinses > MANY_FLUSHES;
   return {
-    sentence:
-      count > MANY_FLUSHES
-        ? `It would take ${count} rounds of draining and filling. Take the lowest hose off or use a flushing machine instead.`
-        : `Drain, fill with water and run warm ${times}. Then ${show.quantity(left, '%', 1)} of the old coolant is left.`,
-    tone: count > MANY_FLUSHES ? 'look' : 'fine',
+    sentence: many
+      ? `It would take ${rinses} rinses before the fill. Take the lowest hose off or use a flushing machine instead.`
+      : rinses === 0
+        ? `No rinse is needed: drain and fill, and ${left} of the old coolant is left.`
+        : `Drain, fill with water and run warm ${times}; then drain and fill. ${left} of the old coolant is left after the fill.`,
+    tone: many ? 'look' : 'fine',
     figures: [
-      { label: 'Rounds', value: String(count) },
-      { label: 'Old coolant left then', value: show.quantity(left, '%', 1) },
-      { label: 'Rinse water for it', value: water },
+      { label: 'Rinses with water', value: String(rinses) },
+      { label: 'Old coolant left after the fill', value: left },
+      { label: 'Rinse water for it', value: show.quantity(rinses * drained, 'l', 0) },
       ...[1, 2, 3]
-        .filter((n) => n < count)
+        .filter((n) => n < drains)
         .map((n) => ({
-          label: n === 1 ? 'Left after the first' : n === 2 ? 'after the second' : 'after the third',
+          label: ['Left after the first draining', 'after the second', 'after the third'][n - 1] ?? '',
           value: show.quantity(oldCoolantLeft(capacity, drained, n), '%', 0),
         })),
     ],
     notes: [
-      'The heater on hot and the thermostat open at each round, or the core and the radiator keep their old coolant. Let it cool down before each draining.',
-      'What stays inside at the end is water: fill by “drained in part” with 0 % found.',
+      'The heater on hot and the thermostat open at each rinse, or the core and the radiator keep their old coolant. Let it cool down before each draining.',
+      'What stays inside at the last draining is mostly water: work the fill out by “drained in part” with the strength found then.',
       WASTE_NOTE,
     ],
   };

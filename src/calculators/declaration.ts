@@ -32,7 +32,10 @@ export interface QuantityInput extends InputBase {
   figure?: { path: FigurePath; end?: 'low' | 'middle' | 'high' };
   /** May be left empty. */
   optional?: boolean;
-  /** Found on this car, so no default can stand for it: until it is typed, or the vehicle gives it, the answer is an example. */
+  /**
+   * Found on this car, so no default can stand for it: until one is typed, or the vehicle gives them all, the answer is an
+   * example; from then on one that is not typed was not taken.
+   */
   reading?: true;
 }
 
@@ -47,6 +50,8 @@ export interface ChoiceInput extends InputBase {
 export interface WordInput extends InputBase {
   kind: 'word';
   default: string;
+  /** What stands for the word as some type it: a sign, small letters. */
+  asMeant?(typed: string): string;
   pattern: RegExp;
   /** What would be right, for the message: "three letters, such as EUR". */
   expected: string;
@@ -60,6 +65,8 @@ export interface Values {
   number(name: string): number;
   /** SI value, or undefined when the field was left empty or not asked. */
   optional(name: string): number | undefined;
+  /** Half a unit of the last digit as written, in SI: how far a printed figure may be rounded. @throws as `number` */
+  rounding(name: string): number;
   /** Value of a choice. @throws when the declaration has no such choice or it was not asked */
   choice(name: string): string;
   /** Text of a word, '' when left empty. */

@@ -35,7 +35,7 @@ export const estimate: Calculator = {
       dimension: 'plain',
       unit: '',
       default: '45',
-      limits: ['0', '100000'],
+      limits: ['0', '100000000'],
     },
     {
       kind: 'quantity',
@@ -45,7 +45,7 @@ export const estimate: Calculator = {
       dimension: 'plain',
       unit: '',
       default: '',
-      limits: ['0', '1000'],
+      limits: ['0', '1000000'],
       optional: true,
     },
     {
@@ -53,8 +53,9 @@ export const estimate: Calculator = {
       name: 'currency',
       label: 'Currency',
       default: '',
+      asMeant: currencyMeant,
       pattern: /^[A-Z]{3}$/,
-      expected: 'three capital letters, such as EUR',
+      expected: 'three letters, such as EUR',
     },
   ],
   answer(values): Answer | Refusal {
@@ -117,6 +118,19 @@ export const estimate: Calculator = {
     error: 'as good as the minutes; nine in ten is for the finding only, a seized bolt is not in it',
   },
 };
+
+/** Signs that one currency has to itself; a dollar or a crown could be any of several. */
+const SIGNS: Readonly<Record<string, string>> = {
+  '€': 'EUR',
+  '£': 'GBP',
+  '₹': 'INR',
+  '₺': 'TRY',
+  '₴': 'UAH',
+};
+
+function currencyMeant(typed: string): string {
+  return SIGNS[typed] ?? typed.toUpperCase();
+}
 
 /** "2 h 15 min" */
 function clock(seconds: number): string {

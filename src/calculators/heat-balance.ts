@@ -12,6 +12,8 @@ const USUAL_DIFFERENCE: Readonly<Record<Place, readonly [number, number]>> = {
   radiator: [4, 15],
   heater: [5, 20],
 };
+/** So near to a limit two thermometers, good to a degree each, decide, K. */
+const NEAR_A_LIMIT = 2;
 /** Below this two thermometers decide, not the coolant, K. */
 const CANNOT_TELL = 1;
 /** Colder than this going in, the engine has not come to where either is judged, K: 70 °C. Common practice, no source. */
@@ -185,7 +187,15 @@ function judge(
   show: Shower,
 ): Pick<Answer, 'sentence' | 'tone'> {
   const [low, high] = USUAL_DIFFERENCE[place];
-  const apart = show.difference(difference);
+  // Close to a limit a whole degree would hide on which side it lies.
+  const isNear = difference > high && difference <= high + NEAR_A_LIMIT;
+  const isNearLow = difference < low && difference >= low - NEAR_A_LIMIT;
+  const apart = show.difference(difference, isNear || isNearLow ? 1 : 0);
+  if (isNear || isNearLow)
+    return {
+      sentence: `At the edge: ${apart} between the hoses, and ${usualText(place, show)} is usual. Two thermometers a degree out would make that: read both again with the same one on matt patches. ${isNear ? 'Wider, it is the flow' : 'Narrower, it is the air side'}. ${worked}`,
+      tone: 'look',
+    };
   if (difference > high)
     return {
       sentence:

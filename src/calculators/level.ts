@@ -1,9 +1,9 @@
 /** Where the level belongs at the temperature it has now. */
-import { expansion, levelAboveColdMark, roomWhenHot } from '../physics/expansion.ts';
+import { expansion } from '../physics/expansion.ts';
 import { freezingPoint } from '../physics/mixture-properties.ts';
-import { cubicMetre, kelvin, squareMetre, ZERO_CELSIUS } from '../physics/units.ts';
+import { cubicMetre, type Kelvin, kelvin, ZERO_CELSIUS } from '../physics/units.ts';
 import { CAPACITY, CORRELATED_STRENGTH, GLYCOL, mixtureOf, openingCaution } from './coolant-inputs.ts';
-import type { Answer, Calculator, Refusal } from './declaration.ts';
+import type { Answer, Calculator, Refusal, Shower } from './declaration.ts';
 
 /** So near to it the mark is right: it is drawn for a cold engine, not for one temperature, m. Common practice, no source. */
 const AT_THE_MARK = 0.01;
@@ -14,7 +14,7 @@ export const level: Calculator = {
   id: 'level',
   title: 'Level against temperature',
   settles:
-    'where the level belongs in the bottle at the temperature it has now, and whether the bottle has room',
+    'where the level belongs in the bottle at the temperature it has now, how much is short, and whether the bottle has room',
   also: ['cold mark when hot', 'expansion', 'level rises when hot', 'bottle overflows'],
   inputs: [
     {
@@ -24,7 +24,7 @@ export const level: Calculator = {
       dimension: 'temperature',
       unit: '°C',
       default: '60 °C',
-      limits: ['-40 °C', '100 °C'],
+      limits: ['-40 °C', '120 °C'],
       reading: true,
     },
     CAPACITY,
@@ -32,11 +32,25 @@ export const level: Calculator = {
       kind: 'quantity',
       name: 'area',
       label: 'The bottle from above',
-      hint: 'Length times width inside: 12 cm by 8 cm is 96 cm².',
+      hint: 'Length times width inside, such as 12 x 8 cm. Empty: the answer comes in litres only.',
       dimension: 'area',
       unit: 'cm²',
       default: '100 cm²',
       limits: ['10 cm²', '1500 cm²'],
+      reading: true,
+      optional: true,
+    },
+    {
+      kind: 'quantity',
+      name: 'seen',
+      label: 'The level seen, from the cold mark',
+      hint: 'Above it plain, below it with a minus. Empty to be told where it belongs.',
+      dimension: 'length',
+      unit: 'mm',
+      default: '',
+      limits: ['-300 mm', '300 mm'],
+      reading: true,
+      optional: true,
     },
     {
       kind: 'quantity',
@@ -47,6 +61,8 @@ export const level: Calculator = {
       default: '0.6 l',
       limits: ['0.05 l', '10 l'],
       figure: { path: 'coolant.air-space', end: 'low' },
+      reading: true,
+      optional: true,
     },
     {
       kind: 'quantity',
@@ -75,37 +91,57 @@ export const level: Calculator = {
     const volume = cubicMetre(values.number('capacity'));
     const coldAt = kelvin(values.number('cold'));
     const now = kelvin(values.number('now'));
-    const hottest = kelvin(373.15);
-    const system = { mixture, volume, coldAt, bottleArea: squareMetre(values.number('area')) };
-    const height = levelAboveColdMark(system, now);
+    const hottest = kelvin(Math.max(373.15, now));
     const gained = expansion(mixture, volume, coldAt, now);
-    const room = roomWhenHot(system, cubicMetre(values.number('room')), hottest);
-    const rise = show.quantity(Math.abs(height), 'mm', 0);
-    const litres = show.quantity(Math.abs(gained), 'l', 2);
-    const where =
-      Math.abs(height) < AT_THE_MARK
-        ? `At the cold mark is right now${Math.abs(height) < READS_TO ? '' : `; ${rise} ${height > 0 ? 'above' : 'below'} it is no fault`}.`
-        : height > 0
-          ? `The level belongs about ${rise} above the cold mark now. Filled only to the mark it would be ${litres} short when cold.`
-          : `So cold, the level may stand about ${rise} below the cold mark, and that is no loss. Look again in the warm before topping up: at the mark now is ${litres} over it at ${show.quantity(coldAt, '°C', 0)}.`;
+    const area = values.optional('area');
+    const height = area === undefined ? undefined : gained / area;
+    const air = values.optional('room');
+    const room = air === undefined ? undefined : air - expansion(mixture, volume, coldAt, hottest);
     const full =
-      room < 0
+      room !== undefined && room < 0
         ? ` The bottle has no room for the rest: hot, ${show.quantity(-room, 'l', 2)} goes out by the cap. Check capacity and mark before calling it a leak.`
         : '';
+    const seen = values.optional('seen');
+    if (seen !== undefined && area === undefined)
+      return {
+        refused: {
+          name: 'area',
+          message:
+            'A level seen is turned into litres by the size of the bottle. Measure it from above, such as 12 x 8 cm.',
+        },
+      };
+    const said =
+      seen !== undefined && area !== undefined && height !== undefined
+        ? againstSeen(seen, height, area, show)
+        : { sentence: belongs(gained, height, coldAt, show), tone: 'fine' as const };
     return {
-      sentence: `${where}${full}`,
-      tone: room < 0 ? 'look' : 'fine',
+      sentence: `${said.sentence}${full}`,
+      tone: full === '' ? said.tone : 'look',
       figures: [
-        { label: height < 0 ? 'Below the cold mark' : 'Above the cold mark', value: rise },
-        { label: gained < 0 ? 'Coolant has shrunk by' : 'Coolant has grown by', value: litres },
+        ...(height === undefined
+          ? []
+          : [
+              {
+                label: height < 0 ? 'Belongs below the cold mark' : 'Belongs above the cold mark',
+                value: show.quantity(Math.abs(height), 'mm', 0),
+              },
+            ]),
+        {
+          label: gained < 0 ? 'Coolant has shrunk by' : 'Coolant has grown by',
+          value: show.quantity(Math.abs(gained), 'l', 2),
+        },
         {
           label: `Grows from cold to ${show.quantity(hottest, '°C', 0)}`,
           value: show.quantity(expansion(mixture, volume, coldAt, hottest), 'l', 2),
         },
-        {
-          label: room < 0 ? 'Too little room by' : 'Air left at the hottest',
-          value: show.quantity(Math.abs(room), 'l', 2),
-        },
+        ...(room === undefined
+          ? []
+          : [
+              {
+                label: room < 0 ? 'Too little room by' : 'Air left at the hottest',
+                value: show.quantity(Math.abs(room), 'l', 2),
+              },
+            ]),
       ],
       notes: [
         'Look at the level through the bottle, with the cap shut, engine off and the car level.',
@@ -123,6 +159,45 @@ export const level: Calculator = {
     ],
     valid: '0 to 57 % by volume, from its freezing point to 100 °C, the bottle straight-sided',
     error:
-      'handbooks differ by up to 0.5 % of the volume over 70 K, a tenth of the growth; the area of the bottle decides the rest',
+      'handbooks differ by up to 0.5 % of the volume over 70 K, which is 10 to 16 % of the growth; past 100 °C the density is carried on, 0.2 % of the volume more; the area of the bottle decides the rest',
   },
 };
+
+/** Where the level belongs; in litres alone where the bottle is not known. @param height above the cold mark, m */
+function belongs(gained: number, height: number | undefined, coldAt: Kelvin, show: Shower): string {
+  const litres = show.quantity(Math.abs(gained), 'l', 2);
+  if (height === undefined)
+    return gained >= 0
+      ? `The filling is ${litres} larger than cold now. Filled only to the cold mark it would be as much short next morning.`
+      : `The filling is ${litres} smaller now than at ${show.quantity(coldAt, '°C', 0)}, and that is no loss.`;
+  const rise = show.quantity(Math.abs(height), 'mm', 0);
+  if (Math.abs(height) < AT_THE_MARK)
+    return `At the cold mark is right now${Math.abs(height) < READS_TO ? '' : `; ${rise} ${height > 0 ? 'above' : 'below'} it is no fault`}.`;
+  return height > 0
+    ? `The level belongs about ${rise} above the cold mark now. Filled only to the mark it would be ${litres} short when cold.`
+    : `So cold, the level may stand about ${rise} below the cold mark, and that is no loss. Look again in the warm before topping up: at the mark now is ${litres} over it at ${show.quantity(coldAt, '°C', 0)}.`;
+}
+
+/** The level seen against where it belongs. @param seen above the cold mark, m @param area of the bottle, m² */
+function againstSeen(
+  seen: number,
+  belongsAt: number,
+  area: number,
+  show: Shower,
+): Pick<Answer, 'sentence' | 'tone'> {
+  const under = belongsAt - seen;
+  const apart = show.quantity(Math.abs(under), 'mm', 0);
+  const litres = show.quantity(Math.abs(under) * area, 'l', 2);
+  if (Math.abs(under) <= AT_THE_MARK)
+    return {
+      sentence: `The level is where it belongs at this temperature${Math.abs(under) < READS_TO ? '' : `, ${apart} ${under > 0 ? 'under' : 'over'} it`}. Nothing is to be poured in.`,
+      tone: 'fine',
+    };
+  return {
+    sentence:
+      under > 0
+        ? `${litres} short: the level stands ${apart} under where it belongs at this temperature. Let it cool, fill to the cold mark, and find where it went.`
+        : `${litres} over: the level stands ${apart} above where it belongs at this temperature. Draw it off cold; the surplus goes out by the cap, and does not count as a leak.`,
+    tone: 'look',
+  };
+}

@@ -19,11 +19,21 @@ import {
   toCelsius,
   volumeFraction,
 } from '../physics/units.ts';
-import { ALTITUDE, altitudeOf, CAP, doubtfulCap, GLYCOL, glycolOf } from './coolant-inputs.ts';
+import {
+  ALTITUDE,
+  altitudeOf,
+  CAP,
+  doubtfulCap,
+  doubtfulStrength,
+  GLYCOL,
+  glycolOf,
+} from './coolant-inputs.ts';
 import type { Answer, Calculator, Picture, Refusal, Shower, Values } from './declaration.ts';
 
 /** Band of strengths a workshop fills, by volume. Common practice, no source. */
 const USUAL = { weak: 0.4, strong: 0.6, tooStrong: 0.7 } as const;
+/** A strength goes through mass and back: its last bits are no reason to be over a limit. */
+const LAST_BITS = 1e-9;
 
 type Basis = 'volume' | 'mass';
 
@@ -104,7 +114,8 @@ export const mixture: Calculator = {
   answer(values, show): Answer | Refusal {
     const doubt = doubtfulCap(values, show);
     if (doubt) return doubt;
-    return values.choice('known') === 'strength' ? fromStrength(values, show) : fromFreezing(values, show);
+    if (values.choice('known') !== 'strength') return fromFreezing(values, show);
+    return doubtfulStrength(values, 'strength', show) ?? fromStrength(values, show);
   },
   method: {
     formula:
@@ -165,26 +176,27 @@ function judge(
   glycol: Glycol,
   freezes: string,
   show: Shower,
+  read?: { protects: number; strongest: number },
 ): Pick<Answer, 'sentence' | 'tone'> {
   const third = freezingRangeByVolume(glycol, volumeFraction(1 / 3));
   const asThird = show.range(third.lowest, third.highest, '°C', 0);
-  // The warmer end is the one to count on.
-  const surely = show.quantity(range.highest, '°C', 0);
+  // What was read is the protection itself; of a strength the warmer end of the handbooks is the one to count on.
+  const surely = show.quantity(read?.protects ?? range.highest, '°C', 0);
   const coldest = show.quantity(range.lowest, '°C', 0);
   // Less than a degree is no second opinion, and the same to a reader of either scale.
-  const differ = range.highest - range.lowest >= 1;
+  const differ = read === undefined && range.highest - range.lowest >= 1;
   const sets = range.basis === 'sets without ice';
-  if (volume > USUAL.tooStrong && range.highest > third.lowest)
+  if (volume > USUAL.tooStrong + LAST_BITS && range.highest > third.lowest)
     return {
       sentence: `Far too strong: at ${freezes} it freezes warmer than a mixture of one third (${asThird}), and it carries less heat. Thin it with water the maker allows; never fill it undiluted.`,
       tone: 'stop',
     };
-  if (volume > USUAL.tooStrong)
+  if (volume > USUAL.tooStrong + LAST_BITS)
     return {
       sentence: `Too strong: ${sets ? 'it thickens instead of freezing, and' : `sources put its freezing point anywhere from ${freezes}, and stronger is warmer again;`} it carries less heat than half and half. Thin it.`,
       tone: 'look',
     };
-  if (volume > USUAL.strong)
+  if (volume > USUAL.strong + LAST_BITS)
     return {
       sentence: `Strong: protected down to ${surely}, which is as far as it goes. More concentrate would not help; it costs cooling.`,
       tone: 'look',
@@ -195,7 +207,8 @@ function judge(
         'This is water: no protection from frost, rust or early boiling. Find out why, and fill the mixture the maker asks for.',
       tone: 'stop',
     };
-  if (volume < USUAL.weak - 1e-9)
+  // Handbooks give a reading several strengths: it is weak only by all of them.
+  if ((read?.strongest ?? volume) < USUAL.weak - LAST_BITS)
     return {
       sentence: `Weak: protected only down to ${surely}, and thin on inhibitor. Strengthen it to what the maker asks for, usually half and half.`,
       tone: 'look',
@@ -268,9 +281,13 @@ function fromFreezing(values: Values, show: Shower): Answer | Refusal {
   );
   const range = freezingRangeByVolume(glycol, volume);
   const freezes = show.range(range.lowest, range.highest, '°C', 0);
-  const { sentence, tone } = judge(volume, range, glycol, freezes, show);
+  const { sentence, tone } = judge(volume, range, glycol, freezes, show, {
+    protects: scale === glycol ? shown : range.highest,
+    // A strength is read to a whole percent.
+    strongest: Math.round(100 * Math.max(low ?? volume, high ?? volume)) / 100,
+  });
   return {
-    sentence: `About ${percent} concentrate by volume. ${sentence}`,
+    sentence: `${sentence} That is about ${percent} concentrate by volume.`,
     tone,
     figures: [
       { label: 'Concentrate by volume', value: percent, note: 'from one handbook to the other' },

@@ -3,16 +3,20 @@ import { atmosphericPressure } from '../physics/atmosphere.ts';
 import { mixtureVapourPressure } from '../physics/boiling.ts';
 import { volumeRatio } from '../physics/expansion.ts';
 import {
+  HOLDS_WITHIN,
   judgePressureTest,
+  LEAKS_FROM,
+  NO_CAP_HOLDS,
   type PressureReading,
   type PressureTest,
   type PressurisedSystem,
+  tightReading,
 } from '../physics/pressure-decay.ts';
 import { cubicMetre, fromCelsius, gaugePascal, kelvin, second } from '../physics/units.ts';
 import { ALTITUDE, altitudeOf, CAPACITY, CORRELATED_STRENGTH, GLYCOL, mixtureOf } from './coolant-inputs.ts';
 import type { Answer, Calculator, QuantityInput, Refusal, Shower, Values } from './declaration.ts';
 
-function reading(name: string, label: string, unit: string, value: string): QuantityInput {
+function reading(name: string, label: string, unit: string, value: string, hint = ''): QuantityInput {
   const pressure = unit === 'bar';
   return {
     kind: 'quantity',
@@ -21,8 +25,9 @@ function reading(name: string, label: string, unit: string, value: string): Quan
     dimension: pressure ? 'pressure' : 'temperature',
     unit,
     default: value,
-    limits: pressure ? ['-0.9 bar', '3 bar'] : ['0 °C', '100 °C'],
+    limits: pressure ? ['-0.9 bar', '2.4 bar'] : ['0 °C', '100 °C'],
     reading: true,
+    ...(hint !== '' && { hint }),
   };
 }
 
@@ -39,7 +44,13 @@ export const pressureDecay: Calculator = {
   settles: 'whether a falling tester means a leak, once cooling is taken out of it',
   also: ['pressure test', 'leak rate', 'pressure drop', 'tester falls', 'cold pressure test', 'ml a minute'],
   inputs: [
-    reading('start', 'Tester at the start', 'bar', '1.0 bar'),
+    reading(
+      'start',
+      'Tester at the start',
+      'bar',
+      '1.0 bar',
+      'Three minutes after pumping up, and pumped up once more: hoses give at first.',
+    ),
     reading('end', 'Tester at the end', 'bar', '0.85 bar'),
     reading('start-temperature', 'Coolant at the start', '°C', '22 °C'),
     reading('end-temperature', 'Coolant at the end', '°C', '21 °C'),
@@ -86,14 +97,24 @@ export const pressureDecay: Calculator = {
     };
     const refusal = refusalOf(system, start, end, show);
     if (refusal) return refusal;
+    const tightNow = tightReading(system, start, end.temperature);
+    if (tightNow > NO_CAP_HOLDS)
+      return refuse(
+        'end-temperature',
+        `Tight, it would have come to more than the ${show.quantity(NO_CAP_HOLDS, 'bar', 1)} that a cap or tester holds at most. With so little air over it a test goes wrong from cold to hot: take both readings at one temperature.`,
+      );
     const test = judgePressureTest(system, start, end, second(values.number('took')));
     const rate = show.quantity(test.lossRate, 'ml/min', test.lossRate * 6e7 < 10 ? 1 : 0);
     const tight = show.quantity(test.tight, 'bar', 2);
     const unsure = show.quantity(test.uncertainty, 'bar', 2);
     const sentence: Record<PressureTest['verdict'], string> = {
+      repeat:
+        test.loss > 0
+          ? `Repeat it: ${show.quantity(test.loss, 'bar', 2)} is more than two readings differ by and less than a leak is called from. Let the hoses settle three minutes, pump up again and wait longer; a leak goes on at the same rate.`
+          : `Repeat it: it rose by ${show.quantity(-test.loss, 'bar', 2)}, more than two readings differ by. The coolant is not at one temperature yet; wait, and read again.`,
       tight: `Holds: what the tester lost is what cooling and reading explain. Leave it on for longer if the level still falls on the road.`,
       leaks: `It leaks: a tight system would still show ${tight}. About ${rate} if it is coolant. Look along hoses, radiator seams, pump weep hole and heater, and dry-feel the floor.`,
-      'cannot tell': `Cannot tell: it changed temperature so far that a leak hides in it (± ${unsure}). Let it come to one temperature, pump up again and repeat.`,
+      'cannot tell': `Cannot tell: it changed temperature so far that a leak of ${unsure} hides in it. Let it come to one temperature, pump up again and repeat.`,
       rose:
         start.gauge < 0
           ? `It lets air in: a tight system would still show ${tight}. Look for the place under a little pressure instead, where it weeps or hisses.`
@@ -108,7 +129,11 @@ export const pressureDecay: Calculator = {
             ? 'stop'
             : 'look',
       figures: [
-        { label: 'A tight system would show', value: tight, note: `± ${unsure}` },
+        {
+          label: 'A tight system would show',
+          value: tight,
+          note: `holds within ${show.quantity(test.holdsWithin, 'bar', 2)}, a leak from ${unsure} on`,
+        },
         {
           label: test.loss < 0 ? 'Above that by' : 'Lost beyond that',
           value: show.quantity(Math.abs(test.loss), 'bar', 2),
@@ -116,7 +141,11 @@ export const pressureDecay: Calculator = {
         ...(test.verdict === 'leaks'
           ? [
               { label: 'Lost, if it is coolant', value: show.quantity(test.lostVolume, 'ml', 0) },
-              { label: 'A minute', value: rate },
+              {
+                label: 'A minute',
+                value: rate,
+                note: `with ${show.quantity(values.number('air'), 'l', 1)} of air inside; half the air, half the rate`,
+              },
             ]
           : []),
       ],
@@ -135,11 +164,11 @@ export const pressureDecay: Calculator = {
       'Melinder (2010), shrinking of the coolant',
       'vapour pressure as in the boil margin: IAPWS-IF97, Perry 8th ed., Kamihama et al. (2012)',
       'ISO 2533:1975 standard atmosphere',
-      'tester read to 0.02 bar: common practice, no source',
+      `tester read to 0.02 bar, holds within ${HOLDS_WITHIN / 1e5}, leaks from ${LEAKS_FROM / 1e5}: common practice, no source`,
     ],
     valid: 'from the freezing point to 100 °C, 0 to 57 % by volume, rigid hoses, one temperature throughout',
     error:
-      'about 0.05 bar from rigid hoses and even temperature; a fifth of the correction is counted as doubt and shown',
+      'a leak is called from 0.05 bar on: two readings of 0.02 bar, rigid hoses, even temperature; wider by a fifth of the correction, by half a degree of each thermometer and by up to 0.03 bar over a night',
   },
 };
 

@@ -3,9 +3,14 @@ import type { SensorCurve } from '../physics/thermistor.ts';
 import { fromCelsius, type Kelvin } from '../physics/units.ts';
 import type { Answer, Shower } from './declaration.ts';
 
-/** Scan tool and sensor agree within this, infrared with either within the second, K. Common practice, no source. */
+/** Scan tool and sensor agree within this, K. Common practice, no source. */
 export const AGREES = 4;
-export const AGREES_INFRARED = 8;
+/** So far apart they may still be two moments: the resistance is read with the plug off, K. Common practice, no source. */
+export const TWO_MOMENTS = 10;
+/** Infrared is good to this, K: makers' usual statement, from memory. */
+export const INFRARED_ERROR = 2;
+/** A surface so far above what is in it is no reading error any more, K. */
+export const HOSE_ABOVE = 3;
 /** What a controller shows without a sensor, and with a shorted one, K. Follows from the scaling of SAE J1979: −40 and far up. */
 const OPEN_WIRE = fromCelsius(-39);
 const SHORTED = fromCelsius(140);
@@ -16,15 +21,20 @@ export interface Reading {
   sensor?: Kelvin;
   /** Ohm. */
   resistance?: number;
+  /** How far the rounding of the table moves the temperature, K. */
+  rounding?: number;
   scan?: Kelvin;
   infrared?: Kelvin;
   /** Whether infrared can be trusted on what it was held on. */
   matt: boolean;
   /** What infrared would show on bare metal at the scan tool's or sensor's temperature. */
   onMetal?: readonly [Kelvin, Kelvin];
+  /** Most that the surface can be below the coolant, K. */
+  wallDrop(coolant: Kelvin): number;
 }
 
 type Verdict = Pick<Answer, 'sentence' | 'tone'>;
+type Fit = 'fits' | 'above' | 'below';
 
 const fine = (sentence: string): Verdict => ({ sentence, tone: 'fine' });
 const look = (sentence: string): Verdict => ({ sentence, tone: 'look' });
@@ -36,13 +46,10 @@ export function judgeReadings(read: Reading, curve: SensorCurve, show: Shower): 
   const faulty = wireFault(read, say) ?? bareMetal(read, show);
   if (faulty) return faulty;
   if (own !== undefined && scan !== undefined)
-    return infrared === undefined ? sensorAndScan(own, scan, say) : allThree(own, scan, infrared, say);
-  if (own !== undefined && infrared !== undefined) return sensorAndInfrared(own, infrared, say);
-  if (scan !== undefined && infrared !== undefined) return scanAndInfrared(scan, infrared, say);
-  if (own !== undefined)
-    return fine(
-      `This resistance means ${say(own)}. Hold it against the scan tool and a matt patch before believing either.`,
-    );
+    return infrared === undefined ? sensorAndScan(own, scan, say) : allThree(own, scan, infrared, read, say);
+  if (own !== undefined && infrared !== undefined) return oneAndHose('Sensor', own, infrared, read, say);
+  if (scan !== undefined && infrared !== undefined) return oneAndHose('Scan tool', scan, infrared, read, say);
+  if (own !== undefined) return resistanceAlone(own, read.rounding ?? 0, show);
   if (infrared !== undefined && !matt)
     return look(
       'Infrared on bare metal reads far too low and proves nothing. Hold it on a hose or stick on a piece of paper tape and read again.',
@@ -56,10 +63,24 @@ function near(a: Kelvin, b: Kelvin, within: number): boolean {
   return Math.abs(a - b) <= within;
 }
 
+/**
+ * Whether a surface can belong to coolant of a temperature. It is never warmer than the coolant, and colder by no more
+ * than the wall takes.
+ */
+export function hoseAgainst(coolant: Kelvin, surface: Kelvin, wallDrop: Reading['wallDrop']): Fit {
+  if (surface >= coolant + HOSE_ABOVE) return 'above';
+  return surface < coolant - wallDrop(coolant) - INFRARED_ERROR ? 'below' : 'fits';
+}
+
 /** An end of the controller's scale that nothing else confirms is a wire and no temperature. */
-function wireFault({ sensor: own, scan, infrared, matt }: Reading, say: Say): Verdict | undefined {
-  const outside = own ?? (matt ? infrared : undefined);
-  if (scan === undefined || (outside !== undefined && near(scan, outside, AGREES_INFRARED))) return undefined;
+function wireFault(read: Reading, say: Say): Verdict | undefined {
+  const { sensor: own, scan, infrared, matt } = read;
+  if (scan === undefined) return undefined;
+  const confirmed =
+    own !== undefined
+      ? near(scan, own, TWO_MOMENTS)
+      : infrared !== undefined && matt && near(scan, infrared, TWO_MOMENTS);
+  if (confirmed) return undefined;
   if (scan <= OPEN_WIRE)
     return look(
       `An open wire: ${say(scan)} is what controllers show when no sensor is there. Look at the plug, its pins and the wire before the sensor.`,
@@ -84,55 +105,83 @@ function bareMetal(
   );
 }
 
-function allThree(own: Kelvin, scan: Kelvin, infrared: Kelvin, say: Say): Verdict {
-  const wire = near(own, scan, AGREES);
-  const warm = near(scan, infrared, AGREES_INFRARED);
-  const cold = near(own, infrared, AGREES_INFRARED);
-  if (wire && (warm || cold))
-    return fine(
-      `All three agree at about ${say(own)}. Sensor, wiring and reading can be believed; look elsewhere.`,
-    );
-  if (wire)
-    return look(
-      `The sensor lies, if infrared was held right: sensor and scan tool say ${say(own)}, the outside ${say(infrared)}. Compare again after a night’s standing, when all must show the air; then replace the sensor.`,
-    );
-  if (cold)
+function allThree(own: Kelvin, scan: Kelvin, infrared: Kelvin, read: Reading, say: Say): Verdict {
+  const byOwn = hoseAgainst(own, infrared, read.wallDrop);
+  const byScan = hoseAgainst(scan, infrared, read.wallDrop);
+  if (near(own, scan, AGREES)) {
+    if (byOwn === 'fits' || byScan === 'fits')
+      return fine(
+        `All three agree: ${say(own)} inside, ${say(infrared)} on the outside. Sensor, wiring and reading can be believed; look elsewhere.`,
+      );
+    return byOwn === 'above'
+      ? look(readsLow('sensor and scan tool say', own, infrared, say))
+      : look(farBelow('sensor and scan tool say', own, infrared, say));
+  }
+  if (near(own, scan, TWO_MOMENTS)) return twoMoments(own, scan, say);
+  if (byOwn === 'fits' && byScan !== 'fits')
     return look(
       `The scan tool shows fiction: sensor and infrared say about ${say(own)}, it shows ${say(scan)}. Look at plug, wiring and earth, and for a substitute value that the controller puts in.`,
     );
-  if (warm)
+  if (byScan === 'fits' && byOwn !== 'fits')
     return look(
       `The resistance is out: scan tool and infrared say about ${say(scan)}, the resistance ${say(own)}. Measure again on clean pins, and check that the table is for this sensor.`,
     );
+  if (byOwn === 'fits') return sensorAndScan(own, scan, say);
   return look(
     `No two agree: ${say(own)} by resistance, ${say(scan)} by scan tool, ${say(infrared)} by infrared. Repeat after a night’s standing, when all must show the air temperature.`,
   );
 }
 
 function sensorAndScan(own: Kelvin, scan: Kelvin, say: Say): Verdict {
-  return near(own, scan, AGREES)
-    ? fine(
-        `Sensor and scan tool agree at ${say(own)}: the wiring is sound. Whether the sensor itself is right needs a third reading, on a matt patch beside it.`,
-      )
-    : look(
-        `The scan tool does not see the sensor: ${say(own)} by resistance, ${say(scan)} on the tool. Look at plug, wiring and earth, and for a substitute value.`,
-      );
+  if (near(own, scan, AGREES))
+    return fine(
+      `Sensor and scan tool agree at ${say(own)}: the wiring is sound. Whether the sensor itself is right needs a third reading, on a matt patch beside it.`,
+    );
+  if (near(own, scan, TWO_MOMENTS)) return twoMoments(own, scan, say);
+  return look(
+    `The scan tool does not see the sensor: ${say(own)} by resistance, ${say(scan)} on the tool. Look at plug, wiring and earth, and for a substitute value.`,
+  );
 }
 
-function sensorAndInfrared(own: Kelvin, infrared: Kelvin, say: Say): Verdict {
-  return near(own, infrared, AGREES_INFRARED)
-    ? fine(`Sensor and infrared agree at about ${say(own)}: the sensor can be believed.`)
-    : look(
-        `Sensor and infrared part: ${say(own)} by resistance, ${say(infrared)} outside. Compare again after a night’s standing before buying a sensor.`,
-      );
+function twoMoments(own: Kelvin, scan: Kelvin, say: Say): Verdict {
+  return look(
+    `Read both again within the same minute: ${say(own)} by resistance and ${say(scan)} on the scan tool may be two moments, since the resistance is read with the plug off. Still so far apart, look at plug, wiring and earth.`,
+  );
 }
 
-function scanAndInfrared(scan: Kelvin, infrared: Kelvin, say: Say): Verdict {
-  return near(scan, infrared, AGREES_INFRARED)
-    ? fine(`Scan tool and infrared agree at about ${say(scan)}: the reading can be believed.`)
-    : look(
-        `One of two lies: ${say(scan)} on the scan tool, ${say(infrared)} outside. Measure the resistance of the sensor; it decides.`,
-      );
+/** A reading beside a surface, with no third to tell which of the two lies. */
+function oneAndHose(
+  name: 'Sensor' | 'Scan tool',
+  inside: Kelvin,
+  infrared: Kelvin,
+  { wallDrop }: Reading,
+  say: Say,
+): Verdict {
+  const fit = hoseAgainst(inside, infrared, wallDrop);
+  if (fit === 'fits')
+    return fine(
+      `${name} and infrared agree: ${say(inside)} inside, ${say(infrared)} on the outside. The reading can be believed.`,
+    );
+  const verb = name === 'Sensor' ? 'sensor says' : 'scan tool says';
+  return look(
+    fit === 'above' ? readsLow(verb, inside, infrared, say) : farBelow(verb, inside, infrared, say),
+  );
+}
+
+function readsLow(who: string, inside: Kelvin, surface: Kelvin, say: Say): string {
+  return `It reads low: ${who} ${say(inside)}, and the outside has ${say(surface)}. A surface is never hotter than the coolant behind it. Read both again within a minute, and compare after a night’s standing, when all must show the air; then look at plug and supply, and replace the sensor.`;
+}
+
+function farBelow(who: string, inside: Kelvin, surface: Kelvin, say: Say): string {
+  return `Too far below: ${who} ${say(inside)}, and the outside has ${say(surface)}, more than the wall takes. Either nothing flows there (thermostat shut, air, the wrong hose), or the sensor reads high. Take a hose with flow in it, or paper tape close to the sensor; compare after a night’s standing before buying one.`;
+}
+
+/** What one resistance means, and how far the table lets that be told. */
+function resistanceAlone(own: Kelvin, rounding: number, show: Shower): Verdict {
+  const doubt = rounding >= 2 ? `, ${show.difference(rounding)} either way as the table is rounded` : '';
+  return fine(
+    `This resistance means ${show.quantity(own, '°C', 0)}${doubt}. Hold it against the scan tool and a matt patch before believing either.`,
+  );
 }
 
 /** What to measure where only a temperature is known. */

@@ -1,5 +1,6 @@
 /** Coolant sensor: resistance and temperature, and which of scan tool, infrared and resistance lies. */
 
+import { HEAT_GIVEN_OFF, HOSE, PLASTIC, surfaceBelowCoolant } from '../physics/hose-wall.ts';
 import { BARE_ALUMINIUM, infraredReading } from '../physics/infrared.ts';
 import { OutOfRange } from '../physics/out-of-range.ts';
 import {
@@ -19,7 +20,7 @@ import type {
   Shower,
   Values,
 } from './declaration.ts';
-import { AGREES, AGREES_INFRARED, judgeReadings, ohms, type Reading } from './sensor-verdict.ts';
+import { AGREES, HOSE_ABOVE, INFRARED_ERROR, judgeReadings, ohms, type Reading } from './sensor-verdict.ts';
 
 /** A common fluid sensor of 2.5 kΩ at 20 °C: a component maker's sheet, from memory. °C and ohm. */
 const COMMON_CURVE: readonly (readonly [celsius: number, ohm: number])[] = [
@@ -49,6 +50,9 @@ const SURFACES = {
   plastic: 'plastic housing',
   metal: 'bare aluminium',
 } as const;
+
+/** Air round a hose of a warm engine; the colder it is, the further below the coolant the hose. From memory. */
+const AROUND = fromCelsius(30);
 
 /** No coolant sensor has more, even in deep frost, Ω. */
 const MOST_OHMS = 10e6;
@@ -158,6 +162,18 @@ export const sensor: Calculator = {
       default: 'hose',
       options: Object.entries(SURFACES).map(([value, label]) => ({ value, label })),
     },
+    {
+      kind: 'choice',
+      name: 'air',
+      label: 'Air at that spot',
+      hint: 'Wind takes heat off a hose: its outside is then up to twice as far below the coolant.',
+      default: 'still',
+      options: [
+        { value: 'still', label: 'still, fan off' },
+        { value: 'fan', label: 'fan running' },
+      ],
+      when: { surface: ['hose', 'plastic'] },
+    },
   ],
   answer(values, show): Answer | Refusal {
     const curve = curveOf(values, show);
@@ -179,25 +195,44 @@ export const sensor: Calculator = {
       'held against the sheets of Bosch Motorsport (10 kΩ and 15 kΩ) and a Fronius service table',
       'common 2.5 kΩ curve: a component maker’s sheet, from memory',
       'infrared: balance of radiation, emissivities from handbooks, from memory',
+      'drop over a hose wall: Fourier and Newton, rubber of 0.3 W/(m·K) and 14 or 30 W/(m²·K) outside, from memory',
     ],
     valid: 'sensors whose resistance falls as they warm; 60 K beyond the outer points at most',
     error:
-      'within 0.3 K of the published tables between the outer points, 0.9 K when carried on beyond; a sensor itself is made to 1 to 2 K',
+      'within 0.3 K of the published tables between the outer points, 0.9 K when carried on beyond, and what the table is rounded to; a sensor itself is made to 1 to 2 K, infrared reads to 2 K',
   },
 };
+
+/** A point of the table, its field, and half a unit of its last digit. */
+interface TypedPoint extends SensorPoint {
+  field: string;
+  /** Ohm. */
+  rounding: number;
+}
+
+/** The three points, the coldest first; undefined for the common curve. */
+function pointsOf(values: Values): TypedPoint[] | undefined {
+  if (values.choice('curve') === 'common') return undefined;
+  const own = values.choice('curve') === 'points';
+  return ['20', '80', '100']
+    .map((name): TypedPoint => {
+      const field = own ? `own-r-${name}` : `r-${name}`;
+      return {
+        temperature: own ? kelvin(values.number(`t-${name}`)) : fromCelsius(Number(name)),
+        resistance: ohm(values.number(field)),
+        rounding: values.rounding(field),
+        field,
+      };
+    })
+    .toSorted((a, b) => a.temperature - b.temperature);
+}
 
 function curveOf(values: Values, show: Shower): SensorCurve | Refusal {
   if (values.choice('curve') === 'common')
     return curveFromTable(
       COMMON_CURVE.map(([celsius, value]) => ({ temperature: fromCelsius(celsius), resistance: ohm(value) })),
     );
-  const own = values.choice('curve') === 'points';
-  const points = ['20', '80', '100'].map((name): SensorPoint & { field: string } => ({
-    temperature: own ? kelvin(values.number(`t-${name}`)) : fromCelsius(Number(name)),
-    resistance: ohm(values.number(own ? `own-r-${name}` : `r-${name}`)),
-    field: own ? `own-r-${name}` : `r-${name}`,
-  }));
-  const [cold, middle, hot] = points.toSorted((a, b) => a.temperature - b.temperature);
+  const [cold, middle, hot] = pointsOf(values) ?? [];
   if (!cold || !middle || !hot) throw new Error('Three points are declared');
   for (const [before, after] of [
     [cold, middle],
@@ -273,12 +308,45 @@ function temperatures(values: Values, curve: SensorCurve, show: Shower): Reading
   const truth = sensor ?? (scan === undefined ? undefined : kelvin(scan));
   const matt = values.choice('surface') !== 'metal';
   return {
-    ...(resistance !== undefined && sensor !== undefined && { sensor, resistance }),
+    ...(resistance !== undefined &&
+      sensor !== undefined && { sensor, resistance, rounding: roundingOf(values, resistance, sensor) }),
     ...(scan !== undefined && { scan: kelvin(scan) }),
     ...(infrared !== undefined && { infrared: kelvin(infrared) }),
     matt,
+    wallDrop: (coolant) => wallDrop(values, coolant),
     ...(!matt && truth !== undefined && { onMetal: metalSpan(truth) }),
   };
+}
+
+/** Most that the outside is below the coolant, K: by the wall and the wind on it. */
+function wallDrop(values: Values, coolant: Kelvin): number {
+  const wall = values.choice('surface') === 'plastic' ? PLASTIC : HOSE;
+  const wind = HEAT_GIVEN_OFF[values.choice('air') === 'fan' ? 'fan' : 'still'];
+  return surfaceBelowCoolant(coolant, AROUND, wall, wind);
+}
+
+/** How far the temperature moves when each point of the table is out by what it is rounded to, K. */
+function roundingOf(values: Values, resistance: number, at: Kelvin): number {
+  const points = pointsOf(values);
+  if (!points) return 0;
+  const moved = points.map((point, which) => {
+    const others = points.map((each, i) =>
+      i === which ? { ...each, resistance: ohm(each.resistance + point.rounding) } : each,
+    );
+    return Math.abs(temperatureOn(others, resistance, at) - at);
+  });
+  return moved.reduce((sum, each) => sum + each, 0);
+}
+
+/** As the curve through three points reads a resistance; where they make none, as before. */
+function temperatureOn(points: readonly SensorPoint[], resistance: number, before: Kelvin): Kelvin {
+  try {
+    const [one, two, three] = points;
+    return one && two && three ? curveThroughThree([one, two, three]).temperatureAt(ohm(resistance)) : before;
+  } catch (fault) {
+    if (!(fault instanceof OutOfRange)) throw fault;
+    return before;
+  }
 }
 
 /** What infrared shows on bare metal of a temperature, lowest and highest. */
@@ -290,15 +358,38 @@ function metalSpan(truth: Kelvin): readonly [Kelvin, Kelvin] {
 }
 
 function figuresOf(read: Reading, curve: SensorCurve, show: Shower): AnswerFigure[] {
-  const { sensor: own, scan, infrared } = read;
+  const { sensor: own, scan } = read;
   const expected = (name: string, at: Kelvin | undefined): AnswerFigure[] =>
     at === undefined || at < curve.from || at > curve.to
       ? []
       : [{ label: `Sensor should have, if ${name} is right`, value: ohms(curve.resistanceAt(at), show) }];
   return [
-    ...(own === undefined ? [] : [{ label: 'By resistance', value: show.quantity(own, '°C', 0) }]),
+    ...(own === undefined
+      ? []
+      : [
+          {
+            label: 'By resistance',
+            value: show.quantity(own, '°C', 0),
+            ...((read.rounding ?? 0) >= 1 && {
+              note: `± ${show.difference(read.rounding ?? 0)}, as the table is rounded`,
+            }),
+          },
+        ]),
+    ...surfaceFigure(own ?? scan, read, show),
     ...expected('the scan tool', scan),
-    ...(read.matt ? expected('infrared', infrared) : []),
+  ];
+}
+
+/** What the outside may show when the inside is right. */
+function surfaceFigure(inside: Kelvin | undefined, read: Reading, show: Shower): AnswerFigure[] {
+  if (inside === undefined || read.infrared === undefined || !read.matt) return [];
+  const coldest = kelvin(inside - read.wallDrop(inside) - INFRARED_ERROR);
+  return [
+    {
+      label: 'The outside may then show',
+      value: show.range(coldest, kelvin(inside + INFRARED_ERROR), '°C', 0),
+      note: `by wall and wind, air round it at ${show.quantity(AROUND, '°C', 0)}`,
+    },
   ];
 }
 
@@ -309,7 +400,7 @@ function notesOf(values: Values, show: Shower): string[] {
           'The common curve is from memory and may not be this sensor’s: take three points from the maker’s sheet before condemning it.',
         ]
       : []),
-    `Counted as agreeing: sensor and scan tool within ${show.difference(AGREES)}, infrared within ${show.difference(AGREES_INFRARED)}, since a hose is a little cooler than what is in it. Common practice, no source.`,
+    `Counted as agreeing: sensor and scan tool within ${show.difference(AGREES)}. Infrared only below: a surface is colder than the coolant by what its wall takes, and ${show.difference(HOSE_ABOVE)} above it is no error of reading.`,
     'Pulling the sensor’s plug makes many controllers start the fan at once: hands, hair and sleeves clear of it. Unscrewing the sensor opens the system: only cold, as the maker describes.',
   ];
 }

@@ -2,6 +2,7 @@
 
 import { isJoint, JOINTS } from '../model/figures.ts';
 import { isPropertyClass, PROPERTY_CLASSES } from '../physics/bolt.ts';
+import { parseThread } from '../physics/thread.ts';
 import {
   HOLE_MATERIALS,
   type HoleMaterial,
@@ -194,9 +195,10 @@ export const torque: Calculator = {
       sentence: said.tone === 'stop' ? said.sentence : `${setSentence(setting, show)}${said.sentence}`,
       figures: [
         ...(said.tone === 'stop' ? inUnits(given) : figures),
-        ...boltFigures(found.figures, propertyClass, show),
+        ...boltFigures(found.figures, propertyClass, said.tone === 'stop', show),
       ],
       notes: [
+        ...engagementNote(thread, into, engagement, show),
         'The usual range is common practice for a joint with no figure at hand. The maker’s figure, his order and his angle turns stand above it.',
         'Clean and dry unless the maker says oiled: oil on a thread raises the clamp load by half at the same torque. A bolt tightened by angle is replaced once undone, if the maker says so.',
         WRENCH_NOTE,
@@ -205,7 +207,7 @@ export const torque: Calculator = {
   },
   method: {
     formula:
-      'torque at 90 % of yield = preload × (0.16 P + 0.58 d₂ μ + rₕ μ); refused above 1.5 times that at μ = 0.16, or where the hole strips; setting = torque × L / (L + E cos angle)',
+      'torque at 90 % of yield = preload × (0.16 P + 0.58 d₂ μ + rₕ μ); refused above 1.5 times that at μ = 0.16, or where a dry thread strips the hole; looked at again where an oiled one may, the hole 15 % weaker; setting = torque × L / (L + E cos angle)',
     sources: [
       'ISO 898-1, strength of bolts',
       'VDI 2230 part 1, torque and preload',
@@ -266,7 +268,34 @@ function inUnits(given: number): AnswerFigure[] {
   ];
 }
 
-function boltFigures(figures: TorqueFigures, propertyClass: string, show: Shower): AnswerFigure[] {
+/** Thread a hole wants, as a multiple of the diameter. Common practice, no source. */
+const ENGAGEMENT: Readonly<Record<HoleMaterial, number>> = {
+  aluminium: 1.5,
+  'cast iron': 1.2,
+  steel: 1,
+  'plastic insert': 1.5,
+};
+
+function engagementNote(
+  thread: string,
+  into: HoleMaterial,
+  engagement: number | undefined,
+  show: Shower,
+): string[] {
+  const diameter = parseThread(thread)?.diameter;
+  const wants = ENGAGEMENT[into] * (diameter ?? 0);
+  if (engagement === undefined || engagement >= wants - 1e-9) return [];
+  return [
+    `A hole in ${into} wants ${ENGAGEMENT[into]} times the diameter of thread, ${show.quantity(wants, 'mm', 0)} for ${thread}; here are ${show.quantity(engagement, 'mm', 0)}. A thread insert or a longer bolt, where the hole is deep enough. Common practice, no source.`,
+  ];
+}
+
+function boltFigures(
+  figures: TorqueFigures,
+  propertyClass: string,
+  isRefused: boolean,
+  show: Shower,
+): AnswerFigure[] {
   const kilonewton = (force: number) => `${(force / 1000).toFixed(1)}`;
   const { clampLoad, proofLoad, strippingLoad } = figures;
   return [
@@ -275,11 +304,16 @@ function boltFigures(figures: TorqueFigures, propertyClass: string, show: Shower
       value: show.range(figures.usual.lowest, figures.usual.highest, 'N·m', 0),
       note: 'common practice',
     },
-    {
-      label: 'Clamps with, dry to oiled',
-      value: `${kilonewton(clampLoad.lowest)} to ${kilonewton(clampLoad.highest)}\u00a0kN`,
-      note: `proof load ${kilonewton(proofLoad)} kN (ISO 898-1)`,
-    },
+    // What cannot be tightened clamps with nothing.
+    ...(isRefused
+      ? []
+      : [
+          {
+            label: 'Clamps with, dry to oiled',
+            value: `${kilonewton(clampLoad.lowest)} to ${kilonewton(clampLoad.highest)}\u00a0kN`,
+            note: `proof load ${kilonewton(proofLoad)} kN (ISO 898-1)`,
+          },
+        ]),
     ...(strippingLoad === undefined
       ? []
       : [
@@ -318,7 +352,7 @@ function say(
       'above what this class takes': `it is above the ${limit} that uses up 90 % of an ${thread} of class ${propertyClass}`,
       'above what a hole in aluminium usually takes': `it is above the ${limit} that a hole in aluminium usually takes`,
       'above what an insert in plastic usually takes': `it is above the ${limit} that an insert in plastic usually takes`,
-      'strips the hole when oiled': `with oil on the thread it strips the hole from ${limit}`,
+      'may strip the hole': `with so little thread the hole may strip from ${limit}, a drop of oil and the scatter of a casting counted`,
       'far below the usual': `it hardly clamps an ${thread}; a unit or a thread may be a slip`,
     }[found.because];
     return {

@@ -1,9 +1,9 @@
 /** What a voltage lost under load means: in a joint, over a fuse, along a cable. */
 import { cableResistance, voltageDrop as dropOver } from '../physics/cable.ts';
-import { BLADE_FUSE_RESISTANCE, currentFromFuseDrop } from '../physics/fuse.ts';
+import { currentFromFuseDrop, type FuseResistance, type FuseType, fuseResistance } from '../physics/fuse.ts';
 import { DROP_LIMITS, type DropPlace, joint } from '../physics/joint.ts';
 import { ampere, kelvin, metre, ohm, squareMetre, volt } from '../physics/units.ts';
-import type { Answer, Calculator, ChoiceInput, Refusal, Shower, Values } from './declaration.ts';
+import type { Answer, Calculator, Input, Refusal, Shower, Values } from './declaration.ts';
 
 const PLACES: Readonly<Record<DropPlace, string>> = {
   connection: 'one connection, terminal or fuse holder',
@@ -24,24 +24,57 @@ const HARDLY_ANY = 3;
 const SMALL_LOAD = 10;
 /** Share of its rating that a fuse carries for long. Common practice, no source. */
 const FOR_LONG = 0.8;
-/** How far a current read off a fuse may be out: types of fuse differ. */
-const FUSE_DOUBT = 0.2;
+/** How far a resistance from the fuse maker's own sheet may be out: a warm fuse has more. */
+const SHEET_DOUBT = 0.15;
+/** A millivolt range and two probes are good to this, V: what is no further over a limit is read again. Common practice, no source. */
+const METER = 0.02;
+/** A drop over a fuse is read to this, V: half a millivolt, probes and meter. Common practice, no source. */
+const READ_TO = 0.5e-3;
 /** Largest fuse of a cooling system, twice over, A. Common practice, no source. */
 const MOST_FUSED = 200;
+/** What the wire to a motor may lose, V: 3 % of 13 V, and past 5 % the motor feels it. Common practice, no source. */
+const CABLE = { good: DROP_LIMITS['supply side'], felt: 0.65 } as const;
 
-const FUSE: ChoiceInput = {
-  kind: 'choice',
-  name: 'fuse',
-  label: 'Blade fuse',
-  default: '20',
-  options: [
-    ...Object.keys(BLADE_FUSE_RESISTANCE)
-      .toSorted((a, b) => Number(a) - Number(b))
-      .map((rating) => ({ value: rating, label: `${rating} A` })),
-    { value: 'other', label: 'another, its resistance known' },
-  ],
-  when: { measured: ['fuse'] },
+const FUSE_TYPES: Readonly<Record<FuseType, string>> = {
+  blade: 'flat blade, mini or regular',
+  maxi: 'maxi, the big blade',
+  cartridge: 'cartridge or bolted strip',
 };
+
+const FUSE: readonly Input[] = [
+  {
+    kind: 'choice',
+    name: 'type',
+    label: 'Fuse',
+    default: 'blade',
+    options: Object.entries(FUSE_TYPES).map(([value, label]) => ({ value, label })),
+    when: { measured: ['fuse'] },
+  },
+  {
+    kind: 'quantity',
+    name: 'fuse',
+    label: 'Stamped on it',
+    dimension: 'current',
+    unit: 'A',
+    default: '20 A',
+    limits: ['1 A', '120 A'],
+    figure: { path: 'fan.fuse', end: 'middle' },
+    reading: true,
+    when: { measured: ['fuse'] },
+  },
+  {
+    kind: 'quantity',
+    name: 'fuse-resistance',
+    label: 'Its resistance, cold',
+    hint: 'From its maker’s sheet, if you have it. Empty: the usual one for type and rating.',
+    dimension: 'resistance',
+    unit: 'mΩ',
+    default: '',
+    limits: ['0.1 mΩ', '100 mΩ'],
+    optional: true,
+    when: { measured: ['fuse'] },
+  },
+];
 
 export const voltageDropCalculator: Calculator = {
   id: 'voltage-drop',
@@ -89,18 +122,7 @@ export const voltageDropCalculator: Calculator = {
       reading: true,
       when: { measured: ['joint'] },
     },
-    FUSE,
-    {
-      kind: 'quantity',
-      name: 'fuse-resistance',
-      label: 'Its resistance, cold',
-      hint: 'From its maker’s sheet.',
-      dimension: 'resistance',
-      unit: 'mΩ',
-      default: '3.4 mΩ',
-      limits: ['0.1 mΩ', '100 mΩ'],
-      when: { measured: ['fuse'], fuse: ['other'] },
-    },
+    ...FUSE,
     {
       kind: 'quantity',
       name: 'fuse-drop',
@@ -136,6 +158,7 @@ export const voltageDropCalculator: Calculator = {
       default: '25 A',
       limits: ['0.1 A', '1500 A'],
       figure: { path: 'fan.current', end: 'high' },
+      reading: true,
       when: { measured: ['joint', 'cable'] },
     },
     {
@@ -152,6 +175,7 @@ export const voltageDropCalculator: Calculator = {
       kind: 'quantity',
       name: 'area',
       label: 'Copper',
+      hint: 'Cross-section, or a gauge such as 12 AWG.',
       dimension: 'area',
       unit: 'mm²',
       default: '4 mm²',
@@ -180,12 +204,12 @@ export const voltageDropCalculator: Calculator = {
     sources: [
       'Ohm’s law',
       'limits by place: common practice, no source',
-      'cold resistance of blade fuses: a maker’s sheet, from memory',
+      'cold resistance of blade fuses to 30 A: a maker’s sheet, from memory; of larger ones 58 mV at their rating, from memory',
       'copper: IEC 60028',
     ],
     valid: '12 V circuits under their working current; fuses to 0.5 V drop',
     error:
-      'joint: as good as the two meters; fuse current good to about 20 % (types differ, a warm fuse has more resistance); stranded cable has 6 to 14 % more than solid copper',
+      'joint: as good as the two meters; fuse current good to about 20 % for blades to 30 A, 30 % for larger fuses (types differ, a warm fuse has more resistance); stranded cable has 6 to 14 % more than solid copper',
   },
 };
 
@@ -221,14 +245,17 @@ function drop(values: Values, show: Shower): Answer {
       notes: [LOAD_NOTE, BATTERY_NOTE],
     };
   const hot = found.heat >= MELTS && place === 'connection';
-  const sentence = found.withinLimit
-    ? `Within the limit: ${volts} of ${limit} allowed there. Look elsewhere${found.heat >= MELTS ? `, but feel for heat: ${heat} is made in it` : ''}.`
-    : hot
-      ? `Bad joint: ${volts} lost where ${limit} is the limit, and ${heat} of heat in one spot. Switch the load off, and replace holder and terminals, not the fuse alone.`
-      : `Too much: ${volts} lost where ${limit} is the limit. Move the probes along, joint by joint, until the step is found.`;
+  const isEdge = !found.withinLimit && lost <= found.limit + METER;
+  const sentence = isEdge
+    ? `At the edge: ${volts}, and ${limit} is the limit there. A meter may be out by that much: clean the tips, read again at full load${hot ? `, and feel for heat, since ${heat} is made in one spot` : ''}.`
+    : found.withinLimit
+      ? `Within the limit: ${volts} of ${limit} allowed there. Look elsewhere${found.heat >= MELTS ? `, but feel for heat: ${heat} is made in it` : ''}.`
+      : hot
+        ? `Bad joint: ${volts} lost where ${limit} is the limit, and ${heat} of heat in one spot. Switch the load off, and replace holder and terminals, not the fuse alone.`
+        : `Too much: ${volts} lost where ${limit} is the limit. Move the probes along, joint by joint, until the step is found.`;
   return {
     sentence,
-    tone: found.withinLimit ? 'fine' : hot ? 'stop' : 'look',
+    tone: found.withinLimit ? 'fine' : hot && !isEdge ? 'stop' : 'look',
     figures: [
       limitLine,
       { label: 'Resistance', value: show.quantity(found.resistance, 'mΩ', 1) },
@@ -239,10 +266,12 @@ function drop(values: Values, show: Shower): Answer {
 }
 
 function fuse(values: Values, show: Shower): Answer | Refusal {
-  const rating = values.choice('fuse');
-  const resistance = BLADE_FUSE_RESISTANCE[rating] ?? ohm(values.number('fuse-resistance'));
+  const rating = values.number('fuse');
+  const { resistance, doubt } = resistanceOf(values, rating);
   const current = currentFromFuseDrop(volt(values.number('fuse-drop')), resistance);
-  const [least, most] = [current * (1 - FUSE_DOUBT), current * (1 + FUSE_DOUBT)];
+  const misread = currentFromFuseDrop(volt(READ_TO), resistance);
+  const least = Math.max(0, current - misread) * (1 - doubt);
+  const most = (current + misread) * (1 + doubt);
   const amps = show.range(least, most, 'A', current < 3 ? 2 : 0);
   if (current > MOST_FUSED)
     return {
@@ -266,7 +295,10 @@ function fuse(values: Values, show: Shower): Answer | Refusal {
       {
         label: 'Resistance taken',
         value: show.quantity(resistance, 'mΩ', 2),
-        note: rating === 'other' ? 'as typed' : 'a maker’s sheet, from memory; makers differ',
+        note:
+          values.optional('fuse-resistance') === undefined
+            ? `from memory, good to ${show.quantity(doubt, '%', 0)}; types and makers differ`
+            : 'as typed',
       },
     ],
     notes: [
@@ -276,18 +308,25 @@ function fuse(values: Values, show: Shower): Answer | Refusal {
   };
 }
 
+function resistanceOf(values: Values, rating: number): FuseResistance {
+  const typed = values.optional('fuse-resistance');
+  if (typed !== undefined) return { resistance: ohm(typed), doubt: SHEET_DOUBT };
+  const type = Object.keys(FUSE_TYPES).find((each): each is FuseType => each === values.choice('type'));
+  return fuseResistance(type ?? 'blade', ampere(rating));
+}
+
 /** The current of a fuse against what the fuse bears and against what should flow. */
 function sayFuse(
   { current, least, most, amps }: { current: number; least: number; most: number; amps: string },
-  rating: string,
+  rating: number,
   draws: number | undefined,
   show: Shower,
 ): Pick<Answer, 'sentence' | 'tone'> {
-  const bears = rating === 'other' ? undefined : Number(rating);
   const flows = `About ${amps} flows`;
-  if (bears !== undefined && current > bears)
+  const stamped = show.quantity(rating, 'A', rating % 1 === 0 ? 0 : 1);
+  if (least > rating)
     return {
-      sentence: `${flows}, more than the ${rating}\u00a0A the fuse is made for. Find what draws it; do not fit a larger fuse.`,
+      sentence: `${flows}, more than the ${stamped} the fuse is made for. Find what draws it; do not fit a larger fuse.`,
       tone: 'stop',
     };
   const should = draws === undefined ? '' : show.quantity(draws, 'A', draws < 3 ? 2 : 0);
@@ -301,14 +340,13 @@ function sayFuse(
       sentence: `${flows}, more than the ${should} it should draw. The motor is stiff, blocked or shorted inside: take its plug off before it is turned by hand.`,
       tone: 'look',
     };
-  const long = bears === undefined ? Number.POSITIVE_INFINITY : bears * FOR_LONG;
-  if (draws === undefined && current > long)
+  const long = rating * FOR_LONG;
+  if (current > (draws === undefined ? long : rating))
     return {
-      sentence: `${flows}: near the ${rating}\u00a0A of the fuse, which in the long run bears about ${show.quantity(long, 'A', 0)}. Put a clamp on the wire, and if it is so, find what draws it before the fuse gives way.`,
+      sentence: `${flows}: near the ${stamped} of the fuse, which in the long run bears about ${show.quantity(long, 'A', 0)}. Put a clamp on the wire, and if it is so, find what draws it before the fuse gives way.`,
       tone: 'look',
     };
-  const within =
-    bears === undefined || current > long ? '' : `, well within the ${rating}\u00a0A of the fuse`;
+  const within = current > long ? '' : `, well within the ${stamped} of the fuse`;
   return draws === undefined
     ? {
         sentence: `${flows}${within}. Hold it against what the consumer should draw: more is a stiff or shorted motor, less is a poor joint or a weak one. With everything switched off it is a drain on the battery.`,
@@ -328,16 +366,18 @@ function cable(values: Values, show: Shower): Answer {
     kelvin(values.number('temperature')),
   );
   const lost = dropOver(current, resistance);
-  const limit = DROP_LIMITS['switch or run of cable'];
   const range = show.range(lost, lost * 1.14, 'V', 2);
-  const thick = lost <= limit;
+  const good = show.quantity(CABLE.good, 'V', 1);
+  const isGood = lost <= CABLE.good;
   return {
-    sentence: thick
+    sentence: isGood
       ? `A sound cable like this loses ${range}. More than that measured is a fault in it or in its ends.`
       : lost >= WHOLE_VOLTAGE
         ? `A cable like this cannot carry that: it would lose all the battery has. It is far too thin or too long for that current.`
-        : `Even a sound cable like this loses ${range}, more than the ${show.quantity(limit, 'V', 1)} of common practice. It is too thin or too long for that current.`,
-    tone: thick ? 'fine' : 'look',
+        : lost <= CABLE.felt
+          ? `On the long side: sound, it loses ${range}, where ${good} is good practice. The motor runs a little slower for it; a size thicker is right for a new wire.`
+          : `Even a sound cable like this loses ${range}, where ${good} is good practice. It is too thin or too long for that current.`,
+    tone: isGood ? 'fine' : 'look',
     figures: [
       { label: 'Drop, solid to stranded', value: range },
       { label: 'Resistance, solid copper', value: show.quantity(resistance, 'mΩ', 1) },

@@ -2,11 +2,13 @@
 
 import { type Habit, METRIC } from '../model/habit.ts';
 import { type Quantity, readQuantity } from '../model/quantity.ts';
-import { fromSI } from '../model/units.ts';
+import { showNumber } from '../model/show-quantity.ts';
+import { findUnit, fromSI } from '../model/units.ts';
 import { OutOfRange } from '../physics/out-of-range.ts';
 import type { Answer, Calculator, Input, QuantityInput, Values } from './declaration.ts';
 import { readersUnit, showerFor } from './reader-units.ts';
 import { sayOutOfRange } from './say-out-of-range.ts';
+import { withGaugeAsArea } from './wire-gauge.ts';
 
 /** What stands in the fields, by input name, as typed. */
 export type Typed = Readonly<Record<string, string | undefined>>;
@@ -38,10 +40,8 @@ export interface Given {
  * @param typed fields as they stand, for what is asked
  */
 export function isExample(calculator: Calculator, typed: Typed, { person, vehicle }: Given): boolean {
-  const asked = calculator.inputs.filter(
-    (input): input is QuantityInput => input.kind === 'quantity' && isAsked(input, calculator, typed),
-  );
-  if (asked.some(({ name }) => person.has(name))) return false;
+  if (hasTyped(calculator, typed, person)) return false;
+  const asked = askedQuantities(calculator, typed);
   const readings = asked.filter(({ reading }) => reading);
   return readings.length > 0
     ? !readings.every(({ name }) => vehicle.has(name))
@@ -49,18 +49,48 @@ export function isExample(calculator: Calculator, typed: Typed, { person, vehicl
 }
 
 /**
+ * The fields as they stand, without the examples of readings that nobody took: once a person has typed one figure of
+ * this car, an example beside it would be taken for another.
+ * @param typed fields as they stand, for what is asked
+ */
+export function withoutExamples(calculator: Calculator, typed: Typed, given: Given): Typed {
+  if (!hasTyped(calculator, typed, given.person)) return typed;
+  const notTaken = askedQuantities(calculator, typed).filter(
+    ({ name, reading }) => reading && !given.person.has(name) && !given.vehicle.has(name),
+  );
+  return { ...typed, ...Object.fromEntries(notTaken.map(({ name }) => [name, ''])) };
+}
+
+/** Whether a person has typed a figure that is asked for. @param typed fields as they stand, for what is asked */
+export function hasTyped(calculator: Calculator, typed: Typed, person: ReadonlySet<string>): boolean {
+  return askedQuantities(calculator, typed).some(({ name }) => person.has(name));
+}
+
+function askedQuantities(calculator: Calculator, typed: Typed): QuantityInput[] {
+  return calculator.inputs.filter(
+    (input): input is QuantityInput => input.kind === 'quantity' && isAsked(input, calculator, typed),
+  );
+}
+
+/** What was read from a field: SI, and half a unit of its last digit. */
+interface ReadNumber {
+  si: number;
+  rounding: number;
+}
+
+/**
  * Work out a calculator. Never throws on what a person can type; a number is never changed silently.
  * @param typed fields as typed; a missing one stands at its default
  */
 export function workOut(calculator: Calculator, typed: Typed, habit: Habit = METRIC): Outcome {
-  const numbers = new Map<string, number>();
+  const numbers = new Map<string, ReadNumber>();
   const texts = new Map<string, string>();
   const faults: FieldFault[] = [];
   for (const input of calculator.inputs) {
     if (!isAsked(input, calculator, typed)) continue;
     const read = readInput(input, typed[input.name], habit);
     if (typeof read === 'string') texts.set(input.name, read);
-    else if (typeof read === 'number') numbers.set(input.name, read);
+    else if (read && 'si' in read) numbers.set(input.name, read);
     else if (read) faults.push({ name: input.name, ...read });
   }
   if (faults.length > 0) return { ok: false, faults };
@@ -79,14 +109,16 @@ function readInput(
   input: Input,
   typed: string | undefined,
   habit: Habit,
-): number | string | undefined | { message: string } {
+): ReadNumber | string | undefined | { message: string } {
   const text = (typed ?? input.default).trim();
   if (input.kind === 'choice') {
     if (input.options.some(({ value }) => value === text)) return text;
     return { message: `Choose one of: ${input.options.map(({ label }) => label).join(', ')}.` };
   }
   if (input.kind === 'word') {
-    if (text === '' || input.pattern.test(text)) return text;
+    if (text === '') return text;
+    const word = input.asMeant?.(text) ?? text;
+    if (input.pattern.test(word)) return word;
     return { message: `Write ${input.expected}, or leave it empty.` };
   }
   const example = exampleFor(input, habit);
@@ -95,27 +127,40 @@ function readInput(
     return { message: `Write a number, such as ${example}.` };
   }
   const bare = typed === undefined ? input.unit : readersUnit(input.unit, habit).symbol;
-  const read = readQuantity(text, input.dimension, bare, example);
+  const read = readQuantity(withGaugeAsArea(text, input.dimension), input.dimension, bare, example);
   if (!read.ok) return { message: `${read.fault.found} Write ${read.fault.expected}.` };
-  const { low, high } = read.quantity;
-  if (low !== high)
-    return { message: 'One number is wanted here, not a range. Work out each end by itself.' };
+  const { low, high, unit, decimals } = read.quantity;
+  if (low !== high) {
+    const [one, other] = [low, high].map((end) => showNumber(fromSI(end, unitOf(unit)), decimals));
+    return {
+      message: `One number is wanted here, not a range. Write ${one}\u00a0${unit}, then ${other}\u00a0${unit}, and see both answers.`,
+    };
+  }
   const outside = outsideLimits(input, low, habit);
-  return outside ? { message: outside } : low;
+  return outside ? { message: outside } : { si: low, rounding: 0.5 * 10 ** -decimals * unitOf(unit).factor };
+}
+
+/** @throws Error when no unit has that name; one that was read has */
+function unitOf(symbol: string) {
+  const unit = findUnit(symbol);
+  if (!unit) throw new Error(`No unit is called ${symbol}`);
+  return unit;
 }
 
 function valuesOf(
   { id }: Calculator,
-  numbers: ReadonlyMap<string, number>,
+  numbers: ReadonlyMap<string, ReadNumber>,
   texts: ReadonlyMap<string, string>,
 ): Values {
+  const numberOf = (name: string) => {
+    const value = numbers.get(name);
+    if (value === undefined) throw new Error(`${id} has no number ${name}`);
+    return value;
+  };
   return {
-    number(name) {
-      const value = numbers.get(name);
-      if (value === undefined) throw new Error(`${id} has no number ${name}`);
-      return value;
-    },
-    optional: (name) => numbers.get(name),
+    number: (name) => numberOf(name).si,
+    optional: (name) => numbers.get(name)?.si,
+    rounding: (name) => numberOf(name).rounding,
     choice(name) {
       const value = texts.get(name);
       if (value === undefined) throw new Error(`${id} has no choice ${name}`);

@@ -2,6 +2,7 @@
  * Quantities as people write them: `87 °C`, `1.4 bar`, `96 to 98 °C`, `88 ± 2 °C`, `2.5 kΩ`.
  * Kept in SI inside, with the unit and the decimals as written so that they can be shown the same way.
  */
+import { plainForm } from './typed-form.ts';
 import { type Dimension, findUnit, toSI, type Unit, unitsOf } from './units.ts';
 
 export interface Quantity {
@@ -47,14 +48,18 @@ export function readQuantity(
   example = exampleOf(dimension),
 ): QuantityResult {
   const asWritten = text.trim();
-  const trimmed = assume === undefined ? asWritten : withPoints(asWritten);
+  const form = assume === undefined ? asWritten : plainForm(withPoints(asWritten), dimension, assume);
+  if (typeof form !== 'string') return unreadable(form.found, form.expected);
+  const trimmed = form;
   const fault = faultInNumbers(asWritten, trimmed, example, assume !== undefined);
   if (fault) return { ok: false, fault };
   const match = FORM.exec(trimmed);
   if (!match?.[1])
     return unreadable(
-      `"${asWritten}" is not a number with a unit.`,
-      `a number with its unit, such as ${example}`,
+      `"${asWritten}" is not a number${dimension === 'plain' ? '' : ' with a unit'}.`,
+      dimension === 'plain'
+        ? `a number alone, such as ${example}`
+        : `a number with its unit, such as ${example}`,
     );
   const [, first, link, second, name] = match;
   const read = unitNamed(name, { asWritten, dimension, assume, example });
@@ -137,6 +142,11 @@ function unitNamed(
   if (name === undefined && assume === undefined && dimension !== 'plain')
     return wrong(`"${asWritten}" has no unit.`, `the unit behind it, such as ${example}`);
   const unit = findUnit(name ?? assume ?? known[0] ?? '');
+  if (dimension === 'plain' && name !== undefined)
+    return wrong(
+      `"${asWritten}" has a unit, and this place takes none.`,
+      `the number alone, such as ${example}`,
+    );
   if (!unit) return wrong(`"${(name ?? '').trim()}" is not a unit known here.`, `one of ${known.join(', ')}`);
   if (unit.dimension !== dimension)
     return wrong(
@@ -169,11 +179,13 @@ function withPoints(text: string): string {
 }
 
 /**
- * What a typed text with a decimal comma was taken for, with a point; undefined where there was none or it is refused.
+ * What a typed text was taken for where that is not what stands there: a decimal comma, `2k5`, `1h30`, `50/50`. Undefined
+ * where it is read as it stands or is refused.
  */
-export function pointedText(text: string): string | undefined {
-  const pointed = withPoints(text.trim());
-  return pointed === text.trim() || pointed.includes(',') ? undefined : pointed;
+export function takenFor(text: string, dimension: Dimension, assume: string): string | undefined {
+  const asTyped = text.trim();
+  const form = plainForm(withPoints(asTyped), dimension, assume);
+  return typeof form !== 'string' || form === asTyped || form.includes(',') ? undefined : form;
 }
 
 function toNumber(text: string): number {

@@ -40,6 +40,11 @@ const LBF = 4.4482216152605;
 const FOOT = 0.3048;
 const INCH = 0.0254;
 const PSI = LBF / (INCH * INCH);
+/** Kilogram-force, N: standard gravity, exact. */
+const KGF = 9.80665;
+/** US gallon, 231 cubic inches; and the imperial one, exact by law. */
+const GALLON = 231 * INCH ** 3;
+const IMPERIAL_GALLON = 4.54609e-3;
 
 export const UNITS: readonly Unit[] = [
   {
@@ -66,51 +71,89 @@ export const UNITS: readonly Unit[] = [
   { symbol: 'mbar', dimension: 'pressure', factor: 100, spellings: ['hPa'] },
   { symbol: 'kPa', dimension: 'pressure', factor: 1e3, spellings: ['kpa'] },
   { symbol: 'Pa', dimension: 'pressure', factor: 1 },
+  { symbol: 'MPa', dimension: 'pressure', factor: 1e6 },
   {
     symbol: 'psi',
     dimension: 'pressure',
     factor: PSI,
-    spellings: ['PSI', 'lb', 'lbs', 'lbf/in²'],
+    spellings: ['PSI', 'psig', 'lb', 'lbs', 'lbf/in²', 'lb/in²', 'lbs/in²'],
   },
+  {
+    symbol: 'kgf/cm²',
+    dimension: 'pressure',
+    factor: KGF / 1e-4,
+    spellings: ['kgf/cm2', 'kg/cm²', 'kg/cm2'],
+  },
+  { symbol: 'inHg', dimension: 'pressure', factor: 3386.389, spellings: ['in Hg', '"Hg'] },
   {
     symbol: 'N·m',
     dimension: 'torque',
     factor: 1,
-    spellings: ['Nm', 'N.m', 'N m', 'nm', 'NM'],
+    spellings: ['Nm', 'newton metre', 'newton metres', 'newton meters'],
   },
   {
     symbol: 'lbf·ft',
     dimension: 'torque',
     factor: LBF * FOOT,
-    spellings: ['lbft', 'lb ft', 'lb-ft', 'ft lb', 'ft-lb', 'ftlb', 'lbf ft', 'ft·lbf'],
+    spellings: ['lbft', 'ftlb', 'lbfft', 'ftlbf', 'foot pound', 'pound foot', 'foot pounds', 'pound feet'],
   },
   {
     symbol: 'lbf·in',
     dimension: 'torque',
     factor: LBF * INCH,
-    spellings: ['lbin', 'lb in', 'lb-in', 'in lb', 'in-lb', 'inlb', 'lbf in', 'in·lbf'],
+    spellings: ['lbin', 'inlb', 'lbfin', 'inlbf', 'inch pound', 'pound inch', 'inch pounds', 'pound inches'],
   },
+  {
+    symbol: 'kgf·m',
+    dimension: 'torque',
+    factor: KGF,
+    spellings: ['kgm', 'mkg', 'mkgf', 'kpm', 'mkp'],
+  },
+  {
+    symbol: 'kgf·cm',
+    dimension: 'torque',
+    factor: KGF / 100,
+    spellings: ['kgcm', 'cmkg', 'kpcm'],
+  },
+  { symbol: 'N·cm', dimension: 'torque', factor: 0.01, spellings: ['Ncm'] },
   {
     symbol: 'l',
     dimension: 'volume',
     factor: 1e-3,
-    spellings: ['L', 'litre', 'litres', 'liter', 'liters'],
+    spellings: ['L', 'litre', 'litres', 'liter', 'liters', 'ltr', 'lt'],
   },
   {
     symbol: 'ml',
     dimension: 'volume',
     factor: 1e-6,
-    spellings: ['mL', 'cc', 'cm³'],
+    spellings: ['mL', 'cc', 'cm³', 'cm3', 'millilitre', 'milliliter'],
   },
+  { symbol: 'cl', dimension: 'volume', factor: 1e-5, spellings: ['cL'] },
+  { symbol: 'dl', dimension: 'volume', factor: 1e-4, spellings: ['dL'] },
   {
     symbol: 'US qt',
     dimension: 'volume',
     factor: 0.946352946e-3,
-    spellings: ['qt', 'quart', 'quarts', 'US quart', 'US quarts'],
+    spellings: ['qt', 'qts', 'quart', 'quarts', 'US quart', 'US quarts'],
+  },
+  { symbol: 'US pt', dimension: 'volume', factor: GALLON / 8, spellings: ['pt', 'pint', 'US pint'] },
+  {
+    symbol: 'US gal',
+    dimension: 'volume',
+    factor: GALLON,
+    spellings: ['gal', 'gallon', 'US gallon'],
+  },
+  {
+    symbol: 'imp gal',
+    dimension: 'volume',
+    factor: IMPERIAL_GALLON,
+    spellings: ['imperial gallon', 'UK gal', 'UK gallon'],
   },
   { symbol: 'm', dimension: 'length', factor: 1 },
   { symbol: 'mm', dimension: 'length', factor: 1e-3 },
   { symbol: 'cm', dimension: 'length', factor: 1e-2 },
+  { symbol: 'km', dimension: 'length', factor: 1e3 },
+  { symbol: 'mi', dimension: 'length', factor: 1609.344, spellings: ['mile'] },
   {
     symbol: 'ft',
     dimension: 'length',
@@ -135,6 +178,7 @@ export const UNITS: readonly Unit[] = [
     factor: 1e-4,
     spellings: ['cm2', 'sq cm'],
   },
+  { symbol: 'in²', dimension: 'area', factor: INCH * INCH, spellings: ['in2', 'sq in'] },
   {
     symbol: 'Ω',
     dimension: 'resistance',
@@ -145,8 +189,9 @@ export const UNITS: readonly Unit[] = [
     symbol: 'kΩ',
     dimension: 'resistance',
     factor: 1e3,
-    spellings: ['kohm', 'kOhm', 'k'],
+    spellings: ['kohm', 'kOhm', 'k', 'kR'],
   },
+  { symbol: 'MΩ', dimension: 'resistance', factor: 1e6, spellings: ['Mohm', 'MOhm', 'megohm', 'M'] },
   {
     symbol: 'mΩ',
     dimension: 'resistance',
@@ -169,18 +214,19 @@ export const UNITS: readonly Unit[] = [
   { symbol: 'mA', dimension: 'current', factor: 1e-3 },
   { symbol: 'W', dimension: 'power', factor: 1, spellings: ['watt', 'watts'] },
   { symbol: 'kW', dimension: 'power', factor: 1e3, spellings: ['kw'] },
+  { symbol: 'BTU/h', dimension: 'power', factor: 1055.05585262 / 3600, spellings: ['BTU/hr', 'BTUh'] },
   { symbol: 's', dimension: 'time', factor: 1, spellings: ['sec', 'seconds'] },
   {
     symbol: 'min',
     dimension: 'time',
     factor: 60,
-    spellings: ['minute', 'minutes'],
+    spellings: ['minute', 'minutes', 'mins'],
   },
   {
     symbol: 'h',
     dimension: 'time',
     factor: 3600,
-    spellings: ['hour', 'hours'],
+    spellings: ['hour', 'hours', 'hr', 'hrs'],
   },
   {
     symbol: 'l/min',
@@ -194,6 +240,13 @@ export const UNITS: readonly Unit[] = [
     factor: 1e-6 / 60,
     spellings: ['mL/min'],
   },
+  {
+    symbol: 'US gal/min',
+    dimension: 'flow',
+    factor: GALLON / 60,
+    spellings: ['gpm', 'gal/min', 'US gpm'],
+  },
+  { symbol: 'l/h', dimension: 'flow', factor: 1e-3 / 3600, spellings: ['lph'] },
   {
     symbol: 'km/h',
     dimension: 'speed',
@@ -218,14 +271,32 @@ export const UNITS: readonly Unit[] = [
   { symbol: '', dimension: 'plain', factor: 1 },
 ];
 
+/** As written, and as a hurried hand writes it: without dots, strokes and spaces, in small letters. */
 const BY_NAME = new Map<string, Unit>();
+const BY_LOOSE_NAME = new Map<string, Unit | 'two'>();
 for (const unit of UNITS)
-  for (const name of [unit.symbol, ...(unit.spellings ?? [])]) BY_NAME.set(name, unit);
+  for (const name of [unit.symbol, ...(unit.spellings ?? [])]) {
+    BY_NAME.set(name, unit);
+    const loose = loosely(name);
+    const other = BY_LOOSE_NAME.get(loose);
+    BY_LOOSE_NAME.set(loose, other === undefined || other === unit ? unit : 'two');
+  }
 
-/** The unit a person meant by a spelling, or undefined. Exact spelling first, so that `mΩ` and `MΩ` stay apart. */
+function loosely(name: string): string {
+  return name.replace(/[\s.·*‧⋅\-‑–]/g, '').toLowerCase();
+}
+
+/**
+ * The unit a person meant by a spelling, or undefined. Exact spelling first, so that `mΩ` and `MΩ` stay apart; then
+ * whatever the capitals, dots and strokes, and with the s of a plural, where only one unit can be meant.
+ */
 export function findUnit(name: string): Unit | undefined {
-  const trimmed = name.trim();
-  return BY_NAME.get(trimmed) ?? BY_NAME.get(trimmed.replace(/\.$/, ''));
+  const exact = BY_NAME.get(name.trim());
+  if (exact) return exact;
+  const loose = loosely(name);
+  const found =
+    BY_LOOSE_NAME.get(loose) ?? (/\w{3,}s$/.test(loose) ? BY_LOOSE_NAME.get(loose.slice(0, -1)) : undefined);
+  return found === 'two' ? undefined : found;
 }
 
 /** All symbols of a dimension, the usual one first. */

@@ -12,6 +12,7 @@ import {
   type GaugePascal,
   gaugePascal,
   type Kelvin,
+  kelvin,
   type Second,
   toAbsolute,
 } from './units.ts';
@@ -35,12 +36,22 @@ export interface PressureReading {
 
 /** Volume of the coolant is counted at this temperature. */
 const MEASURED_AT = fromCelsius(20);
-/** Testers of a workshop are read to this, Pa. Common practice, no source. */
+/** A test holds when it has lost no more, Pa: two readings of a workshop tester, 0.02 bar each. Common practice, no source. */
+export const HOLDS_WITHIN = 3e3;
+/** It leaks from here on, Pa: what rigid hoses and even temperature leave open. Common practice, no source. */
+export const LEAKS_FROM = 5e3;
+/** Between the two nothing is decided; one reading moved by its error stays there, Pa. */
 const READING_ERROR = 2e3;
 /** Share of the computed change that stays doubtful: rigid hoses and even temperature are assumed. */
 const MODEL_SHARE = 0.2;
+/** Half the error of each thermometer, K: the difference of two read a degree apart. */
+const HALF_A_DEGREE = 0.5;
+/** The air outside moves by this over a night, and hoses creep, Pa an hour past the first and at most. Common practice, no source. */
+const DRIFT = { anHour: 1e3, most: 3e3 } as const;
 /** Above this doubt a loss cannot be told from cooling, Pa. */
 const TOO_UNSURE = 10e3;
+/** No cap of a car holds more, Pa, and no hand tester is pumped further: the largest a vehicle may state here. */
+export const NO_CAP_HOLDS = 240e3;
 
 /**
  * Gauge reading that a tight system would show after its temperature changed.
@@ -61,6 +72,8 @@ export function tightReading(system: PressurisedSystem, start: PressureReading, 
 export interface PressureTest {
   readonly verdict:
     | 'tight'
+    /** More than reading explains and less than a leak is called from: let it settle and repeat. */
+    | 'repeat'
     | 'leaks'
     /** Temperature moved so far that a loss cannot be told from cooling: bring it to one temperature and repeat. */
     | 'cannot tell'
@@ -70,8 +83,10 @@ export interface PressureTest {
   readonly tight: GaugePascal;
   /** That reading less the one taken, Pa; negative when it rose. */
   readonly loss: number;
-  /** Either way, Pa. */
+  /** Either way, Pa: a loss counts as a leak from here on. */
   readonly uncertainty: number;
+  /** No more than this counts as nothing, Pa. */
+  readonly holdsWithin: number;
   /** Coolant lost if the loss is coolant, m3; 0 unless the reading is below the tight one. */
   readonly lostVolume: CubicMetre;
   /** Coolant lost in time if the loss is coolant, m3/s. */
@@ -81,6 +96,8 @@ export interface PressureTest {
 /**
  * Judges a pressure test from two readings, with the part that temperature explains taken out.
  *
+ * Holds within 0.03 bar, leaks from 0.05 bar, both wider by what the temperatures and a night leave in doubt; between the
+ * two it is repeated.
  * @param took time between the readings, 10 s to a day
  * @throws OutOfRange as `tightReading`, on time, and when the end reading is below the vapour pressure
  */
@@ -95,13 +112,19 @@ export function judgePressureTest(
   const { dryEnd, vapourEnd, airEnd } = tightState(system, start, end.temperature);
   const dryFound = dryPressure(end.gauge, system.outside, vapourEnd, 'reading at the end');
   const loss = tight - end.gauge;
-  const uncertainty = READING_ERROR + MODEL_SHARE * Math.abs(start.gauge - tight);
+  const doubt =
+    MODEL_SHARE * Math.abs(start.gauge - tight) +
+    ofHalfADegree(system, start, end.temperature) +
+    Math.min(DRIFT.most, (DRIFT.anHour * Math.max(0, seconds - 3600)) / 3600);
+  const uncertainty = Math.max(LEAKS_FROM, HOLDS_WITHIN + doubt);
+  const holdsWithin = Math.max(HOLDS_WITHIN, uncertainty - READING_ERROR);
   const lost = Math.max(0, airEnd * (dryEnd / dryFound - 1));
   return {
-    verdict: judge(loss, uncertainty),
+    verdict: judge(loss, holdsWithin, uncertainty),
     tight,
     loss,
     uncertainty,
+    holdsWithin,
     lostVolume: cubicMetre(lost),
     lossRate: cubicMetrePerSecond(lost / seconds),
   };
@@ -134,8 +157,21 @@ function dryPressure(gauge: GaugePascal, outside: AbsolutePascal, vapour: number
   return toAbsolute(reading, outside) - vapour;
 }
 
-function judge(loss: number, uncertainty: number): PressureTest['verdict'] {
-  if (loss > uncertainty) return 'leaks';
-  if (loss < -uncertainty) return 'rose';
-  return uncertainty > TOO_UNSURE ? 'cannot tell' : 'tight';
+function judge(loss: number, holdsWithin: number, uncertainty: number): PressureTest['verdict'] {
+  // A cent of the gauge is not lost on the way through the arithmetic.
+  const slack = 1;
+  if (loss >= uncertainty - slack) return 'leaks';
+  if (loss <= -uncertainty + slack) return 'rose';
+  if (uncertainty > TOO_UNSURE) return 'cannot tell';
+  return Math.abs(loss) <= holdsWithin + slack ? 'tight' : 'repeat';
+}
+
+/** What half a degree either way does to the tight reading, Pa. */
+function ofHalfADegree(system: PressurisedSystem, start: PressureReading, end: Kelvin): number {
+  const at = (shift: number) => {
+    const { dryEnd, vapourEnd } = tightState(system, start, kelvin(end + shift));
+    return dryEnd + vapourEnd;
+  };
+  // Towards the cold: towards the hot a nearly full system would have no air left to reckon with.
+  return Math.abs(at(0) - at(-2 * HALF_A_DEGREE)) / 2;
 }

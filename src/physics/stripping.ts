@@ -15,6 +15,9 @@ export const SHEAR_STRENGTH = {
 /** Metal a hole may be tapped into. */
 export type TappedMetal = keyof typeof SHEAR_STRENGTH;
 
+/** The load that strips a hole may be out by this share either way: castings differ, and no standard gives a strength. */
+export const STRIPPING_SCATTER = 0.15;
+
 /**
  * Load at which the thread of a tapped hole shears out.
  *

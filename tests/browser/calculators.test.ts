@@ -48,6 +48,8 @@ describe('typing', () => {
   test('changes the answer at once, and the address keeps it for a reload', async () => {
     const { page, close } = await open();
     await goTo(page, 'fill-account');
+    await page.getByLabel('Came out, measured', { exact: true }).fill('4.0');
+    await page.getByLabel('The level before draining').selectOption('mark');
     await page.getByLabel('Went back in so far', { exact: true }).fill('3.9');
     expect(await sentence(page)).toContain('What came out is back in');
     await page.waitForURL(/#.*refilled/);
@@ -74,6 +76,7 @@ describe('typing', () => {
   test('a decimal comma is taken, and its field says as what', async () => {
     const { page, close } = await open({ viewport: SIZES.phone });
     await goTo(page, 'heat-balance');
+    await page.getByLabel('Hose coming out', { exact: true }).fill('75');
     await page.getByLabel('Hose going in', { exact: true }).fill('83,5');
     expect(await page.locator('[data-field="hot"] .says').textContent()).toContain('Read as 83.5 °C.');
     expect(await sentence(page)).toContain('9 K between the hoses');
@@ -86,6 +89,8 @@ describe('typing', () => {
     await goTo(page, 'fill-account');
     const height = await page.locator('.answer-detail').evaluate((part) => part.clientHeight);
     const field = page.getByLabel('The whole system holds', { exact: true });
+    await page.getByLabel('Came out, measured', { exact: true }).fill('4.0');
+    await page.getByLabel('Went back in so far', { exact: true }).fill('2.3');
     await field.fill('4,600');
     expect(await page.locator('[data-field="capacity"] .says').textContent()).toBe(
       '"4,600 l" may be read in two ways. Write 4.600 l or 4600 l, whichever is meant.',
@@ -120,9 +125,27 @@ describe('an example', () => {
     expect(await page.locator('.answer-sentence.stop').count()).toBe(0);
     expect(await toCard.isVisible()).toBe(false);
     await page.getByLabel('Went back in so far', { exact: true }).fill('2');
+    await page.getByLabel('Came out, measured', { exact: true }).fill('4');
     expect(await sentence(page)).toMatch(/^About 2\.0 l of air/);
     expect(await page.locator('.answer-sentence.stop').count()).toBe(1);
     expect(await toCard.isVisible()).toBe(true);
+    await close();
+  });
+
+  test('of a reading leaves its field with the first figure typed, and is no reading any more', async () => {
+    const { page, close } = await open({ viewport: SIZES.phone });
+    await goTo(page, 'sensor');
+    expect(await sentence(page)).toMatch(/^Example: All three agree/);
+    await page.getByLabel('Measured on the sensor', { exact: true }).fill('300');
+    expect(await page.getByLabel('Scan tool shows', { exact: true }).inputValue()).toBe('');
+    expect(await page.getByLabel('Infrared shows', { exact: true }).inputValue()).toBe('');
+    expect(await page.getByLabel('At 80 °C', { exact: true }).inputValue()).toBe('323');
+    expect(await sentence(page)).toMatch(/^This resistance means 8\d °C/);
+    await goTo(page, 'pressure-decay');
+    await page.getByLabel('Tester at the start', { exact: true }).fill('1.2');
+    expect(await sentence(page)).toBe('No figure yet.');
+    expect(await page.locator('.answer-detail').textContent()).toContain('Tester at the end: Write a number');
+    expect(await page.locator('[data-field="end"]').getAttribute('data-fault')).toBeNull();
     await close();
   });
 
@@ -213,6 +236,7 @@ describe('folded into a step', () => {
     await part.getByLabel('Came out, measured', { exact: true }).fill('4,0');
     expect(await part.locator('.answer-sentence').textContent()).toBe('No figure yet.');
     await part.getByLabel('Went back in so far', { exact: true }).fill('3.9');
+    await part.getByLabel('The level before draining').selectOption('mark');
     expect(await part.locator('.answer-sentence').textContent()).toContain('What came out is back in');
     expect(page.url()).not.toContain('#');
     await close();

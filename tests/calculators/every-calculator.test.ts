@@ -43,6 +43,7 @@ describe('the catalogue', () => {
       'reader-units',
       'say-out-of-range',
       'sensor-verdict',
+      'wire-gauge',
       'work-out',
     ];
     const files = readdirSync(new URL('../../src/calculators', import.meta.url)).map((name) =>

@@ -71,7 +71,12 @@ describe('torque', () => {
 
 describe('fill account', () => {
   it('finds about 1.7 l of air in a 4.6 l system that gave 4.0 and took 2.3, and sends to the vent path', () => {
-    const { tone, sentence } = answerOf(fillAccount, { capacity: '4.6', drained: '4.0', refilled: '2.3' });
+    const { tone, sentence } = answerOf(fillAccount, {
+      capacity: '4.6',
+      before: 'mark',
+      drained: '4.0',
+      refilled: '2.3',
+    });
     expect(tone).toBe('stop');
     expect(sentence).toContain('About 1.7 l of air is still inside. Look at the vent path first');
   });
@@ -100,7 +105,7 @@ describe('mixture', () => {
 
   it('goes back from a freezing point, on its own scale and on the other', () => {
     const own = answerOf(mixture, { known: 'freezing', freezes: '-37 °C' });
-    expect(own.sentence).toMatch(/^About 48 to 49 % concentrate by volume/);
+    expect(own.sentence).toMatch(/^Protected down to −37 °C\. .*about 48 to 49 % concentrate by volume/);
     const wrong = answerOf(mixture, { known: 'freezing', freezes: '-20 °C', glycol: 'propylene' });
     expect(wrong.notes[0]).toContain('Read on the wrong scale');
   });
@@ -167,15 +172,15 @@ describe('correct the mixture', () => {
     );
   });
 
-  it('counts flushes: two thirds out each time leaves under a tenth after three', () => {
+  it('counts flushes with the fill: two thirds out each time leaves under a tenth after two rinses and the fill', () => {
     const answer = answerOf(correctMixtureCalculator, {
       system: 'flush',
       capacity: '6',
       drained: '4',
       below: '10',
     });
-    expect(figureOf(answer, 'Rounds')).toBe(3);
-    expect(figureOf(answer, 'Old coolant left then')).toBeCloseTo(3.7, 9);
+    expect(figureOf(answer, 'Rinses with water')).toBe(2);
+    expect(figureOf(answer, 'Old coolant left after the fill')).toBeCloseTo(3.7, 9);
   });
 });
 
@@ -224,7 +229,8 @@ describe('sensor', () => {
   it('says which of three lies', () => {
     expect(read({})).toContain('All three agree');
     expect(read({ scan: '110 °C' })).toContain('The scan tool shows fiction');
-    expect(read({ infrared: '50 °C' })).toContain('The sensor lies');
+    expect(read({ infrared: '50 °C' })).toContain('Too far below');
+    expect(read({ infrared: '93 °C' })).toContain('It reads low');
     expect(read({ resistance: '900 Ω' })).toContain('The resistance is out');
     expect(read({ scan: '110 °C', infrared: '20 °C' })).toContain('No two agree');
   });

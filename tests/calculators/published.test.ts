@@ -128,7 +128,7 @@ describe('level', () => {
   // Melinder (2010) density ratio: 6.0 l of 50 % by volume from 20 to 90 °C gain 0.273 l, 27 mm over 100 cm².
   it('rises 27 mm', () => {
     const answer = answerOf(level, { now: '90', capacity: '6', area: '100' });
-    expect(figureOf(answer, 'Above the cold mark')).toBe(27);
+    expect(figureOf(answer, 'Belongs above the cold mark')).toBe(27);
     expect(figureOf(answer, 'Coolant has grown by')).toBeCloseTo(0.27, 6);
   });
 });

@@ -8,7 +8,7 @@ import { readersUnit, showerFor } from '../../src/calculators/reader-units.ts';
 import { sayOutOfRange } from '../../src/calculators/say-out-of-range.ts';
 import { torque } from '../../src/calculators/torque.ts';
 import { voltageDropCalculator } from '../../src/calculators/voltage-drop.ts';
-import { isExample } from '../../src/calculators/work-out.ts';
+import { isExample, withoutExamples } from '../../src/calculators/work-out.ts';
 import { type Habit, METRIC, US } from '../../src/model/habit.ts';
 import { OutOfRange } from '../../src/physics/out-of-range.ts';
 import { answerOf, faultsOf } from './ask.ts';
@@ -49,20 +49,26 @@ describe('a number in a field', () => {
 describe('what cannot be read', () => {
   it.each([
     ['4,600', '"4,600" may be read in two ways. Write 4.600 or 4600, whichever is meant.'],
-    ['', 'Write a number, such as 4.6 l.'],
     ['much', '"much" is not a number with a unit. Write a number with its unit, such as 4.6 l.'],
-    ['4 gal', '"gal" is not a unit known here. Write one of l, ml, US qt.'],
+    [
+      '4 pails',
+      '"pails" is not a unit known here. Write one of l, ml, cl, dl, US qt, US pt, US gal, imp gal.',
+    ],
     [
       '4 bar',
-      '"4 bar" is a pressure, and this place takes a volume. Write one of l, ml, US qt, such as 4.6 l.',
+      '"4 bar" is a pressure, and this place takes a volume. Write one of l, ml, cl, dl, US qt, US pt, US gal, imp gal, such as 4.6 l.',
     ],
     ['200', '200 l cannot be meant here. Write 1 to 60 l.'],
     ['0.999', '0.999 l cannot be meant here. Write 1 to 60 l.'],
     ['9'.repeat(20), 'So large a number cannot be meant here. Write 1 to 60 l.'],
     ['9'.repeat(400), 'So large a number cannot be meant. Write a number with its unit, such as 4.6 l.'],
-    ['4 to 5', 'One number is wanted here, not a range. Work out each end by itself.'],
+    ['4 to 5', 'One number is wanted here, not a range. Write 4 l, then 5 l, and see both answers.'],
   ])('%s', (capacity, said) => {
     expect(message({ capacity })).toBe(said);
+  });
+
+  it('says of a reading that is missing what would do', () => {
+    expect(faultsOf(fillAccount, { drained: '' })[0]?.message).toBe('Write a number, such as 4.0 l.');
   });
 
   it('is said in the reader’s units', () => {
@@ -88,7 +94,7 @@ describe('what cannot be read', () => {
       'Choose one of: stands at the mark and takes no more, still goes down.',
     );
     expect(faultsOf(estimate, { currency: 'euro' })[0]?.message).toBe(
-      'Write three capital letters, such as EUR, or leave it empty.',
+      'Write three letters, such as EUR, or leave it empty.',
     );
   });
 });
@@ -117,6 +123,23 @@ describe('an answer is an example', () => {
     expect(isExample(fillAccount, {}, by([]))).toBe(true);
     expect(isExample(fillAccount, {}, by(['level']))).toBe(true);
     expect(isExample(fillAccount, {}, by(['refilled']))).toBe(false);
+  });
+
+  it('and from then on a reading that is not typed was not taken', () => {
+    const figures = new Set(['capacity', 'drained', 'refilled']);
+    const typed = { capacity: '4.6 l', drained: '4.0 l', refilled: '3.9 l' };
+    expect(withoutExamples(fillAccount, typed, by([]))).toEqual(typed);
+    expect(withoutExamples(fillAccount, typed, by(['refilled']))).toMatchObject({
+      capacity: '',
+      drained: '',
+    });
+    expect(withoutExamples(fillAccount, typed, by(['refilled'], ['drained']))).toMatchObject({
+      drained: '4.0 l',
+      refilled: '3.9 l',
+    });
+    expect(withoutExamples(fillAccount, typed, { person: figures, vehicle: new Set() })).toEqual(typed);
+    // A choice alone is no figure of this car.
+    expect(withoutExamples(fillAccount, typed, by(['level']))).toEqual(typed);
   });
 
   it('still when the vehicle gives what it can, and only a reading on the car would tell', () => {

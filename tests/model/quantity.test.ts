@@ -1,7 +1,7 @@
 import fc from 'fast-check';
 import { describe, expect, test } from 'vitest';
 import { METRIC, US } from '../../src/model/habit.ts';
-import { exampleOf, pointedText, type Quantity, readQuantity } from '../../src/model/quantity.ts';
+import { exampleOf, type Quantity, readQuantity, takenFor } from '../../src/model/quantity.ts';
 import { quantityText, showNumber, showQuantity } from '../../src/model/show-quantity.ts';
 import { type Dimension, fromSI, UNITS, unitsOf } from '../../src/model/units.ts';
 
@@ -92,8 +92,68 @@ describe('typed with a decimal comma', () => {
   });
 
   test('and said how it was taken', () => {
-    expect(pointedText('33,5 °C')).toBe('33.5 °C');
-    for (const text of ['33.5', '1,234', '1.400,5', '', 'a, b']) expect(pointedText(text)).toBeUndefined();
+    expect(takenFor('33,5 °C', 'temperature', '°C')).toBe('33.5 °C');
+    for (const text of ['33.5', '1,234', '1.400,5', '', 'a, b'])
+      expect(takenFor(text, 'temperature', '°C')).toBeUndefined();
+  });
+});
+
+describe('as it is typed at a bench', () => {
+  test.each<[string, Dimension, string, string]>([
+    ['2k5', 'resistance', 'Ω', '2.5 kΩ'],
+    ['4R7', 'resistance', 'Ω', '4.7 Ω'],
+    ['1M2', 'resistance', 'Ω', '1.2 MΩ'],
+    ['1h30', 'time', 'min', '90 min'],
+    ['1:30', 'time', 'min', '90 min'],
+    ['2 h 15 min', 'time', 'min', '135 min'],
+    ['2 hrs 05', 'time', 'min', '125 min'],
+    ['2 min 30 s', 'time', 'min', '150 s'],
+    ['1:1', 'share', '%', '50 %'],
+    ['50/50', 'share', '%', '50 %'],
+    ['1:2', 'share', '%', '33.3 %'],
+    ['60/40', 'share', '%', '60 %'],
+    ['12 x 8 cm', 'area', 'cm²', '96 cm²'],
+    ['12x8', 'area', 'cm²', '96 cm²'],
+    ['8-10 Nm', 'torque', 'N·m', '8 to 10 Nm'],
+    ['82-95', 'temperature', '°C', '82 to 95'],
+    ['0,5-1,5 l', 'volume', 'l', '0.5 to 1.5 l'],
+  ])('%s is read, and said as what', (typed, dimension, unit, as) => {
+    expect(takenFor(typed, dimension, unit)).toBe(as);
+    expect(read(typed, dimension, unit)).toEqual(read(as, dimension, unit));
+    // The shelf has the plain form only.
+    expect(readQuantity(typed, dimension).ok).toBe(false);
+  });
+
+  test.each<[string, Dimension, string, string]>([
+    ['10 N·m + 90°', 'torque', '"10 N·m + 90°" is a torque and then an angle.', 'the torque alone, 10 N·m;'],
+    [
+      '30 Nm then 90 deg',
+      'torque',
+      '"30 Nm then 90 deg" is a torque and then an angle.',
+      'the torque alone, 30 Nm;',
+    ],
+    ['sixty', 'plain', '"sixty" is not a number.', 'a number alone, such as 3'],
+    ['60 EUR', 'plain', '"60 EUR" has a unit, and this place takes none.', 'the number alone, such as 3'],
+    ['3 furlong', 'length', '"furlong" is not a unit known here.', 'one of m, mm, cm'],
+    ['2m5', 'resistance', '"m5" is not a unit known here.', 'one of Ω, kΩ'],
+  ])('%s is refused with what would be read', (typed, dimension, found, expected) => {
+    const result = readQuantity(typed, dimension, dimension === 'torque' ? 'N·m' : '');
+    if (result.ok) throw new Error('read after all');
+    expect(result.fault.found).toBe(found);
+    expect(result.fault.expected).toContain(expected);
+  });
+
+  test('a minus stays a minus: only a stroke between two numbers is a range', () => {
+    expect(read('-30', 'temperature', '°C').low).toBeCloseTo(243.15, 9);
+    expect(read('-30 to -25', 'temperature', '°C').high).toBeCloseTo(248.15, 9);
+  });
+
+  test('numbers alone are never turned into a form', () => {
+    fc.assert(
+      fc.property(fc.constantFrom(...DIMENSIONS), written, (dimension, { value, decimals }) => {
+        expect(takenFor(showNumber(value, decimals), dimension, '')).toBeUndefined();
+      }),
+    );
   });
 });
 

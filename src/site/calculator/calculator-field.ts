@@ -12,7 +12,8 @@ export interface FieldText {
   unit: string;
 }
 
-const BARE = /^[-+−]?[\d.,\s]+$/;
+/** A number or two ends of a range, without a unit. */
+const BARE = /^[-+−]?[\d.,\s]+(?:(?:-|–|to)\s*[\d.,]+\s*)?$/;
 const NUMBER_AND_UNIT = /^([-+−]?[\d.,]+)\s*([^\d.,\s].*)$/;
 
 /** What stands in a field as one text, as `workOut` reads it. */

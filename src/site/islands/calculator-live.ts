@@ -1,7 +1,14 @@
 /** A calculator, live: reads the fields, shows the answer at once, keeps its state in the address of its own page. */
 import type { Calculator, Input, QuantityInput } from '../../calculators/declaration.ts';
-import { isAsked, isExample, type Typed, workOut } from '../../calculators/work-out.ts';
-import { pointedText, readQuantity } from '../../model/quantity.ts';
+import {
+  hasTyped,
+  isAsked,
+  isExample,
+  type Typed,
+  withoutExamples,
+  workOut,
+} from '../../calculators/work-out.ts';
+import { readQuantity, takenFor } from '../../model/quantity.ts';
 import { loadScript } from '../browser/load-script.ts';
 import { loadStyle } from '../browser/load-style.ts';
 import '../browser/page-globals.ts';
@@ -52,6 +59,8 @@ class CalculatorPart extends HTMLElement {
   inStep = false;
   private toCard: HTMLElement | undefined;
   private pause = 0;
+  /** A figure of this car stands: an example of a reading beside it would be taken for another, and goes. */
+  private readingsOnly = false;
   private readonly picture = `live-picture-${made++}`;
 
   connectedCallback() {
@@ -212,7 +221,7 @@ class CalculatorPart extends HTMLElement {
 
   /** What stands in a field nobody typed in, unless the vehicle gives it. */
   private standing(input: Input): string {
-    return standingText(input, this);
+    return standingText(input, { inStep: this.inStep || this.readingsOnly, given: this.given });
   }
 
   private figureOf(input: Input) {
@@ -291,14 +300,19 @@ class CalculatorPart extends HTMLElement {
     const sentence = this.querySelector('.answer-sentence');
     const detail = this.querySelector<HTMLElement>('.answer-detail');
     if (!calculator || !sentence || !detail) return;
-    const values = this.values();
+    this.clearExamples(calculator);
+    const given = { person: this.touched, vehicle: this.byVehicle };
+    const values = withoutExamples(calculator, this.values(), given);
     const outcome = workOut(calculator, values, window.headertank.habit);
-    const example = isExample(calculator, values, { person: this.touched, vehicle: this.byVehicle });
+    const example = isExample(calculator, values, given);
     const waits = example && this.inStep;
     const faults = new Map(outcome.ok ? [] : outcome.faults.map(({ name, message }) => [name, message]));
     for (const input of calculator.inputs) {
       // A reading not typed yet is no fault of anybody's; what is missing stands under the answer.
-      const missing = this.inStep && !this.touched.has(input.name) && this.taken(input.name).text === '';
+      const missing =
+        (this.inStep || this.readingsOnly) &&
+        !this.touched.has(input.name) &&
+        this.taken(input.name).text === '';
       this.showField(input, values, missing ? undefined : faults.get(input.name));
     }
     this.tell(this.exampleLine());
@@ -315,6 +329,16 @@ class CalculatorPart extends HTMLElement {
     detail.innerHTML = waits ? '' : answerDetail(calculator, outcome, this.picture, window.headertank.habit);
   }
 
+  /** Examples of readings leave their fields with the first figure typed, and come back where none is. */
+  private clearExamples(calculator: Calculator): void {
+    const typed = hasTyped(calculator, this.values(), this.touched);
+    if (typed === this.readingsOnly) return;
+    this.readingsOnly = typed;
+    for (const input of calculator.inputs)
+      if (input.kind === 'quantity' && input.reading && !this.touched.has(input.name))
+        if (!this.byVehicle.has(input.name)) this.put(input.name, this.written(input, this.standing(input)));
+  }
+
   /** The line above the fields. */
   private tell(text: string): void {
     const line = this.querySelector('.example');
@@ -323,6 +347,7 @@ class CalculatorPart extends HTMLElement {
 
   private exampleLine(): string {
     const { vehicle } = window.headertank;
+    if (this.readingsOnly) return 'Your figures. A reading that is not typed does not count.';
     if (this.touched.size > 0) return 'Your figures; the rest stands as shown.';
     if (this.inStep) return this.setOfStep() ? 'This vehicle’s figures for this joint.' : IN_STEP;
     return vehicle && this.calculator?.inputs.some((input) => this.figureOf(input))
@@ -342,10 +367,11 @@ class CalculatorPart extends HTMLElement {
     if (says.textContent !== text) says.textContent = text;
   }
 
-  /** A decimal comma is taken, and what it was taken for is said. */
+  /** What is not read as it stands, such as a decimal comma or `2k5`, says at its field as what it is taken. */
   private readAs(input: Input): string | undefined {
-    const pointed = input.kind === 'quantity' ? pointedText(joinField(this.taken(input.name))) : undefined;
-    return pointed === undefined ? undefined : `Read as ${pointed}.`;
+    if (input.kind !== 'quantity') return undefined;
+    const taken = takenFor(joinField(this.taken(input.name)), input.dimension, input.unit);
+    return taken === undefined ? undefined : `Read as ${taken}.`;
   }
 
   /** Whether the figure in a field is the chosen vehicle's. */

@@ -1,6 +1,6 @@
 import type { Job } from './job.ts';
 
-/** 50 % ethylene glycol: about 108 °C in the open, 134 °C under 1.4 bar, at the sea. */
+/** 50 % ethylene glycol: about 108 °C in the open; under 1.4 bar 136 °C, water having 126.6 there (IAPWS-IF97) and half and half 9 more. */
 const car = { cap: '1.4 bar', strength: '50 %', altitude: '0 m' };
 
 export const jobs: readonly Job[] = [
@@ -29,7 +29,7 @@ export const jobs: readonly Job[] = [
   { job: 'in a jam', typed: { ...car, now: '118' }, master: 'look', says: /flash/ },
   {
     job: 'nine below boiling',
-    typed: { ...car, now: '125' },
+    typed: { ...car, now: '127' },
     master: 'look',
     near: true,
     says: /Take the load off|let it cool/,
@@ -41,7 +41,7 @@ export const jobs: readonly Job[] = [
     near: true,
     says: /Take the load off|let it cool/,
   },
-  { job: 'at boiling', typed: { ...car, now: '134' }, master: 'stop', near: true, says: /boils/ },
+  { job: 'at boiling', typed: { ...car, now: '136' }, master: 'stop', near: true, says: /boils/ },
   { job: 'past boiling', typed: { ...car, now: '140' }, master: 'stop', says: /boils/ },
   { job: 'a Fahrenheit figure in the Celsius field', typed: { ...car, now: '195' }, master: 'asks' },
   {

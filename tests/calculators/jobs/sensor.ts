@@ -138,7 +138,7 @@ export const jobs: readonly Job[] = [
     never: /agree|scan tool and infrared/,
   },
   { job: 'only a hose of 40 was measured', typed: { infrared: '40' }, master: 'fine', never: /lies/ },
-  { job: 'nothing was measured', typed: { surface: 'hose' }, master: 'asks' },
+  { job: 'nothing was measured, only the table typed', typed: { 'r-80': '323 Ω' }, master: 'asks' },
   {
     job: 'bare metal',
     typed: { ...rubber, surface: 'metal', resistance: '243', scan: '90', infrared: '45' },
