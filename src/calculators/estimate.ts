@@ -36,6 +36,8 @@ export const estimate: Calculator = {
       unit: '',
       default: '45',
       limits: ['0', '100000000'],
+      reading: true,
+      optional: true,
     },
     {
       kind: 'quantity',
@@ -79,9 +81,9 @@ export const estimate: Calculator = {
       };
     const booked = Math.ceil(nine / QUARTER - 1e-9) * QUARTER;
     const rate = values.optional('rate');
-    const parts = values.number('parts');
+    const parts = values.optional('parts');
     const currency = values.word('currency');
-    const priced = (seconds: number) => money(parts + ((rate ?? 0) * seconds) / 3600, currency);
+    const priced = (seconds: number) => money((parts ?? 0) + ((rate ?? 0) * seconds) / 3600, currency);
     const price =
       rate === undefined
         ? ''
@@ -99,7 +101,10 @@ export const estimate: Calculator = {
           : [
               { label: 'Price on average', value: priced(expected) },
               { label: 'Price, nine in ten at most', value: priced(nine) },
-              { label: 'Of that parts', value: money(parts, currency) },
+              {
+                label: 'Of that parts',
+                value: parts === undefined ? 'not counted yet' : money(parts, currency),
+              },
             ]),
       ],
       notes: [
