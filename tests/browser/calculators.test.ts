@@ -87,10 +87,10 @@ describe('typing', () => {
   test('a comma that may be for thousands is said at its field, what was typed stays, and the place of the answer is kept', async () => {
     const { page, close } = await open({ viewport: SIZES.phone });
     await goTo(page, 'fill-account');
-    const height = await page.locator('.answer-detail').evaluate((part) => part.clientHeight);
     const field = page.getByLabel('The whole system holds', { exact: true });
     await page.getByLabel('Came out, measured', { exact: true }).fill('4.0');
     await page.getByLabel('Went back in so far', { exact: true }).fill('2.3');
+    const height = await page.locator('.answer-detail').evaluate((part) => part.clientHeight);
     await field.fill('4,600');
     expect(await page.locator('[data-field="capacity"] .says').textContent()).toBe(
       '"4,600 l" may be read in two ways. Write 4.600 l or 4600 l, whichever is meant.',
