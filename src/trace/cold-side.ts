@@ -1,5 +1,5 @@
 /** Does it hold at speed, or does it run too cold? And would the log have shown it. */
-import type { Band } from './expected-band.ts';
+import { type Band, STAMP_TOLERANCE } from './expected-band.ts';
 import {
   brokeOffAt,
   type HeldAfter,
@@ -14,7 +14,7 @@ import type { Likeness } from './likeness.ts';
 import type { Start } from './outside.ts';
 import { SETTLED_RISE, type Settled, settledAtSpeed } from './settled.ts';
 import type { Drive } from './stretches.ts';
-import type { TraceVehicle } from './vehicle.ts';
+import { acrossEngine, type TraceVehicle } from './vehicle.ts';
 import type { WarmUpCourse } from './warm-up-course.ts';
 
 /** Why the log cannot tell. */
@@ -29,6 +29,8 @@ export type Refusal =
   | 'hot-day'
   | 'vehicle-unknown'
   | 'fan-not-asked'
+  | 'fan-did-not-show'
+  | 'stands-still'
   | 'radiator-not-asked'
   | 'near-the-limit'
   | 'dipped-once';
@@ -93,6 +95,8 @@ function opensAtStamp(
 ): ColdSide | undefined {
   const held = heldAtStamp(grid, course, vehicle);
   if (!held) return undefined;
+  if (held.level < leastHeld(vehicle))
+    return { is: 'unknown', because: [whyUnder(vehicle)], settled: undefined };
   // Without the whole drive to hold against, only a known stamp makes the pause speak.
   const known = vehicle.opens.from === 'vehicle';
   const other = likeness && Math.min(likeness.open, likeness.early);
@@ -147,9 +151,11 @@ function coldSideAtSpeed(input: ColdSideInput): ColdSide {
   const held = stretches.filter((each) => each.low >= limit && each.to - each.from >= HELD_LONG / grid.step);
   const longest = held.sort((a, b) => b.to - b.from - (a.to - a.from))[0];
   if (!longest) return unknown('never-settled', stretches.at(-1));
+  // Under its stamp less what stamp and reading are out, nothing is called held.
+  if (longest.level < leastHeld(vehicle)) return unknown(whyUnder(vehicle), longest);
   if (longest.level < vehicle.lowLimit.high + NEAR_LIMIT) return unknown('near-the-limit', longest);
   if (stillClimbing(longest)) return unknown('never-settled', longest);
-  if (longest.level > Math.max(vehicle.cruise.high, vehicle.opens.high + 8))
+  if (longest.level > Math.max(vehicle.cruise.high, vehicle.opens.high + 8 + acrossEngine(vehicle)))
     return unknown('near-the-limit', longest);
   if (vehicle.opens.from === 'general' && longest.level > vehicle.opens.high + 3)
     return unknown('vehicle-unknown', longest);
@@ -157,12 +163,23 @@ function coldSideAtSpeed(input: ColdSideInput): ColdSide {
   if (pausedAtStamp(course, vehicle)) return { is: 'holds', settled: longest };
   if (!band) return unknown('outside-unknown', longest);
   // Holding proves something only where a thermostat stuck open would not have held.
-  const shown = held.filter((each) => middleOf(band.openHigh, each.to - 60, each.to) < each.level - 1);
+  const shown = held.filter(
+    ({ level, to }) => level >= leastHeld(vehicle) && middleOf(band.openHigh, to - 60, to) < level - 1,
+  );
   const best = shown.sort((a, b) => b.level - a.level)[0];
   if (best) return { is: 'holds', settled: best };
   return likeness && looksLike(likeness.sound, likeness.open)
     ? { is: 'holds', settled: longest }
     : unknown('hot-day', longest);
+}
+
+/** The least that is called held or opening where it should, K: with a range of stamps, the least of all of them. */
+function leastHeld({ opens }: TraceVehicle): number {
+  return (opens.from === 'general' ? opens.high : opens.low) - STAMP_TOLERANCE;
+}
+
+function whyUnder({ opens }: TraceVehicle): Refusal {
+  return opens.from === 'general' ? 'vehicle-unknown' : 'near-the-limit';
 }
 
 /** Not held, only passed through: it may be on its way to anywhere. */

@@ -1,4 +1,5 @@
 /** What happened on the road test, in order: for the marks on the chart and for the table beside it. */
+import { pausedAtStamp } from './first-rise.ts';
 import { middleOf } from './grid.ts';
 import type { Judged } from './judge-trace.ts';
 import { stretchesWhere } from './stretches.ts';
@@ -7,6 +8,7 @@ import type { TraceVehicle } from './vehicle.ts';
 export type TraceEventKind =
   | 'start'
   | 'reached'
+  | 'opens'
   | 'pause'
   | 'at speed'
   | 'standing'
@@ -63,7 +65,13 @@ export function eventsOf(judged: Judged, vehicle: TraceVehicle): TraceEvent[] {
   const events = [
     event('start', Math.max(0, first) * step, { kelvin: start.coolant }),
     ...course.milestones.map(({ kelvin, at }) => event('reached', at, { kelvin })),
-    ...(course.pause ? [event('pause', course.pause.at, { kelvin: course.pause.kelvin })] : []),
+    ...(course.pause
+      ? [
+          event(pausedAtStamp(course, vehicle) ? 'opens' : 'pause', course.pause.at, {
+            kelvin: course.pause.kelvin,
+          }),
+        ]
+      : []),
     ...longestOf(drive?.atSpeed ?? []).map(({ from, to }) => lasting('at speed', from, to)),
     ...longestOf(stops).map(({ from, to }) => lasting('standing', from, to)),
     ...fan.runs

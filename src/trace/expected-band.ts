@@ -34,7 +34,7 @@ const HEAT_ENDS = { vehicle: [0.6, 1.6], general: [0.8, 1.25], computed: [0.6, 1
 /** Least and most the heater takes. */
 const HEATERS = { off: [0, 0.1], on: [0.3, 1], unknown: [0, 1] } as const;
 /** A thermostat starts within 2 K of its stamp (maker's page); a degree more for the sensor. */
-const TOLERANCE = 3;
+export const STAMP_TOLERANCE = 3;
 /** Stuck open by less than this often still holds, and no drive tells it from a sound one. */
 const STUCK_OPEN_LEAST = 0.3;
 /** The wax follows late and the model knows the moment of nothing: the band takes in its surroundings, s. */
@@ -96,11 +96,11 @@ function endsOf(vehicle: TraceVehicle, heater: HeaterSetting): Record<'cold' | '
   return {
     cold: {
       figures: low.figures,
-      conditions: { heat: low.heat * lessHeat, heater: most, air: 1.5, leak: 0, shift: -TOLERANCE },
+      conditions: { heat: low.heat * lessHeat, heater: most, air: 1.5, leak: 0, shift: -STAMP_TOLERANCE },
     },
     hot: {
       figures: high.figures,
-      conditions: { heat: high.heat * moreHeat, heater: least, air: 0.6, leak: 0, shift: TOLERANCE },
+      conditions: { heat: high.heat * moreHeat, heater: least, air: 0.6, leak: 0, shift: STAMP_TOLERANCE },
     },
   };
 }

@@ -75,6 +75,8 @@ function sawTeeth({ smooth, step }: Grid, { from, to }: Stretch, vehicle: TraceV
     )
       low++;
     if (peak - (smooth[low] ?? peak) < FAN_FALL) continue;
+    // What goes on sinking for minutes only cools down: a fan stops.
+    if (low - at >= reach) continue;
     runs.push({
       from: at * step,
       to: low < to ? low * step : undefined,

@@ -1,10 +1,11 @@
 /** Does it get too hot, and where: straight past its opening, standing without a fan, or at speed. */
 import type { Band } from './expected-band.ts';
+import { fanLine } from './fan-asked.ts';
 import type { FanCourse } from './fan-course.ts';
 import { extentOf, type Grid, riseOver } from './grid.ts';
 import { SETTLED_RISE, type Settled, settledAtSpeed } from './settled.ts';
 import type { Drive, Stretch } from './stretches.ts';
-import type { TraceVehicle } from './vehicle.ts';
+import { acrossEngine, type TraceVehicle } from './vehicle.ts';
 import type { WarmUpCourse } from './warm-up-course.ts';
 
 export type HotSide =
@@ -38,8 +39,9 @@ export interface HotSideInput {
 
 /** Past the fan's figure by so much, still climbing, the fan has not come: switches are 2 to 3 K out, K. */
 const FAN_LATE = 4;
-/** The same where the log's own fan column says that it stands still, K. */
-const FAN_SEEN_STANDING = 3;
+/** The same where the log's own fan column says that it stands still, K, for so long, s. */
+const FAN_SEEN_STANDING = 2;
+const SEEN_FOR = 120;
 /** Too hot at speed when over the band by so much, K. */
 const CLEAR_OF_BAND = 4;
 /** Falls and rises of so many K within a minute while hot and not standing before a fan are swings. */
@@ -141,18 +143,35 @@ function heldAtSpeed({ grid, drive, vehicle }: HotSideInput, until: number): boo
 /** Standing, past the fan's figure for a minute, and not falling. */
 function standingPastFan({ grid, drive, vehicle, fan }: HotSideInput): number | undefined {
   if (vehicle.fanOn.from !== 'vehicle' && fan.from !== 'column') return undefined;
-  const line = vehicle.fanOn.high + (fan.from === 'column' ? FAN_SEEN_STANDING : FAN_LATE);
+  if (fan.from === 'column') return standingWithoutFan(grid, drive, fanLine(vehicle), fan);
+  const line = fanLine(vehicle) + FAN_LATE;
   const minute = Math.round(60 / grid.step);
   for (const { from, to } of drive?.standing ?? []) {
     for (let at = from; at + minute <= to; at++) {
       if (!((grid.smooth[at] ?? 0) > line)) continue;
-      const came =
-        fan.from === 'column' &&
-        fan.runs.some(
-          (run) => run.from <= (at + minute) * grid.step && (run.to ?? Infinity) >= at * grid.step,
-        );
-      if (!came && riseOver(grid, at, at + minute) > 0.002) return at + minute;
+      if (riseOver(grid, at, at + minute) > 0.002) return at + minute;
       break;
+    }
+  }
+  return undefined;
+}
+
+/** Two minutes over the fan's figure with the log's own column saying that it stands still. */
+function standingWithoutFan(
+  { smooth, step }: Grid,
+  drive: Drive | undefined,
+  starts: number,
+  fan: FanCourse,
+): number | undefined {
+  // One that came later, at a higher figure, is not dead.
+  if (fan.runs.some(({ on }) => on > starts)) return undefined;
+  const ran = (at: number) =>
+    fan.runs.some((run) => run.from <= at * step && (run.to ?? Number.POSITIVE_INFINITY) >= at * step);
+  for (const { from, to } of drive?.standing ?? []) {
+    let seconds = 0;
+    for (let at = from; at <= to; at++) {
+      seconds = (smooth[at] ?? 0) > starts + FAN_SEEN_STANDING && !ran(at) ? seconds + step : 0;
+      if (seconds >= SEEN_FOR) return at;
     }
   }
   return undefined;
@@ -177,7 +196,8 @@ function heldHigh({ grid, drive, vehicle, outside }: HotSideInput): Settled | un
   return settledAtSpeed(grid, drive).find(({ from, to, level, rise }) => {
     if (rise < -SETTLED_RISE || to - from < minutes) return false;
     const fast = extentOf(speed, to - minutes, to).high > MODERATE;
-    return level > Math.max(usual, opens.high + (fast ? FULL_LIFT : HALF_LIFT));
+    const over = (fast ? FULL_LIFT : HALF_LIFT) + acrossEngine(vehicle);
+    return level > Math.max(usual, opens.high + over);
   });
 }
 
@@ -188,7 +208,8 @@ function hotStretch({ grid, drive, band, vehicle }: HotSideInput): Stretch | und
     let seconds = 0;
     for (let at = from + 2 * minute; at <= to; at++) {
       const value = grid.smooth[at] ?? 0;
-      const line = Math.max(band.high[at] ?? Infinity, vehicle.cruise.high) + CLEAR_OF_BAND;
+      const usual = Math.max(band.high[at] ?? Number.POSITIVE_INFINITY, vehicle.cruise.high);
+      const line = usual + CLEAR_OF_BAND + acrossEngine(vehicle);
       seconds = value > line ? seconds + grid.step : 0;
       if (seconds >= 60) return true;
     }
@@ -217,9 +238,11 @@ function swings({
     if (!(fall >= SWING)) continue;
     const standing = drive?.standing.some(({ from, to }) => from <= at + near && to >= at);
     if (standing !== false && here > vehicle.fanOn.low - 5) continue;
-    // Then it must come back by itself within two minutes.
-    const back =
-      extentOf(smooth, at + near, at + near + Math.round(120 / step)).high - (smooth[at + near] ?? 0);
+    // Then it must come back by itself within two minutes; standing as quickly as it fell, or it is the tooth of a fan
+    // that starts at another figure than is known.
+    const within = standing === false ? 120 : 40;
+    const lowest = standing === false ? at + near : lowestFrom(smooth, at + near, near);
+    const back = extentOf(smooth, lowest, lowest + Math.round(within / step)).high - (smooth[lowest] ?? 0);
     if (!(back >= 0.6 * SWING)) continue;
     count++;
     if (count === 1) firstAt = at * step;
@@ -227,4 +250,11 @@ function swings({
     at += near;
   }
   return count > 0 ? { at: firstAt, largest, times: count } : undefined;
+}
+
+/** The first low point from here on, within so many points. */
+function lowestFrom(smooth: Float64Array, from: number, most: number): number {
+  let at = from;
+  while (at < from + most && (smooth[at + 1] ?? Number.POSITIVE_INFINITY) <= (smooth[at] ?? 0)) at++;
+  return at;
 }

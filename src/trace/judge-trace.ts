@@ -1,6 +1,7 @@
 /** A trace held against a vehicle: everything the page shows, in one call. */
 import { type ColdSide, coldSide } from './cold-side.ts';
 import { type Band, expectedBand, type HeaterSetting, leastFrom } from './expected-band.ts';
+import { type FanAsked, fanAsked } from './fan-asked.ts';
 import { type FanCourse, fanCourse } from './fan-course.ts';
 import { type Grid, toGrid } from './grid.ts';
 import { type HotSide, hotSide } from './hot-side.ts';
@@ -8,7 +9,8 @@ import { type Likeness, likenessOf } from './likeness.ts';
 import { type MonitorResult, thermostatMonitor } from './monitor.ts';
 import { type Start, startOf } from './outside.ts';
 import type { Trace } from './read/read-log.ts';
-import { checkSensor, type SensorCheck, stuckReading } from './sensor-faults.ts';
+import { checkSensor, type SensorCheck, type SensorFault } from './sensor-faults.ts';
+import { type StandingReading, standingReading } from './standing-reading.ts';
 import { type Drive, driveOf } from './stretches.ts';
 import type { TraceVehicle } from './vehicle.ts';
 import { judge, type Verdict } from './verdict.ts';
@@ -28,7 +30,10 @@ export interface Judged {
   band: Band | undefined;
   course: WarmUpCourse;
   fan: FanCourse;
+  asked: FanAsked;
   sensor: SensorCheck;
+  /** The reading no longer moves, and no coolant would stand there. */
+  standing: StandingReading | undefined;
   monitor: MonitorResult;
   likeness: Likeness | undefined;
   cold: ColdSide;
@@ -56,8 +61,9 @@ export function* judgeInParts(trace: Trace, vehicle: TraceVehicle, said: Said = 
   const drive = driveOf(grid);
   const start = startOf(grid, said.outside);
   const air = start.outside?.from === 'cold start' ? undefined : start.outside?.kelvin;
-  const stuck = stuckReading(usable.coolant, grid, drive, vehicle.opens.low, air);
-  const faults = stuck ? [...sensor.faults, stuck] : sensor.faults;
+  const standing = standingReading(trace.coolant, grid, drive, vehicle.opens.low, air);
+  // What it did before it came to stand is the same fault.
+  const faults = standing?.byStep ? [flatFault(standing), ...sensor.faults] : sensor.faults;
   yield;
   const heater = said.heater ?? 'unknown';
   const bandWith = (setting: HeaterSetting) =>
@@ -90,7 +96,19 @@ export function* judgeInParts(trace: Trace, vehicle: TraceVehicle, said: Said = 
   const hot = hotSide({ grid, drive, band, vehicle, course, fan: tracked, outside: start.outside?.kelvin });
   // Among swings a fall is no sign of a fan.
   const fan = hot.is === 'swings' && tracked.from === 'temperature' ? { ...tracked, runs: [] } : tracked;
-  const verdict = judge({ grid, vehicle, start, drive, course, fan, sensor: faults, cold, hot });
+  const asked = fanAsked(grid, drive, vehicle, fan);
+  const verdict = judge({
+    grid,
+    vehicle,
+    start,
+    drive,
+    course,
+    asked,
+    sensor: faults,
+    standing,
+    cold,
+    hot,
+  });
   return {
     grid,
     start,
@@ -98,11 +116,17 @@ export function* judgeInParts(trace: Trace, vehicle: TraceVehicle, said: Said = 
     band,
     course,
     fan,
+    asked,
     sensor: { ...sensor, faults },
+    standing,
     likeness,
     monitor: thermostatMonitor(grid, vehicle.opens.low, start.outside?.kelvin),
     cold,
     hot,
     verdict,
   };
+}
+
+function flatFault({ at, readings, from, to }: StandingReading): SensorFault {
+  return { kind: 'flat', at, times: readings, from, to };
 }

@@ -27,6 +27,8 @@ const EARLY = [-8, -13, -19, -26] as const;
 const LEAKS = [0.3, 0.6, 1] as const;
 /** Points compared at most: the course of a drive needs no more. */
 const POINTS = 1200;
+/** s. */
+const LONGEST_STEP = 60;
 
 /** A generator so that a page without a worker can stop between runs. */
 export function* likenessOf(
@@ -70,7 +72,8 @@ interface Coarse {
 }
 
 function thinned({ smooth, length }: Grid, drive: WarmUpDrive): Coarse {
-  const every = Math.max(1, Math.ceil(length / POINTS));
+  // The model takes steps of a minute at most: a log of a day has more points.
+  const every = Math.max(1, Math.min(Math.ceil(length / POINTS), Math.floor(LONGEST_STEP / drive.step)));
   const at = (values: Float64Array) =>
     Float64Array.from({ length: Math.ceil(length / every) }, (_, index) => values[index * every] ?? 0);
   return {

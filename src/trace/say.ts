@@ -3,6 +3,7 @@ import { type Habit, METRIC } from '../model/habit.ts';
 import { quantityText } from '../model/show-quantity.ts';
 import type { Refusal } from './cold-side.ts';
 import type { TraceEvent } from './events.ts';
+import { STAMP_TOLERANCE } from './expected-band.ts';
 import { pausedAtStamp } from './first-rise.ts';
 import type { Judged } from './judge-trace.ts';
 import { MONITOR_COLDEST, MONITOR_DISTANCE } from './monitor.ts';
@@ -65,7 +66,10 @@ export function tell(judged: Judged, vehicle: TraceVehicle, habit: Habit = METRI
     sentence: `${verdict.stop ? 'Stop. ' : ''}${parts.sentence}${likely}`,
     because: parts.because,
     next: parts.next,
-    open: verdict.open.map((refusal) => REFUSALS[refusal]),
+    open: verdict.open.map((refusal) => {
+      const words = REFUSALS[refusal];
+      return typeof words === 'string' ? words : words(judged, vehicle, habit);
+    }),
   };
 }
 
@@ -193,8 +197,8 @@ const FINDING_WORDS: Record<Judged['verdict']['finding'], Say> = {
   'sensor-stands-still': ({ sensor }, _vehicle, habit) => {
     const fault = sensor.faults[0];
     return {
-      sentence: `The reading stands still${fault ? ` at ${degrees(fault.to, habit)}` : ''} while the drive changes: that is not the coolant.`,
-      because: 'A controller that no longer trusts its sensor puts in a fixed figure.',
+      sentence: `The reading leaps${fault ? ` to ${degrees(fault.to, habit)}` : ''} and never moves again: that is not the coolant.`,
+      because: `${fault ? `At ${clockText(fault.at)}, from ${degrees(fault.from, habit)}. ` : ''}A controller that no longer trusts its sensor puts in a fixed figure.`,
       next: 'Read the codes, then compare scan tool and hose.',
     };
   },
@@ -238,7 +242,7 @@ function levelOf(cold: Judged['cold']): number {
   return cold.settled?.level ?? Number.NaN;
 }
 
-const REFUSALS: Record<Refusal, string> = {
+const REFUSALS: Record<Refusal, string | ((...of: Parameters<Say>) => string)> = {
   'too-short': 'The log is too short: two minutes are the least, twenty are good.',
   'no-speed':
     'The log has no road speed, and what a thermostat does shows at speed. Log it too, or choose its column below.',
@@ -251,12 +255,34 @@ const REFUSALS: Record<Refusal, string> = {
   'heater-unknown':
     'With the heater on full a sound engine may be this cold on such a day. Say below whether it was off, or log again with the blower off.',
   'hot-day': 'On so warm a drive an engine with its thermostat stuck open would have held as well.',
-  'near-the-limit': 'It is so near to the limit that sensor and stamp could make the difference.',
+  'near-the-limit': ({ cold }, { opens }, habit) =>
+    'settled' in cold && cold.settled && cold.settled.level < opens.low
+      ? `It reads ${degrees(cold.settled.level, habit)} at speed, under the ${figureText(opens, habit)} where it should start to open, by more than stamp and reading are out and by less than a thermostat is blamed for. Compare scan tool and hose, then log again.`
+      : 'It is so near to the limit that sensor and stamp could make the difference.',
   'dipped-once':
     'Hot, it fell once by several degrees and came back within two minutes, and nothing on the drive explains it. Air passing the sensor does that: level first, then log again.',
-  'vehicle-unknown':
-    'Whether these are the right figures depends on the stamp of its thermostat and its fan. Choose the vehicle.',
-  'fan-not-asked': 'The fan was not needed on this drive, or it does not show; nothing is said about it.',
+  'vehicle-unknown': ({ cold }, { opens }, habit) => {
+    const level = cold.is === 'unknown' ? cold.settled?.level : undefined;
+    const seen =
+      level !== undefined && level < opens.high + STAMP_TOLERANCE
+        ? `It regulates at ${degrees(level, habit)}: right for a stamp up to ${degrees(level + STAMP_TOLERANCE, habit)}, too low for a higher one. `
+        : 'Whether these are the right figures depends on the stamp of its thermostat and its fan. ';
+    return `${seen}Type the stamp and the fan’s figures below, or choose the vehicle.`;
+  },
+  'fan-not-asked': ({ asked, hot }, { fanOn }, habit) => {
+    const over = asked.is === 'not asked' ? asked.secondsOver : 0;
+    return over > 0
+      ? `Over ${figureText(fanOn, habit)}, where the fan starts, it stood for ${clockText(over)} only; nothing is said about the fan.`
+      : `The fan was not needed on this drive: highest ${degrees(hot.highest, habit)}, and it starts at ${figureText(fanOn, habit)}. Nothing is said about it.`;
+  },
+  'fan-did-not-show': ({ asked, fan }, { fanOn }, habit) =>
+    asked.is === 'did not show'
+      ? `The fan should have come at ${clockText(asked.at)}: over ${figureText(fanOn, habit)}, where it starts, for ${clockText(asked.seconds)}, to ${degrees(asked.highest, habit)}, and ${fan.from === 'column' ? 'the log’s fan column shows none' : 'nothing in the log shows that it ran'}. Let it idle up to that figure again and look.`
+      : '',
+  'stands-still': ({ standing }, _vehicle, habit) =>
+    standing
+      ? `The reading stands at ${degrees(standing.to, habit)} from ${clockText(standing.at)} to the end, whatever the drive does. It did not leap there, so this log does not prove that it is not the coolant. Read the codes and compare scan tool and hose before anything is judged by it.`
+      : '',
   'radiator-not-asked': 'The radiator was not put to work: that takes minutes at speed on a warm day.',
 };
 
@@ -301,8 +327,10 @@ export function eventText({ kind, until, at, from, kelvin }: TraceEvent, habit: 
       return 'The log begins';
     case 'reached':
       return `First reaches ${degrees(kelvin, habit)}`;
-    case 'pause':
+    case 'opens':
       return 'The rise breaks off: the thermostat starts to open';
+    case 'pause':
+      return 'The rise breaks off';
     case 'at speed':
       return `At speed${lasted}${course}`;
     case 'standing':

@@ -1,9 +1,7 @@
-/** What the coolant reading does that no coolant can: jumps, open and short circuit, a value that never moves. */
+/** What the coolant reading does that no coolant can: jumps, open and short circuit. */
 
 import { ZERO_CELSIUS } from '../physics/units.ts';
-import { extentOf, type Grid } from './grid.ts';
 import type { Channel } from './read/read-log.ts';
-import type { Drive } from './stretches.ts';
 
 export type SensorFaultKind = 'jump' | 'open' | 'short' | 'flat';
 
@@ -147,80 +145,4 @@ function returnsAt(
   for (let at = from + 1; at < time.length && (time[at] ?? 0) - (time[from] ?? 0) <= SPIKE; at++)
     if (keep[at] && Math.abs((value[at] ?? 0) - level) < JUMP / 2 + 1) return at;
   return undefined;
-}
-
-/** A reading that does not move for so long is none, s. */
-const STANDS_STILL = 480;
-/** Standing and at speed alike for so long, even a coarse reading would have moved, s. */
-const STILL_EVERYWHERE = 900;
-/** At changing speed for so long, the same, s. */
-const STILL_AT_LAST = 1200;
-/** All of it within so much, K. */
-const STILL_WITHIN = 0.3;
-/** While the speed moved by so much, m/s. */
-const SPEED_MOVED = 8;
-/** A thermostat holds a figure too; so near its stamp a steady one may be its work, K. */
-const REGULATED = 12;
-/** A log that shows steps as small as this would show a thermostat at work, K. */
-const FINE = 0.3;
-
-/** An engine no warmer than the air by this is cold: driven, it gains degrees each minute, thermostat or not, K. */
-const WARMER_THAN_AIR = 15;
-/** Cold, driven and not moving for so long, s. */
-const STANDS_COLD = 240;
-
-/**
- * A reading that stands while the drive changes, and that no thermostat holds so still.
- *
- * @param outside K, from something else than the coolant itself
- */
-export function stuckReading(
-  channel: Channel,
-  grid: Grid,
-  drive: Drive | undefined,
-  opens: number,
-  outside: number | undefined,
-): SensorFault | undefined {
-  const { coolant, speed } = grid.signals;
-  const shortest = Math.ceil(STANDS_STILL / grid.step);
-  const fine = finestStep(channel) <= FINE;
-  let from = 0;
-  for (let at = 1; at <= coolant.length; at++) {
-    if (
-      at < coolant.length &&
-      Math.abs((coolant[at] ?? Number.NaN) - (coolant[from] ?? Number.NaN)) <= STILL_WITHIN
-    )
-      continue;
-    const level = coolant[from] ?? 0;
-    const nearAir = outside !== undefined && level < outside + WARMER_THAN_AIR;
-    if (at - from >= shortest || (nearAir && at - from >= STANDS_COLD / grid.step)) {
-      const moved = drive && speed ? extentOf(speed, from, at - 1) : undefined;
-      const driven = moved !== undefined && moved.high - moved.low > SPEED_MOVED;
-      const exact = fine && coolant.subarray(from + 5, at - 5).every((each) => each === coolant[from + 5]);
-      const everywhere =
-        driven &&
-        at - from >= STILL_EVERYWHERE / grid.step &&
-        (at - from >= STILL_AT_LAST / grid.step ||
-          drive?.standing.some((each) => each.from >= from && each.to < at));
-      if (
-        exact ||
-        everywhere ||
-        (nearAir && moved && moved.high > SPEED_MOVED) ||
-        (driven && Math.abs(level - opens) > REGULATED)
-      )
-        return { kind: 'flat', at: from * grid.step, times: at - from, from: level, to: level };
-    }
-    from = at;
-  }
-  return undefined;
-}
-
-/** Smallest change between two readings that are not alike, K. */
-function finestStep({ value }: Channel): number {
-  let finest = Number.POSITIVE_INFINITY;
-  for (let at = 1; at < value.length; at++) {
-    const step = Math.abs((value[at] ?? 0) - (value[at - 1] ?? 0));
-    if (step > 1e-6 && step < finest) finest = step;
-  }
-  return finest;
 }

@@ -1,10 +1,11 @@
 /** From what the log shows to one verdict: what it is, how sure, what the log cannot tell, and what it means for the walk. */
 import type { ColdSide, Refusal } from './cold-side.ts';
-import type { FanCourse } from './fan-course.ts';
+import type { FanAsked } from './fan-asked.ts';
 import type { Grid } from './grid.ts';
 import type { HotSide } from './hot-side.ts';
 import type { Start } from './outside.ts';
 import type { SensorFault } from './sensor-faults.ts';
+import type { StandingReading } from './standing-reading.ts';
 import type { Drive } from './stretches.ts';
 import type { TraceVehicle } from './vehicle.ts';
 import type { WarmUpCourse } from './warm-up-course.ts';
@@ -56,8 +57,9 @@ export interface Seen {
   start: Start;
   drive: Drive | undefined;
   course: WarmUpCourse;
-  fan: FanCourse;
+  asked: FanAsked;
   sensor: readonly SensorFault[];
+  standing: StandingReading | undefined;
   cold: ColdSide;
   hot: HotSide;
 }
@@ -176,9 +178,11 @@ export function judge(seen: Seen): Verdict {
   const complete = meaning.stop || finding.id.startsWith('sensor');
   const open: Refusal[] = [
     ...('because' in cold ? cold.because : []),
-    ...(fanSeen(seen) ? [] : ['fan-not-asked' as const]),
+    ...fanOpen(seen),
     ...(radiatorAsked(seen) ? [] : ['radiator-not-asked' as const]),
   ];
+  // A fan that should have come is said whatever else the log cannot tell.
+  const cannotTell = [...finding.because, ...fanOpen(seen).filter((each) => each === 'fan-did-not-show')];
   return {
     finding: finding.id,
     sure: finding.sure,
@@ -186,7 +190,7 @@ export function judge(seen: Seen): Verdict {
     causes: causesOf(finding.id, seen),
     symptom: meaning.symptom,
     outcomes: finding.id.startsWith('sensor') ? sensorOutcomes(finding.id) : outcomesOf(seen),
-    open: finding.id === 'cannot-tell' ? finding.because : complete ? [] : open,
+    open: finding.id === 'cannot-tell' ? cannotTell : complete ? [] : open,
   };
 }
 
@@ -208,7 +212,7 @@ function found(id: FindingId, sure: boolean): Found {
   return { id, sure: sure ? 'clear' : 'likely', because: [] };
 }
 
-function findingOf({ grid, vehicle, sensor, start, hot, cold }: Seen): Found {
+function findingOf({ grid, vehicle, sensor, standing, start, hot, cold }: Seen): Found {
   for (const { kind, times } of sensor) {
     if (kind === 'jump') return found('sensor-jumps', times > 1);
     if (kind === 'flat') return found('sensor-stands-still', true);
@@ -236,6 +240,7 @@ function findingOf({ grid, vehicle, sensor, start, hot, cold }: Seen): Found {
   }
   if ((start.underAir ?? 0) > UNDER_AIR || (start.underOneAir ?? 0) > UNDER_ONE_AIR)
     return found('sensor-under-air', false);
+  if (standing) return { id: 'cannot-tell', sure: 'not at all', because: ['stands-still'] };
   switch (cold.is) {
     case 'falls':
     case 'stays low':
@@ -250,7 +255,7 @@ function findingOf({ grid, vehicle, sensor, start, hot, cold }: Seen): Found {
       // Past every usual fan figure, and this vehicle's is not known: nobody calls that sound.
       if (vehicle.fanOn.from === 'general' && hot.highest > vehicle.fanOn.high + 2)
         return { id: 'cannot-tell', sure: 'not at all', because: ['vehicle-unknown'] };
-      return found('sound', cold.is === 'holds');
+      return found('sound', cold.is === 'holds' && vehicle.opens.from === 'vehicle');
     case 'unknown':
       return {
         id: 'cannot-tell',
@@ -264,8 +269,11 @@ function dipped(hot: HotSide): boolean {
   return hot.is === 'not hot' && hot.dip !== undefined;
 }
 
-function fanSeen({ fan, hot }: Seen): boolean {
-  return fan.runs.length > 0 || hot.is === 'no fan' || hot.is === 'fan does not help';
+/** What is left open of the fan. */
+function fanOpen({ asked, hot }: Seen): Refusal[] {
+  if (hot.is === 'no fan' || hot.is === 'fan does not help') return [];
+  if (asked.is === 'came') return [];
+  return [asked.is === 'did not show' ? 'fan-did-not-show' : 'fan-not-asked'];
 }
 
 function sensorOutcomes(finding: FindingId): Outcome[] {
@@ -279,7 +287,7 @@ function radiatorAsked({ drive, start }: Seen): boolean {
   return (drive?.secondsAtSpeed ?? 0) > 300 && (start.outside?.kelvin ?? 0) > WARM_DAY;
 }
 
-function outcomesOf({ grid, vehicle, drive, course, fan, cold, hot, start }: Seen): Outcome[] {
+function outcomesOf({ grid, vehicle, drive, course, asked, cold, hot, start }: Seen): Outcome[] {
   const outcomes: Outcome[] = [];
   const cruise = {
     holds: 'holds',
@@ -292,7 +300,7 @@ function outcomesOf({ grid, vehicle, drive, course, fan, cold, hot, start }: See
   }[cold.is];
   if (hot.is === 'swings') outcomes.push({ test: 'cruise-trace', outcome: 'jumps' });
   else if (cruise) outcomes.push({ test: 'cruise-trace', outcome: cruise });
-  const idle = idleOutcome(hot, fan, grid, drive, vehicle);
+  const idle = idleOutcome(hot, asked, grid, drive, vehicle);
   if (idle) outcomes.push({ test: 'idle-to-fan-trace', outcome: idle });
   if (start.state === 'cold') {
     const outcome = hot.is === 'straight past' ? 'too-fast' : cold.is === 'stays low' ? 'never' : undefined;
@@ -312,7 +320,7 @@ const LONG_IDLE = 900;
 
 function idleOutcome(
   hot: HotSide,
-  fan: FanCourse,
+  asked: FanAsked,
   grid: Grid,
   drive: Drive | undefined,
   vehicle: TraceVehicle,
@@ -320,10 +328,11 @@ function idleOutcome(
   if (hot.is === 'swings') return undefined;
   if (hot.is === 'no fan') return 'climbs-no-fan';
   if (hot.is === 'fan does not help') return 'climbs-with-fan';
-  if (fan.runs.some(({ off, on }) => off !== undefined && off < on - 1)) return 'cycles';
+  if (asked.is === 'came' && asked.runs.some(({ off, on }) => off !== undefined && off < on - 1))
+    return 'cycles';
   const idled = drive?.standing.some(
     ({ from, to }) =>
       (to - from) * grid.step >= LONG_IDLE && (grid.smooth[to] ?? 999) < vehicle.fanOn.low - 3,
   );
-  return idled && fan.runs.length === 0 ? 'never-gets-there' : undefined;
+  return idled && asked.is === 'not asked' ? 'never-gets-there' : undefined;
 }

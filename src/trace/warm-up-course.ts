@@ -61,7 +61,8 @@ function findPause(grid: Grid): WarmUpCourse['pause'] {
     for (let at = from; at < to; at++) sum += speed?.[at] ?? 0;
     return sum / Math.max(1, to - from);
   };
-  for (let at = 2 * window; at + window < smooth.length; at++) {
+  const end = Math.min(smooth.length - window, endOfFirstRise(grid));
+  for (let at = 2 * window; at < end; at++) {
     const before = riseOver(grid, at - 2 * window, at);
     const after = riseOver(grid, at, at + window);
     if (!(before > LEAST_RISE) || !(after < PAUSE_SHARE * before)) continue;
@@ -72,6 +73,35 @@ function findPause(grid: Grid): WarmUpCourse['pause'] {
     return { at: at * step, kelvin: smooth[at] ?? 0 };
   }
   return undefined;
+}
+
+/** Risen by so much from the start, K, it has begun to warm up. */
+const BEGUN = 15;
+/** Five minutes without rising by more than this, or a fall of so much: the first rise is over, K. */
+const LEVEL = 1.5;
+const LEVEL_FOR = 300;
+const FELL = 4;
+/** Speeding up hides the break for so long, s. */
+const HIDDEN = 180;
+
+/** The point after which nothing is the first rise any more: a thermostat opens once from cold. */
+function endOfFirstRise({ smooth, step }: Grid): number {
+  const start = smooth.find(Number.isFinite) ?? 0;
+  const span = Math.round(LEVEL_FOR / step);
+  const hidden = Math.round(HIDDEN / step);
+  let top = start;
+  let since = 0;
+  for (let at = 0; at < smooth.length; at++) {
+    const here = smooth[at] ?? Number.NaN;
+    if (here > top + LEVEL) {
+      top = here;
+      since = at;
+    }
+    if (top < start + BEGUN) since = at;
+    else if (at - since > span) return since + hidden;
+    else if (here < top - FELL) return at + hidden;
+  }
+  return smooth.length;
 }
 
 function goesStraightPast({ smooth, signals }: Grid, vehicle: TraceVehicle, start: number): boolean {

@@ -22,7 +22,7 @@ export interface Run {
 const NEAR_OPENING = 5;
 
 export function runOne(seed: number, asAsked = false): Run {
-  const { fault, outside, text, sheet, car } = simulate(seed, asAsked);
+  const { fault, truth, outside, text, sheet, car } = simulate(seed, asAsked);
   const read = finish(readLog(text));
   if (!read.ok)
     return {
@@ -43,7 +43,7 @@ export function runOne(seed: number, asAsked = false): Run {
       : fault === 'fan dead' && highest < car.fanOn
         ? 'fan not reached'
         : undefined;
-  return { seed, fault, outside, finding, score: score(fault, verdict), open, notAsked };
+  return { seed, fault, outside, finding, score: score(truth, verdict), open, notAsked };
 }
 
 /** Counts by a key, in the order met. */

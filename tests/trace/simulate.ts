@@ -4,10 +4,29 @@ import type { VehicleFigures } from '../../src/trace/vehicle.ts';
 import { type Car, drive, FAULTS, type Fault, makeCar } from './car.ts';
 import { type Random, randomOf } from './random.ts';
 import { driveOver, type Leg, randomLegs } from './route.ts';
+import type { Truth } from './score.ts';
 import { type LogStyle, randomStyle, writeLog } from './write-log.ts';
+
+/** Causes on the shelf that are this fault. */
+const CAUSES: Record<Fault, readonly string[]> = {
+  none: [],
+  'thermostat stuck open': ['thermostat-stuck-open'],
+  'thermostat opens early': ['thermostat-opens-early'],
+  'thermostat stuck shut': ['thermostat-stuck-shut'],
+  'thermostat opens late': ['thermostat-opens-late', 'thermostat-stuck-shut'],
+  'pump moves nothing': ['pump-impeller-failed'],
+  'air in the system': ['trapped-air'],
+  'fan dead': ['fan-motor-dead'],
+  'radiator blocked': ['radiator-fins-blocked', 'radiator-blocked-inside'],
+  'sensor reads low': ['sensor-reads-low'],
+  'sensor jumps': ['sensor-intermittent'],
+  'sensor open': ['sensor-open-circuit'],
+  'sensor stands still': ['sensor-open-circuit', 'sensor-intermittent'],
+};
 
 export interface Simulated {
   fault: Fault;
+  truth: Truth;
   /** °C. */
   outside: number;
   text: string;
@@ -39,8 +58,14 @@ export function simulate(seed: number, asAsked = false): Simulated {
       ? outside + random.between(-1, 3)
       : random.between(Math.min(50, car.opens), car.opens);
   const readings = drive(car, driveOver(legs, outside, random), startAt, random);
+  const asked = readings.filter(({ coolant }) => coolant > car.fanOn + 1).length;
   return {
     fault,
+    truth: {
+      causes: CAUSES[fault],
+      ...(fault === 'fan dead' && { fanAsked: asked }),
+      ...(fault === 'radiator blocked' && { needsRadiator: true }),
+    },
     outside,
     text: writeLog(readings, asAsked ? complete(randomStyle(random)) : randomStyle(random), random),
     sheet: sheetOf(car, random),

@@ -156,10 +156,14 @@ test('one air alone: 12 K under it at a cold start is the sensor, 9 K may be the
   expect(start(-9).verdict.finding).toBe('cannot-tell');
 });
 
-test('cold and driven, a reading that stays within 15 K of the air is none', () => {
+test('cold and driven, a reading that stays within 15 K of the air makes the log doubtful and blames nobody', () => {
   const rows = Array.from({ length: 400 }, (_, second) => `${second},2,${second < 20 ? 0 : 95},-8`);
-  const { verdict } = judged(`time (s),coolant (°C),speed (km/h),ambient (°C)\n${rows.join('\n')}`, STAMP_87);
-  expect(verdict.finding).toBe('sensor-stands-still');
+  const { verdict, told } = judged(
+    `time (s),coolant (°C),speed (km/h),ambient (°C)\n${rows.join('\n')}`,
+    STAMP_87,
+  );
+  expect(verdict).toMatchObject({ finding: 'cannot-tell', causes: [] });
+  expect(told.open.join(' ')).toMatch(/stands at 2.°C from 0:00 to the end.*compare scan tool and hose/);
 });
 
 test.each([
@@ -219,9 +223,16 @@ describe('what a log cannot tell is said', () => {
     expect(told.open.join(' ')).toContain('fan was not needed');
   });
 
-  test('without a vehicle the general ranges are used and called so', () => {
-    const { told } = judged(simulated(stampedCar('none'), 15), undefined);
-    expect(told.sentence).toContain('(general)');
+  test('without a stamp what regulates is not called held: it is said for which stamps it would be right', () => {
+    const { verdict, told } = judged(simulated(stampedCar('none'), 15), undefined);
+    expect(verdict).toMatchObject({ finding: 'cannot-tell', causes: [] });
+    expect(told.open.join(' ')).toMatch(
+      /regulates at 8[5-8].°C: right for a stamp up to (8[89]|9[01]).°C, too low for a higher one.*Type the stamp/,
+    );
+    // As high as the highest stamp holds it is sound whatever the stamp, and the range is called general.
+    const high = judged(simulated(stampedCar('none', { opens: 92, fanOn: 101 }), 15), undefined);
+    expect(high.verdict).toMatchObject({ finding: 'sound', sure: 'likely' });
+    expect(high.told.sentence).toContain('(general)');
   });
 });
 
@@ -282,7 +293,7 @@ describe('beside the verdict', () => {
     const result = judged(handLog(SOUND_RUN, 15), STAMP_88);
     const events = eventsOf(result, result.vehicle);
     expect(events.map(({ at }) => at)).toEqual(events.map(({ at }) => at).sort((a, b) => a - b));
-    const pause = events.find(({ kind }) => kind === 'pause');
+    const pause = events.find(({ kind }) => kind === 'opens');
     expect((pause?.kelvin ?? 0) - 273.15).toBeGreaterThan(86);
     expect(events.filter(({ kind }) => kind === 'fan on')).toHaveLength(2);
     expect(events.some(({ kind }) => kind === 'at speed')).toBe(true);

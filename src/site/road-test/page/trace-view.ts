@@ -96,6 +96,7 @@ function recordLink(address: URL, id: string, title: string | undefined): HTMLEl
 
 /** Kinds that get their number on the line; the others stand in the table only. */
 const MARKED: ReadonlySet<TraceEvent['kind']> = new Set([
+  'opens',
   'pause',
   'at speed',
   'standing',

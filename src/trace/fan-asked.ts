@@ -1,0 +1,57 @@
+/** Whether the drive ever asked for the fan, and whether it came: a fan that was not needed is not judged. */
+import type { FanCourse, FanRun } from './fan-course.ts';
+import type { Grid } from './grid.ts';
+import { type Drive, type Stretch, stretchesWhere } from './stretches.ts';
+import type { TraceVehicle } from './vehicle.ts';
+
+export type FanAsked =
+  /** Ran about where it should. */
+  | { is: 'came'; runs: readonly FanRun[] }
+  /** Over its start for minutes, and nothing shows that it ran: seconds, and the highest then in K. */
+  | { is: 'did not show'; at: number; seconds: number; highest: number }
+  /** Never so warm, or only for moments. */
+  | { is: 'not asked'; secondsOver: number };
+
+/** A switch and a sensor are each a degree or two out: so far over its start a fan has been asked for, K. */
+const OVER = 1;
+/** And for so long, s. */
+const LASTING = 120;
+/** A fan that ran so far under its start ran for the air conditioning, or always, K. */
+const UNDER_START = 5;
+/** A switch in the radiator feels the outlet, cooler than what the reading shows by about this (common practice), K. */
+export const SWITCH_IN_RADIATOR = 6;
+
+/** Reading at which the fan has to have started, K. */
+export function fanLine({ fanOn, layout }: TraceVehicle): number {
+  return fanOn.high + (layout['fan-switched-by'] === 'switch in the radiator' ? SWITCH_IN_RADIATOR : 0);
+}
+
+/** Without a column only standing shows a fan; at speed the wind does its work. */
+export function fanAsked(
+  grid: Grid,
+  drive: Drive | undefined,
+  vehicle: TraceVehicle,
+  fan: FanCourse,
+): FanAsked {
+  const { smooth, step } = grid;
+  const runs = fan.runs.filter(({ on }) => on > vehicle.fanOn.low - UNDER_START);
+  if (runs.length > 0) return { is: 'came', runs };
+  const line = fanLine(vehicle) + OVER;
+  const over = (at: number) => (smooth[at] ?? 0) > line;
+  const places: readonly Stretch[] =
+    fan.from === 'column' ? [{ from: 0, to: smooth.length - 1 }] : (drive?.standing ?? []);
+  const stretches = places.flatMap(({ from, to }) =>
+    stretchesWhere(to - from + 1, (at) => over(from + at), 1).map((each) => ({
+      from: each.from + from,
+      to: each.to + from,
+    })),
+  );
+  const seconds = ({ from, to }: Stretch) => (to - from) * step;
+  const longest = stretches.sort((a, b) => seconds(b) - seconds(a))[0];
+  const secondsOver = longest ? seconds(longest) : 0;
+  // With a general range nobody knows where this one starts.
+  if (!longest || secondsOver < LASTING || vehicle.fanOn.from !== 'vehicle')
+    return { is: 'not asked', secondsOver };
+  const highest = smooth.subarray(longest.from, longest.to + 1).reduce((a, b) => Math.max(a, b), 0);
+  return { is: 'did not show', at: longest.from * step, seconds: secondsOver, highest };
+}
