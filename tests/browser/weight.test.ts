@@ -33,6 +33,7 @@ const LIMITS: Record<string, number> = {
 const MORE: Record<string, number> = {
   'procedures/gravity-fill-and-bleed.html': 13_400,
   'procedures/final-proof-run.html': 12_800,
+  'procedures/thermostat-replace.html': 12_400,
   'causes/index.html': 18_000,
   'procedures/index.html': 14_200,
   'codes/index.html': 12_500,
