@@ -11,6 +11,8 @@ const ALLOWED: Record<string, readonly string[]> = {
   diagnosis: [],
   recogniser: [],
   trace: ['physics', 'model'],
+  // The simulated car judges the shelf: what it may not read it cannot repeat.
+  car: ['physics'],
   // The frequency words stand with the arithmetic that gives them their numbers.
   model: ['diagnosis'],
   calculators: ['model', 'physics'],
@@ -20,7 +22,7 @@ const ALLOWED: Record<string, readonly string[]> = {
 };
 
 /** Folders that run anywhere: no Node, no DOM library, no Astro. */
-const PURE = ['physics', 'diagnosis', 'recogniser', 'trace', 'model', 'calculators'];
+const PURE = ['physics', 'diagnosis', 'recogniser', 'trace', 'model', 'calculators', 'car'];
 const PACKAGES_OF_PURE = new Set(['zod', 'fastest-levenshtein', 'papaparse']);
 
 /** Code of the site that runs in the browser, that runs when the site is built, and that may run in either. */
@@ -185,6 +187,13 @@ test('no circle of imports inside src/site, of types neither', () => {
   };
   for (const { file } of inSite) follow(file, []);
   expect(circles).toEqual([]);
+});
+
+test('the simulated car reads no evidence, prior or tree, and no file at all', () => {
+  const read = importsOf('car').filter(({ target }) => !/^\.{1,2}\/(physics\/)?[\w-]+\.ts$/.test(target));
+  expect(read.map(({ file, line, target }) => `${relative('.', file)}:${line} imports ${target}`)).toEqual(
+    [],
+  );
 });
 
 test('pure folders touch no document, window or storage', () => {
