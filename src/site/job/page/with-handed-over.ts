@@ -20,14 +20,22 @@ export function withHandedOver(job: Job, handed: HandedOver, vehicle: Job['vehic
 
 /**
  * The walk of the card's complaint says what its answers prove now: a cause that is not proven after all, or another one, takes
- * with it what was drafted for the customer. Another walk that has come to nothing yet leaves what was proven.
+ * with it what was drafted for the customer. A walk that has come less far, or another one, leaves what was proven.
  */
 function withProven(job: Job, { complaint, proven, answers = [] }: HandedOver): Job {
   const before = job.proven;
   const isSameWalk = answers.length > 0 && complaint?.id === job.complaint?.id;
-  const now = isSameWalk ? proven : (proven ?? before);
+  const now = isSameWalk && saysMore(job.answers, answers) ? proven : (proven ?? before);
   const { proven: _, ...rest } = before?.id === now?.id ? job : withoutDraft(job);
   return { ...rest, ...(now && { proven: now }) };
+}
+
+/** Whether answers change one that is there, or hold all of them and others besides. */
+function saysMore(before: Job['answers'], given: Job['answers']): boolean {
+  const there = new Map(before.map(({ key, answer }) => [key, answer]));
+  const isChanged = given.some(({ key, answer }) => there.has(key) && there.get(key) !== answer);
+  const keys = new Set(given.map(({ key }) => key));
+  return isChanged || [...there.keys()].every((key) => keys.has(key));
 }
 
 /** One visit, two complaints: the card is headed by the later, and the earlier stands in a remark. */
