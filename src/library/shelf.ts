@@ -39,5 +39,6 @@ export function emptyRecords(): Records {
     caution: new Map(),
     vehicle: new Map(),
     note: new Map(),
+    case: new Map(),
   };
 }

@@ -11,9 +11,13 @@ export const KINDS = {
   caution: { folder: 'cautions', one: 'caution', many: 'Cautions' },
   vehicle: { folder: 'vehicles', one: 'vehicle', many: 'Vehicles' },
   note: { folder: 'notes', one: 'shop note', many: 'Shop notes' },
+  case: { folder: 'cases', one: 'case', many: 'Cases' },
 } as const;
 
 export type Kind = keyof typeof KINDS;
+
+/** Kinds with a page for each record; a case is read by the tests and has none. */
+export const PAGE_KINDS = (Object.keys(KINDS) as Kind[]).filter((kind) => kind !== 'case');
 
 export const KIND_NAMES = Object.keys(KINDS) as Kind[];
 

@@ -1,5 +1,6 @@
 /** The schema of each kind: the only description of a record. */
 import type { z } from 'zod';
+import { caseSchema } from './case.ts';
 import { causeSchema } from './cause.ts';
 import { cautionSchema } from './caution.ts';
 import { codeSchema } from './code.ts';
@@ -25,6 +26,7 @@ export const SCHEMAS = {
   caution: cautionSchema,
   vehicle: vehicleSchema,
   note: noteSchema,
+  case: caseSchema,
 } as const satisfies Record<Kind, z.ZodType>;
 
 /** The parsed record of a kind. */

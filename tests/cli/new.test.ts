@@ -38,6 +38,7 @@ const TITLES: Record<Exclude<Kind, 'tree'>, string> = {
   vehicle: 'Tarn 2.0',
   note: 'Cap stamped 1.4',
   symptom: 'Hisses after parking',
+  case: 'Cap leaks on the Tarn',
 };
 
 test('each kind, one after the other, leaves the shelf without an error', async () => {

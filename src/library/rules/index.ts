@@ -3,6 +3,7 @@ import type { Rule } from '../rule.ts';
 import { alias } from './alias.ts';
 import { badDate } from './bad-date.ts';
 import { byteOrderMark } from './byte-order-mark.ts';
+import { caseCannotBe } from './case-cannot-be.ts';
 import { causeOnNoVehicle } from './cause-on-no-vehicle.ts';
 import { causeWithoutEnd } from './cause-without-end.ts';
 import { causeWithoutEvidence } from './cause-without-evidence.ts';
@@ -106,6 +107,7 @@ export const RULES: readonly Rule[] = [
   stepNeverReached,
   endWithoutProof,
   endWithoutRepair,
+  caseCannotBe,
   causeOnNoVehicle,
   causeWithoutEnd,
   causeWithoutEvidence,

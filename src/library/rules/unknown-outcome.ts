@@ -2,7 +2,7 @@ import type { Fault, Path } from '../finding.ts';
 import { listed, nearestOf } from '../nearest.ts';
 import type { ShelfRule } from '../rule.ts';
 
-/** Outcomes are named in three places besides the test's own list: evidence, otherwise, and a cause's proof. */
+/** Outcomes are named in four places besides the test's own list: evidence, otherwise, a cause's proof, and what a case shows. */
 export const unknownOutcome: ShelfRule = {
   id: 'unknown-outcome',
   level: 'error',
@@ -36,6 +36,11 @@ export const unknownOutcome: ShelfRule = {
         for (const outcome of Object.keys(row))
           hold(file, ['evidence', cause, outcome], 'key', outcome, id, known);
     }
+    for (const { file, data } of records.case.values())
+      for (const [test, { sees }] of Object.entries(data.shows)) {
+        const outcomes = records.test.get(test)?.data.outcomes;
+        if (outcomes) hold(file, ['shows', test, 'sees'], 'value', sees, test, Object.keys(outcomes));
+      }
     for (const { file, data } of records.cause.values()) {
       for (const [at, other] of (data.confirm?.or ?? []).entries()) {
         const outcomes = records.test.get(other.test)?.data.outcomes;

@@ -2,7 +2,7 @@
 import { item } from '../../diagnosis/arrays.ts';
 import type { Entry } from '../../library/shelf.ts';
 import { FIGURE_PATHS, FIGURES, figureFits } from '../../model/figures.ts';
-import { KIND_NAMES, type Kind } from '../../model/kinds.ts';
+import { type Kind, PAGE_KINDS } from '../../model/kinds.ts';
 import { entriesOf } from '../shelf/record-pages.ts';
 import { shelf } from '../shelf/shelf.ts';
 import { bookingFor, commonestCase, countedFor } from '../walk/build/booking.ts';
@@ -39,7 +39,7 @@ export async function treeStates(): Promise<TreeState[]> {
 
 /** Records whose review is past, the longest first. @param today a day as 2026-11-25 */
 export function dueForReview(today: string): { entry: Entry<Kind>; since: string }[] {
-  return KIND_NAMES.flatMap((kind) => entriesOf(kind) as Entry<Kind>[])
+  return PAGE_KINDS.flatMap((kind) => entriesOf(kind) as Entry<Kind>[])
     .map((entry) => ({
       entry,
       since: addMonths(entry.data.reviewed, entry.data['review-every'] ?? shelf.shop['review-every']),
