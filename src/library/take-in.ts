@@ -1,7 +1,8 @@
 /** Saved note files and job-card exports into files of the shelf. Nothing is written here: what is handed back can be. */
 import { isDeepStrictEqual } from 'node:util';
 import { parse } from 'yaml';
-import { jobCardsSchema, LARGEST_EXPORT } from '../model/job.ts';
+import { jobCardsSchema } from '../model/job.ts';
+import { LARGEST_EXPORT } from '../model/job-limits.ts';
 import type { Note } from '../model/note.ts';
 import { notePath, noteText } from '../model/note-file.ts';
 import { ID_FORM } from '../model/scalars.ts';

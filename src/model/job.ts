@@ -1,5 +1,6 @@
 /** The job card: what one visit of one vehicle has collected. Kept on the device, exported as JSON, printed as sheets. */
 import { z } from 'zod';
+import { LITRE_WAYS, LONGEST_NAME } from './job-limits.ts';
 import { noteSchema } from './note.ts';
 import { idSchema } from './scalars.ts';
 
@@ -23,8 +24,6 @@ const readingSchema = z.strictObject({
   what: words(200).describe('What was measured.'),
   value: words(1000).describe('The reading with its unit, or a calculator’s answer.'),
 });
-
-export const LITRE_WAYS = ['drained', 'filled', 'topped up after the drive'] as const;
 
 const litresSchema = z.strictObject({
   id: idSchema,
@@ -54,9 +53,6 @@ const openItemSchema = z.strictObject({
   what: words(200).describe('What is still to be done or read.'),
   done: z.strictObject({ at: momentSchema, value: words(200) }).optional(),
 });
-
-/** Characters of a card's name. */
-export const LONGEST_NAME = 120;
 
 export const jobSchema = z.strictObject({
   id: idSchema,
@@ -95,9 +91,6 @@ export const jobSchema = z.strictObject({
   did: words(3000).describe('For the customer: what was done.'),
   watch: words(3000).describe('For the customer: what to watch.'),
 });
-
-/** Bytes of the largest export that is read: more than any device keeps. */
-export const LARGEST_EXPORT = 8 * 1024 * 1024;
 
 /** What is exported and imported: cards, and notes not yet handed over. */
 export const jobCardsSchema = z.strictObject({

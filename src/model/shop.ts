@@ -1,10 +1,7 @@
 import { z } from 'zod';
+import { HOST_KINDS } from './host-kinds.ts';
 import { layoutSharesSchema } from './layout-schema.ts';
 import { lineSchema, textSchema } from './scalars.ts';
-
-/** Kinds of repository host whose page for a new file is known. */
-export const HOST_KINDS = ['github', 'gitlab', 'forgejo', 'bitbucket'] as const;
-export type HostKind = (typeof HOST_KINDS)[number];
 
 /** content/shop.yaml: the workshop itself. */
 export const shopSchema = z.strictObject({

@@ -106,7 +106,8 @@ describe('what it says', () => {
     const { page } = watched;
     await openForm(page);
     expect(await page.getByText('Nothing is written here').count()).toBe(0);
-    await page.getByRole('button', { name: /^Save: \d+ to go$/ }).click();
+    await page.getByRole('button', { name: /^Save/ }).click();
+    await page.getByRole('button', { name: /^Save: \d+ to go$/ }).waitFor();
     expect(
       await page.getByLabel('What it is about, in one line').evaluate((field) => field.matches(':focus')),
     ).toBe(true);

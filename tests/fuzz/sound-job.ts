@@ -1,6 +1,6 @@
 import type { Job } from '../../src/model/job.ts';
 import type { Note } from '../../src/model/note.ts';
-import type { NoteDraft } from '../../src/site/note/page/note-drafts.ts';
+import type { NoteDraft } from '../../src/site/note/note-draft.ts';
 
 const AT = '2026-11-25T14:10:00.000Z';
 

@@ -40,10 +40,10 @@ const ROOMS: Record<string, readonly string[]> = {
   vehicle: [],
   walk: [],
   'road-test': [],
-  job: [],
+  job: ['note'],
   calculator: ['drawings'],
   // In the browser. The types of what hangs on the window are the features'.
-  browser: ['job', 'vehicle', 'walk'],
+  browser: ['job', 'note', 'vehicle', 'walk'],
   'note/page': ['browser', 'note', 'text'],
   'search/page': ['browser', 'search'],
   'vehicle/page': ['browser', 'vehicle', 'text'],

@@ -2,6 +2,8 @@
 import type { Habit } from '../../model/habit.ts';
 import type { HandedOver } from '../job/handed-over.ts';
 import type { JobPlan } from '../job/job-plan.ts';
+import type { JobTransfer } from '../job/job-transfer.ts';
+import type { NoteCheck } from '../note/note-check.ts';
 import type { VehicleSheet } from '../vehicle/vehicle-sheet.ts';
 import type { MakeKnownList } from '../walk/known-list.ts';
 import type { button, element } from './element.ts';
@@ -55,6 +57,10 @@ export interface PageGlobals {
    * @param waiting its worker; none once it has taken over
    */
   offerVersion?(place: Element, waiting: ServiceWorker | undefined): void;
+  /** There once scripts/job-transfer.js is loaded. */
+  jobTransfer?: JobTransfer;
+  /** There once scripts/note-check.js is loaded. */
+  noteCheck?: NoteCheck;
   /** There once scripts/hand-over.js is loaded. */
   putOnJobCard?: (handed: HandedOver) => HTMLElement;
   /** There once a vehicle or other units are chosen; on a page with a walk, from the start. */

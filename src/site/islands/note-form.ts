@@ -1,22 +1,17 @@
 /** The note form: kept at every key, checked by the shelf's own rules, handed over as the file it becomes. */
-import { checkNote, type NoteFault } from '../../library/check-note.ts';
-import { isNote, type Note, type UnfinishedNote } from '../../model/note.ts';
+import type { NoteFault } from '../../library/check-note.ts';
+import { HOST_KINDS } from '../../model/host-kinds.ts';
+import type { Note } from '../../model/note.ts';
 import { idFromTitle, notePath, noteText } from '../../model/note-file.ts';
-import { HOST_KINDS } from '../../model/shop.ts';
 import '../browser/page-globals.ts';
 import { keepsAnything, merged } from '../browser/device-store.ts';
 import { button, element } from '../browser/element.ts';
 import { followFields, unkeptWarning } from '../browser/kept-fields.ts';
+import { loadScript } from '../browser/load-script.ts';
 import { saveFile } from '../browser/save-file.ts';
 import { newFilePage } from '../note/host-address.ts';
-import {
-  DRAFT_FIELDS,
-  type DraftField,
-  drafts,
-  type NoteDraft,
-  newDraft,
-  noteOf,
-} from '../note/page/note-drafts.ts';
+import type { DraftField, NoteDraft } from '../note/note-draft.ts';
+import { DRAFT_FIELDS, drafts, newDraft, noteOf } from '../note/page/note-drafts.ts';
 import { dayAndTimeText } from '../text/day-and-time.ts';
 
 type Field = HTMLInputElement | HTMLSelectElement | HTMLTextAreaElement;
@@ -37,6 +32,8 @@ class NoteForm extends HTMLElement {
   /** Fields somebody has been in: only there a fault is told at the field before the end. */
   private readonly visited = new Set<string>();
   private readonly taken = new Set<string>();
+  /** What the last check found. */
+  private faults: readonly { field: DraftField }[] = [];
   /** Figures as the shelf has them, by vehicle and path. */
   private present: Record<string, Record<string, string>> = {};
 
@@ -49,6 +46,7 @@ class NoteForm extends HTMLElement {
     this.addEventListener('input', (event) => this.typed(event.target));
     this.addEventListener('change', (event) => this.left(event.target));
     this.addEventListener('focusout', (event) => this.left(event.target));
+    this.addEventListener('focusin', () => void this.loadCheck(), { once: true });
     window.addEventListener('storage', () => this.changedElsewhere());
     window.addEventListener('hashchange', () => this.openFromAddress());
     window.addEventListener('beforeunload', (event) => {
@@ -76,6 +74,7 @@ class NoteForm extends HTMLElement {
     const kept = drafts.get(asked.get('draft') ?? '');
     if (kept) {
       this.show(kept);
+      void this.loadCheck();
       return;
     }
     const draft = newDraft();
@@ -159,16 +158,44 @@ class NoteForm extends HTMLElement {
     );
   }
 
+  /** The rules of the shelf, fetched once somebody is in a field: most who read this page write nothing. */
+  private async loadCheck(): Promise<void> {
+    try {
+      await loadScript('note-check');
+      this.showCheck();
+    } catch {
+      this.place('.result').replaceChildren(
+        element(
+          'p',
+          {},
+          'The check cannot be fetched: there is no connection, and this device has not kept the site yet. What you write is kept. ',
+          button('Try again', () => void this.loadCheck()),
+        ),
+      );
+    }
+  }
+
   private showCheck(): void {
+    this.place('.corrected').hidden = this.draft.figure === '';
+    this.showPresent();
+    const check = window.headertank.noteCheck;
+    if (!check) {
+      const save = button(
+        'Save',
+        () => void this.loadCheck().then(() => this.showAllFaults(this.faults)),
+        'main',
+      );
+      this.place('.result').replaceChildren(save);
+      return;
+    }
     const note = noteOf(this.draft);
     const id = idFromTitle(this.draft.title.trim());
-    const faults: { field: DraftField; says: string }[] = checkNote(id === '' ? 'note' : id, note).map(
-      (fault) => ({
-        field: fieldOf(fault),
-        // On the shelf a field is a line of a file; here it is a box that stands empty.
-        says: fault.isMissing ? 'Nothing is written here.' : fault.says,
-      }),
-    );
+    const checked = check(id === '' ? 'note' : id, note);
+    const faults: { field: DraftField; says: string }[] = checked.faults.map((fault) => ({
+      field: fieldOf(fault),
+      // On the shelf a field is a line of a file; here it is a box that stands empty.
+      says: fault.isMissing ? 'Nothing is written here.' : fault.says,
+    }));
     if (note.title !== undefined && id === '')
       faults.push({ field: 'title', says: 'The title has no letter that a file can be named by.' });
     if (this.taken.has(id))
@@ -181,9 +208,8 @@ class NoteForm extends HTMLElement {
       ({ field, says }, at) => faults.findIndex((each) => each.field === field && each.says === says) === at,
     );
     for (const name of DRAFT_FIELDS) this.showFault(name, told.find(({ field }) => field === name)?.says);
-    this.place('.corrected').hidden = this.draft.figure === '';
-    this.showPresent();
-    this.showResult(note, id, told);
+    this.faults = told;
+    this.showResult(checked.ready, id, told);
   }
 
   private showFault(name: DraftField, says: string | undefined): void {
@@ -197,7 +223,11 @@ class NoteForm extends HTMLElement {
     if (place.textContent !== text) place.textContent = text;
   }
 
-  private showResult(note: UnfinishedNote, id: string, faults: { field: DraftField; says: string }[]): void {
+  private showResult(
+    note: Note | undefined,
+    id: string,
+    faults: { field: DraftField; says: string }[],
+  ): void {
     const parts: Node[] = [];
     if (faults.length > 0) {
       parts.push(button(`Save: ${faults.length} to go`, () => this.showAllFaults(faults), 'main'));
@@ -219,7 +249,7 @@ class NoteForm extends HTMLElement {
         element('ul', { class: 'plain-list faults' }, ...list),
       );
     }
-    if (faults.length === 0 && isNote(note)) parts.push(...this.ready(note, id));
+    if (faults.length === 0 && note) parts.push(...this.ready(note, id));
     const place = this.place('.result');
     // The same again would take the focus from a button somebody is on.
     const print = parts.map((part) => part.textContent).join('\n');

@@ -1,5 +1,5 @@
 import { expect, test } from 'vitest';
-import { hostKind, newFilePage } from '../../../src/site/note/host-address.ts';
+import { editPage, hostKind, newFilePage } from '../../../src/site/note/host-address.ts';
 
 const PATH = 'content/notes/2026/second-screw.yaml';
 const TEXT = 'title: Second screw & more\ntext: a+b 100 %\n';
@@ -40,4 +40,24 @@ test('a text too long for an address is left to be pasted', () => {
 
 test('what is no web address opens nothing', () => {
   expect(newFilePage({ address: 'javascript:alert(1)', host: 'github' }, PATH, TEXT)).toBeUndefined();
+});
+
+test.each([
+  ['https://github.com/shop/shelf', 'https://github.com/shop/shelf/edit/main/content/notes/a.yaml'],
+  ['https://gitlab.com/shop/shelf.git', 'https://gitlab.com/shop/shelf/-/edit/main/content/notes/a.yaml'],
+  ['https://codeberg.org/shop/shelf/', 'https://codeberg.org/shop/shelf/_edit/main/content/notes/a.yaml'],
+  [
+    'https://bitbucket.org/shop/shelf',
+    'https://bitbucket.org/shop/shelf/src/main/content/notes/a.yaml?mode=edit',
+  ],
+])('a record is edited where its host edits files: %s', (address, page) => {
+  expect(editPage({ address }, 'content/notes/a.yaml')).toBe(page);
+});
+
+test('it is edited on the branch of shop.yaml; an unknown host has no link', () => {
+  const address = 'https://git.example.org/shop/shelf';
+  expect(editPage({ address, host: 'gitlab', branch: 'shelf/2026' }, 'content/a.yaml')).toBe(
+    'https://git.example.org/shop/shelf/-/edit/shelf/2026/content/a.yaml',
+  );
+  expect(editPage({ address }, 'content/a.yaml')).toBeUndefined();
 });

@@ -1,18 +1,32 @@
 /** Cards off this device and onto it: exported, taken in, removed after a question. */
 
 import { dayText } from '../../../model/day.ts';
-import { type Job, LARGEST_EXPORT } from '../../../model/job.ts';
+import type { Job } from '../../../model/job.ts';
+import { LARGEST_EXPORT } from '../../../model/job-limits.ts';
 import { button, element } from '../../browser/element.ts';
+import { loadScript } from '../../browser/load-script.ts';
+import '../../browser/page-globals.ts';
 import { saveFile } from '../../browser/save-file.ts';
 import { drafts } from '../../note/page/note-drafts.ts';
+import type { JobTransfer } from '../job-transfer.ts';
 import type { CardOnPage } from './card-on-page.ts';
 import { jobs, openJobId, setOpenJob } from './job-store.ts';
-import { exported, imported } from './transfer.ts';
+
+const NOT_LOADED =
+  'This needs a part of the site that cannot be fetched: there is no connection, and this device has not kept the site yet. The cards are as they were.';
+
+/** The way to a file and back, fetched when first wanted; undefined when it cannot be had. */
+async function loadTransfer(): Promise<JobTransfer | undefined> {
+  await loadScript('job-transfer').catch(() => undefined);
+  return window.headertank.jobTransfer;
+}
 
 /** Saves cards as a file, with the notes that are ready. */
-export function exportCards(card: CardOnPage, some: readonly Job[]): void {
+export async function exportCards(card: CardOnPage, some: readonly Job[]): Promise<void> {
+  const transfer = await loadTransfer();
+  if (!transfer) return card.say('.told', NOT_LOADED);
   const day = dayText(new Date());
-  saveFile(`job-cards-${day}.json`, exported(some, drafts.list()), 'application/json');
+  saveFile(`job-cards-${day}.json`, transfer.exported(some, drafts.list()), 'application/json');
   card.say(
     '.told',
     `${some.length === 1 ? 'One card' : `${some.length} cards`} exported, with the notes that are ready.`,
@@ -33,7 +47,9 @@ async function takeIn(card: CardOnPage, file: File): Promise<string> {
   if (file.size > LARGEST_EXPORT) return `${file.name} is too large for job cards. Nothing was taken in.`;
   const text = await file.text().catch(() => undefined);
   if (text === undefined) return `${file.name} cannot be read. Copy it to this device and choose it again.`;
-  const read = imported(text, (id) => jobs.get(id));
+  const transfer = await loadTransfer();
+  if (!transfer) return NOT_LOADED;
+  const read = transfer.imported(text, (id) => jobs.get(id));
   if (!read.ok) return `${file.name}: ${read.says}`;
   const stays = read.jobs.map((job) => jobs.change(job.id, job, () => job));
   if (stays.includes(false)) card.tellUnkept();

@@ -1,6 +1,7 @@
 import { dayText } from '../../../model/day.ts';
 import type { Job } from '../../../model/job.ts';
-import { type NoteDraft, newDraft } from '../../note/page/note-drafts.ts';
+import type { NoteDraft } from '../../note/note-draft.ts';
+import { newDraft } from '../../note/page/note-drafts.ts';
 import { litresSentence } from './litres.ts';
 
 /** A note to be finished by hand, with what the card knows. Plate, name and what the customer said stay on the card. */

@@ -1,9 +1,12 @@
 /** Job cards as a file, and back. */
-import { type Job, type JobCards, jobCardsSchema, jobSchema, LONGEST_NAME } from '../../../model/job.ts';
+import { type Job, type JobCards, jobCardsSchema, jobSchema } from '../../../model/job.ts';
+import { LONGEST_NAME } from '../../../model/job-limits.ts';
 import { isNote } from '../../../model/note.ts';
 import { idFromTitle } from '../../../model/note-file.ts';
 import { newId } from '../../browser/device-store.ts';
-import { type NoteDraft, noteOf } from '../../note/page/note-drafts.ts';
+import type { NoteDraft } from '../../note/note-draft.ts';
+import { noteOf } from '../../note/page/note-drafts.ts';
+import type { Imported } from '../job-transfer.ts';
 
 /** Cards, with the notes that are ready and not handed over yet. */
 export function exported(jobs: readonly Job[], drafts: readonly NoteDraft[]): string {
@@ -22,8 +25,6 @@ export function exported(jobs: readonly Job[], drafts: readonly NoteDraft[]): st
   };
   return `${JSON.stringify(cards, null, 2)}\n`;
 }
-
-export type Imported = { ok: true; jobs: Job[] } | { ok: false; says: string };
 
 /**
  * Cards from a file.

@@ -3,31 +3,7 @@
 import { dayText } from '../../../model/day.ts';
 import type { UnfinishedNote } from '../../../model/note.ts';
 import { DeviceStore, isMoment, newId } from '../../browser/device-store.ts';
-
-/** The fields of the form, as they stand in it. */
-export interface NoteDraft {
-  id: string;
-  changed: string;
-  title: string;
-  by: string;
-  date: string;
-  vehicle: string;
-  symptom: string;
-  cause: string;
-  procedure: string;
-  text: string;
-  /** How it is known: `measured`, `manual`, `common practice` or `from memory`. */
-  known: string;
-  /** What was measured, or which book. */
-  source: string;
-  figure: string;
-  is: string;
-  'is-from': string;
-  /** The moment it was handed over, or ''. */
-  sent: string;
-}
-
-export type DraftField = Exclude<keyof NoteDraft, 'id' | 'changed' | 'sent'>;
+import type { DraftField, NoteDraft } from '../note-draft.ts';
 
 export const DRAFT_FIELDS: readonly DraftField[] = [
   'title',
