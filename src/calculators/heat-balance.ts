@@ -1,17 +1,12 @@
 /** Flow, heat and two temperatures of a radiator or heater: any one from the others. */
-import { flowForHeat, heatGivenOff } from '../physics/heat-balance.ts';
+import { flowForHeat, heatGivenOff, USUAL_DIFFERENCE } from '../physics/heat-balance.ts';
 import { CORRELATION_HOT_END, freezingPoint } from '../physics/mixture-properties.ts';
 import { cubicMetrePerSecond, kelvin, watt } from '../physics/units.ts';
 import { CORRELATED_STRENGTH, GLYCOL, mixtureOf } from './coolant-inputs.ts';
 import type { Answer, Calculator, Refusal, Shower } from './declaration.ts';
 
-type Place = 'radiator' | 'heater';
+type Place = keyof typeof USUAL_DIFFERENCE;
 
-/** Difference between the two hoses in working order, K. Common practice, no source. */
-const USUAL_DIFFERENCE: Readonly<Record<Place, readonly [number, number]>> = {
-  radiator: [4, 15],
-  heater: [5, 20],
-};
 /** So near to a limit two thermometers, good to a degree each, decide, K. */
 const NEAR_A_LIMIT = 2;
 /** Below this two thermometers decide, not the coolant, K. */

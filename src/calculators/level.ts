@@ -1,12 +1,10 @@
 /** Where the level belongs at the temperature it has now. */
-import { expansion } from '../physics/expansion.ts';
+import { AT_THE_MARK, expansion } from '../physics/expansion.ts';
 import { freezingPoint } from '../physics/mixture-properties.ts';
 import { cubicMetre, type Kelvin, kelvin, ZERO_CELSIUS } from '../physics/units.ts';
 import { CAPACITY, CORRELATED_STRENGTH, GLYCOL, mixtureOf, openingCaution } from './coolant-inputs.ts';
 import type { Answer, Calculator, Refusal, Shower } from './declaration.ts';
 
-/** So near to it the mark is right: it is drawn for a cold engine, not for one temperature, m. Common practice, no source. */
-const AT_THE_MARK = 0.01;
 /** Nearer than this a mark cannot be read, m. Common practice, no source. */
 const READS_TO = 0.003;
 

@@ -1,16 +1,11 @@
 /** Which of scan tool, infrared and resistance lies: what the readings of a coolant sensor come to, in words. */
-import type { SensorCurve } from '../physics/thermistor.ts';
+import { HOSE_ABOVE, INFRARED_ERROR } from '../physics/hose-wall.ts';
+import { SENSOR_AGREES, type SensorCurve } from '../physics/thermistor.ts';
 import { fromCelsius, type Kelvin } from '../physics/units.ts';
 import type { Answer, Shower } from './declaration.ts';
 
-/** Scan tool and sensor agree within this, K. Common practice, no source. */
-export const AGREES = 4;
 /** So far apart they may still be two moments: the resistance is read with the plug off, K. Common practice, no source. */
 export const TWO_MOMENTS = 10;
-/** Infrared is good to this, K: makers' usual statement, from memory. */
-export const INFRARED_ERROR = 2;
-/** A surface so far above what is in it is no reading error any more, K. */
-export const HOSE_ABOVE = 3;
 /** What a controller shows without a sensor, and with a shorted one, K. Follows from the scaling of SAE J1979: −40 and far up. */
 const OPEN_WIRE = fromCelsius(-39);
 const SHORTED = fromCelsius(140);
@@ -108,7 +103,7 @@ function bareMetal(
 function allThree(own: Kelvin, scan: Kelvin, infrared: Kelvin, read: Reading, say: Say): Verdict {
   const byOwn = hoseAgainst(own, infrared, read.wallDrop);
   const byScan = hoseAgainst(scan, infrared, read.wallDrop);
-  if (near(own, scan, AGREES)) {
+  if (near(own, scan, SENSOR_AGREES)) {
     if (byOwn === 'fits' || byScan === 'fits')
       return fine(
         `All three agree: ${say(own)} inside, ${say(infrared)} on the outside. Sensor, wiring and reading can be believed; look elsewhere.`,
@@ -133,7 +128,7 @@ function allThree(own: Kelvin, scan: Kelvin, infrared: Kelvin, read: Reading, sa
 }
 
 function sensorAndScan(own: Kelvin, scan: Kelvin, say: Say): Verdict {
-  if (near(own, scan, AGREES))
+  if (near(own, scan, SENSOR_AGREES))
     return fine(
       `Sensor and scan tool agree at ${say(own)}: the wiring is sound. Whether the sensor itself is right needs a third reading, on a matt patch beside it.`,
     );

@@ -1,11 +1,20 @@
 /** Coolant sensor: resistance and temperature, and which of scan tool, infrared and resistance lies. */
 
-import { HEAT_GIVEN_OFF, HOSE, PLASTIC, surfaceBelowCoolant } from '../physics/hose-wall.ts';
+import {
+  AROUND_HOSE,
+  HEAT_GIVEN_OFF,
+  HOSE,
+  HOSE_ABOVE,
+  INFRARED_ERROR,
+  PLASTIC,
+  surfaceBelowCoolant,
+} from '../physics/hose-wall.ts';
 import { BARE_ALUMINIUM, infraredReading } from '../physics/infrared.ts';
 import { OutOfRange } from '../physics/out-of-range.ts';
 import {
   curveFromTable,
   curveThroughThree,
+  SENSOR_AGREES,
   type SensorCurve,
   type SensorPoint,
 } from '../physics/thermistor.ts';
@@ -20,7 +29,7 @@ import type {
   Shower,
   Values,
 } from './declaration.ts';
-import { AGREES, HOSE_ABOVE, INFRARED_ERROR, judgeReadings, ohms, type Reading } from './sensor-verdict.ts';
+import { judgeReadings, ohms, type Reading } from './sensor-verdict.ts';
 
 /** A common fluid sensor of 2.5 kΩ at 20 °C: a component maker's sheet, from memory. °C and ohm. */
 const COMMON_CURVE: readonly (readonly [celsius: number, ohm: number])[] = [
@@ -50,9 +59,6 @@ const SURFACES = {
   plastic: 'plastic housing',
   metal: 'bare aluminium',
 } as const;
-
-/** Air round a hose of a warm engine; the colder it is, the further below the coolant the hose. From memory. */
-const AROUND = fromCelsius(30);
 
 /** No coolant sensor has more, even in deep frost, Ω. */
 const MOST_OHMS = 10e6;
@@ -322,7 +328,7 @@ function temperatures(values: Values, curve: SensorCurve, show: Shower): Reading
 function wallDrop(values: Values, coolant: Kelvin): number {
   const wall = values.choice('surface') === 'plastic' ? PLASTIC : HOSE;
   const wind = HEAT_GIVEN_OFF[values.choice('air') === 'fan' ? 'fan' : 'still'];
-  return surfaceBelowCoolant(coolant, AROUND, wall, wind);
+  return surfaceBelowCoolant(coolant, AROUND_HOSE, wall, wind);
 }
 
 /** How far the temperature moves when each point of the table is out by what it is rounded to, K. */
@@ -388,7 +394,7 @@ function surfaceFigure(inside: Kelvin | undefined, read: Reading, show: Shower):
     {
       label: 'The outside may then show',
       value: show.range(coldest, kelvin(inside + INFRARED_ERROR), '°C', 0),
-      note: `by wall and wind, air round it at ${show.quantity(AROUND, '°C', 0)}`,
+      note: `by wall and wind, air round it at ${show.quantity(AROUND_HOSE, '°C', 0)}`,
     },
   ];
 }
@@ -400,7 +406,7 @@ function notesOf(values: Values, show: Shower): string[] {
           'The common curve is from memory and may not be this sensor’s: take three points from the maker’s sheet before condemning it.',
         ]
       : []),
-    `Counted as agreeing: sensor and scan tool within ${show.difference(AGREES)}. Infrared only below: a surface is colder than the coolant by what its wall takes, and ${show.difference(HOSE_ABOVE)} above it is no error of reading.`,
+    `Counted as agreeing: sensor and scan tool within ${show.difference(SENSOR_AGREES)}. Infrared only below: a surface is colder than the coolant by what its wall takes, and ${show.difference(HOSE_ABOVE)} above it is no error of reading.`,
     'Pulling the sensor’s plug makes many controllers start the fan at once: hands, hair and sleeves clear of it. Unscrewing the sensor opens the system: only cold, as the maker describes.',
   ];
 }

@@ -13,6 +13,8 @@ import {
 } from './units.ts';
 import { waterDensity } from './water-density.ts';
 
+/** So near to it the mark is right: it is drawn for a cold engine, not for one temperature, m. Common practice, no source. */
+export const AT_THE_MARK = 0.01;
 /** As far as a density is carried on past its table, K: 120 °C. */
 const CARRIED_ON_TO = 393.15;
 /** More than any road vehicle holds, m3. */

@@ -89,6 +89,18 @@ function allowanceFor(capacity: number | undefined, drained: number): number {
   return isLarge ? EVEN_WITHIN.large : EVEN_WITHIN.usual;
 }
 
+/**
+ * Whether a refill is even with what belongs in: nobody counts what stays in jugs and on rags, and a tenth is never nothing.
+ * @param belongs what came out and was short before, m3
+ * @param allowance `EVEN_WITHIN` for this system, m3
+ */
+export function isEven(belongs: number, refilled: number, allowance: number = EVEN_WITHIN.usual): boolean {
+  // Decimals typed do not add up to the last bit: a drop is no litre.
+  const drop = 1e-9;
+  const missing = belongs - refilled;
+  return Math.abs(missing) <= allowance + drop && (belongs === 0 || missing < NEVER_NOTHING * belongs - drop);
+}
+
 interface Litres {
   capacity: number | undefined;
   drained: number;
@@ -103,14 +115,13 @@ function judge(
   takesNoMore: boolean,
   knownBefore: boolean,
 ): FillVerdict {
-  // Decimals typed do not add up to the last bit: a drop is no litre.
   const drop = 1e-9;
   if (capacity !== undefined && drained > capacity + allowance + drop) return 'drained more than it holds';
   if (capacity !== undefined && refilled > capacity + allowance + drop) return 'took more than it holds';
-  const even = missing <= allowance + drop && (belongs === 0 || missing < NEVER_NOTHING * belongs - drop);
-  if (!even && !takesNoMore) return 'keep filling';
+  const enough = missing < 0 || isEven(belongs, refilled, allowance);
+  if (!enough && !takesNoMore) return 'keep filling';
   if (missing > allowance + NOT_STARTED_ABOVE_EVEN + drop) return 'air inside';
-  if (!even) return 'a little short';
+  if (!enough) return 'a little short';
   if (-missing > allowance + drop) return 'took more than drained';
   return knownBefore ? 'full' : 'even, if it was full before';
 }

@@ -14,6 +14,9 @@ import {
   watt,
 } from './units.ts';
 
+/** Difference between the two hoses in working order, K. Common practice, no source. */
+export const USUAL_DIFFERENCE = { radiator: [4, 15], heater: [5, 20] } as const;
+
 /** Coolant in and out of a radiator or heater core. */
 export interface Temperatures {
   readonly hot: Kelvin;

@@ -1,5 +1,5 @@
 import { within } from './out-of-range.ts';
-import { type Kelvin, type Metre, metre } from './units.ts';
+import { fromCelsius, type Kelvin, type Metre, metre } from './units.ts';
 
 /** A round wall with coolant inside and air outside. */
 export interface RoundWall {
@@ -19,6 +19,13 @@ export const PLASTIC: RoundWall = { innerRadius: metre(0.016), outerRadius: metr
  * Common engineering range, from memory.
  */
 export const HEAT_GIVEN_OFF = { still: 14, fan: 30 } as const;
+
+/** Air round a hose of a warm engine; the colder it is, the further below the coolant the hose. From memory. */
+export const AROUND_HOSE = fromCelsius(30);
+/** Infrared is good to this, K: makers' usual statement, from memory. */
+export const INFRARED_ERROR = 2;
+/** A surface so far above what is in it is no reading error any more, K. */
+export const HOSE_ABOVE = 3;
 
 /**
  * How much colder the outside of a wall is than the coolant in it, K; 0 where the air is as warm.

@@ -2,6 +2,9 @@ import { OutOfRange, within } from './out-of-range.ts';
 import { findWhere } from './root.ts';
 import { fromCelsius, type Kelvin, kelvin, type Ohm, ohm } from './units.ts';
 
+/** A sensor and what it is held against agree within this, K: it is made to 1 to 2 K, and so is a good thermometer. Common practice, no source. */
+export const SENSOR_AGREES = 5;
+
 /** Resistance of a sensor at a temperature. */
 export interface SensorPoint {
   readonly temperature: Kelvin;

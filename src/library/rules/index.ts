@@ -32,6 +32,7 @@ import { outcomeWithoutWay } from './outcome-without-way.ts';
 import { rawHtml } from './raw-html.ts';
 import { readingNamesOtherLimit } from './reading-names-other-limit.ts';
 import { scaleNotTiled } from './scale-not-tiled.ts';
+import { secondLimit } from './second-limit.ts';
 import { shopMissing } from './shop-missing.ts';
 import { stepAndEndAlike } from './step-and-end-alike.ts';
 import { stepLeadsNowhere } from './step-leads-nowhere.ts';
@@ -119,6 +120,7 @@ export const RULES: readonly Rule[] = [
   worseThanNoTests,
   dearerThanBestFound,
   readingNamesOtherLimit,
+  secondLimit,
   complaintNotRecognised,
   wordInWrongGroup,
   unusedRecord,

@@ -1,4 +1,5 @@
 import type { Job } from '../../../model/job.ts';
+import { isEven } from '../../../physics/fill-account.ts';
 
 export interface LitreSums {
   drained: number;
@@ -28,14 +29,12 @@ export function litresSentence(litres: Job['litres']): string | undefined {
   return `${counted}: as much as came out.`;
 }
 
-/** By how much a refill may differ from what came out and still be the same, l: what stays in a jug and on a rag. Common practice. */
-const SAME = 0.3;
-
 /** The same for the customer: whom a quarter litre left in the jug would only worry. */
 export function litresForCustomer(litres: Job['litres']): string | undefined {
   const { drained, filled } = litreSums(litres);
-  const apart = Math.round(Math.abs(drained - filled) * 100) / 100;
-  return filled > 0 && apart <= SAME ? `Refilled with ${filled} l.` : litresSentence(litres);
+  return filled > 0 && isEven(drained / 1e3, filled / 1e3)
+    ? `Refilled with ${filled} l.`
+    : litresSentence(litres);
 }
 
 /** Litres from what somebody typed, with a point or a comma; undefined when that is no amount a jug holds. */

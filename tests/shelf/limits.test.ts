@@ -1,0 +1,54 @@
+/** One limit, one source: what a record, the card and a guide say is what the calculator judges by. */
+import { readFileSync } from 'node:fs';
+import { expect, test } from 'vitest';
+import { CALCULATOR_LIMITS } from '../../src/library/calculator-limits.ts';
+import { FIGURES } from '../../src/model/figures.ts';
+import { EVEN_WITHIN, NEVER_NOTHING, NOT_STARTED_ABOVE_EVEN } from '../../src/physics/fill-account.ts';
+import { USUAL_DIFFERENCE } from '../../src/physics/heat-balance.ts';
+import { DROP_LIMITS } from '../../src/physics/joint.ts';
+import { HOLDS_WITHIN, LEAKS_FROM, NO_CAP_HOLDS } from '../../src/physics/pressure-decay.ts';
+import { litresForCustomer } from '../../src/site/job/page/litres.ts';
+
+const record = (path: string) => readFileSync(`content/${path}.yaml`, 'utf8');
+
+/** Record, what it says before the figure, the figure. */
+test.each([
+  ['tests/pressure-test-cold', 'fall under', `${HOLDS_WITHIN / 1e5} bar`],
+  ['tests/pressure-test-cold', 'Falls', `${LEAKS_FROM / 1e5} bar or more`],
+  ['tests/vacuum-hold', 'Loses less than', `${HOLDS_WITHIN / 1e5} bar`],
+  ['tests/vacuum-hold', 'Loses', `${LEAKS_FROM / 1e5} bar or more`],
+  ['procedures/vacuum-fill', 'Falling by more than', `${LEAKS_FROM / 1e5} bar`],
+  ['procedures/vacuum-fill', 'Took at least', NEVER_NOTHING === 0.1 ? 'nine tenths' : 'another share'],
+  ['tests/fill-account-test', 'Within', `${EVEN_WITHIN.usual * 1e3} l`],
+  ['procedures/gravity-fill-and-bleed', 'Within', `${EVEN_WITHIN.usual * 1e3} l`],
+  ['procedures/gravity-fill-and-bleed', 'agree within', `${EVEN_WITHIN.usual * 1e3} l`],
+  ['procedures/gravity-fill-and-bleed', 'With', `${(EVEN_WITHIN.usual + NOT_STARTED_ABOVE_EVEN) * 1e3} l`],
+  ['tests/fan-voltage-drop', 'reading:', `${DROP_LIMITS['supply side']} V or less on the supply`],
+  ['tests/heater-hose-pair', 'drops', USUAL_DIFFERENCE.heater.join(' to ')],
+  ['tests/heater-hose-pair', 'no more than', `${USUAL_DIFFERENCE.heater[1]} K below`],
+  ['procedures/heater-core-flush', 'no more than', `${USUAL_DIFFERENCE.heater[1]} K below`],
+])('%s: %s %s', (path, before, figure) => {
+  expect(record(path)).toContain(`${before} ${figure}`);
+});
+
+test('the card calls a refill even where the calculator does', () => {
+  const poured = (drained: number, filled: number) =>
+    litresForCustomer([
+      { id: 'a', way: 'drained', litres: drained, at: '' },
+      { id: 'b', way: 'filled', litres: filled, at: '' },
+    ]);
+  const even = EVEN_WITHIN.usual * 1e3;
+  expect(poured(4.4, 4.4 - even)).toMatch(/^Refilled/);
+  expect(poured(4.4, 4.4 - even - 0.05)).not.toMatch(/^Refilled/);
+  // A tenth is never nothing.
+  expect(poured(1.0, 0.85)).not.toMatch(/^Refilled/);
+});
+
+test('no pressure is asked back that a vehicle may state', () => {
+  expect(FIGURES['cap.opens'].plausible[1]).toBe(`${NO_CAP_HOLDS / 1e5} bar`);
+});
+
+test('the limits a rule holds records against are those of the arithmetic', () => {
+  expect(CALCULATOR_LIMITS['pressure-decay']?.values).toEqual([0.03, 0.05]);
+  expect(CALCULATOR_LIMITS.sensor?.values).toEqual([3, 5, 14, 23]);
+});
