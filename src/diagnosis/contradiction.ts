@@ -65,6 +65,21 @@ export function contradiction(compiled: CompiledModel, situation: Situation): Co
   };
 }
 
+/**
+ * Every pair of findings that no single cause explains well, the worst first. A pair is judged by itself, so that it stays named
+ * whatever else is found, until one of the two changes. Where no pair fights and all findings together do, those two that fight most.
+ */
+export function contradictions(compiled: CompiledModel, situation: Situation): Contradiction[] {
+  const { evidence } = situation;
+  const pairs = evidence.flatMap((one, at) =>
+    evidence
+      .slice(at + 1)
+      .flatMap((other) => contradiction(compiled, { ...situation, evidence: [one, other] }) ?? []),
+  );
+  if (pairs.length > 0) return pairs.sort((a, b) => b.times - a.times);
+  return [contradiction(compiled, situation)].flatMap((found) => found ?? []);
+}
+
 /** Mean and variance of minus the log-likelihood of a test's outcome on cars with this cause. */
 function usual(compiled: CompiledModel, test: number, column: number): { mean: number; spread: number } {
   let mean = 0;

@@ -7,6 +7,8 @@ export interface Titles {
   cause(id: string): string;
   /** What is seen, as a clause: "the hose warms early". */
   outcome(test: string, outcome: string): string;
+  /** What is asked: "How early does the hose warm?". */
+  question(test: string): string;
 }
 
 /** Words for why an action comes next; the parts are clauses of one sentence, in order. */
@@ -64,10 +66,12 @@ function timeOf(considered: Considered): string {
     : total;
 }
 
-/** What fights, in words. */
+/** What conflicts, in words: both questions with their answers. */
 export function describeContradiction(found: Contradiction, titles: Titles): string {
-  const [one, other] = found.pair.map((finding) => `“${titles.outcome(finding.test, finding.outcome)}”`);
-  const fight = `${one} and ${other} do not go together.`;
+  const [one, other] = found.pair.map(
+    ({ test, outcome }) => `${titles.question(test)} “${titles.outcome(test, outcome)}”.`,
+  );
+  const fight = `${one} ${other} These two do not go together.`;
   if (found.best === undefined) return `${fight} No cause shows both: check these two again.`;
   const times = Math.round(found.times / 10) * 10;
   return `${fight} Even ${causeTitle(found.best, titles)}, the best fit, shows this about ${times} times less often than its usual picture. Check these two again, or think of two faults at once or of something not listed.`;

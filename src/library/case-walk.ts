@@ -65,7 +65,7 @@ export function walkCase(shelf: Pick<Shelf, 'records'>, car: CarCase, by: Walked
     const test = by === 'tree' || place.standing.kind === 'proven' ? askedAt(place) : undefined;
     const next = test ?? planned(place);
     if (next === undefined) return ended(car, place, { asked, unanswered, minutes });
-    const outcome = answerOf(car, next);
+    const outcome = answerOf(shelf, car, next);
     if (outcome === undefined) unanswered.push(next);
     else {
       asked.push({ test: next, outcome });
@@ -94,10 +94,14 @@ function askedAt({ standing }: Place): string | undefined {
   return standing.kind === 'ask' ? standing.test : undefined;
 }
 
-/** What the car shows; a recheck comes out for the fault and not for others, where the case does not say. */
-function answerOf({ shows, faults, rechecks = {} }: CarCase, test: string): string | undefined {
+/** What the car shows, or what a sound one does where its case says nothing; a recheck comes out for the fault and not for others, where the case does not say. */
+function answerOf(
+  { records }: Pick<Shelf, 'records'>,
+  { shows, faults, rechecks = {} }: CarCase,
+  test: string,
+): string | undefined {
   const cause = causeOfRecheck(test);
-  if (cause === undefined) return shows[test]?.sees;
+  if (cause === undefined) return shows[test]?.sees ?? records.test.get(test)?.data.sound;
   const isShown = rechecks[cause] ?? faultsOf(faults).includes(cause);
   return isShown ? PROVEN : NOT_IT;
 }

@@ -31,7 +31,9 @@ export const caseSchema = z.strictObject({
   mechanism: textSchema.describe('How this fault behaves on this car, and what fools the eye.'),
   shows: z
     .record(reference('test'), shownSchema)
-    .describe('Per test that somebody could reach for: what this car shows.'),
+    .describe(
+      'Per test that somebody could reach for: what this car shows, where a sound one would show otherwise.',
+    ),
   rechecks: z
     .record(reference('cause'), z.boolean())
     .optional()

@@ -74,6 +74,9 @@ export const testSchema = z.strictObject({
     .refine((value) => Object.keys(value).length >= 2, {
       message: 'A test has two outcomes or more.',
     }),
+  sound: idSchema
+    .optional()
+    .describe('The outcome on a car with nothing wrong: a case of the bank names only what differs from it.'),
   evidence: z
     .record(reference('cause'), z.record(idSchema, likelihoodSchema))
     .describe('Per cause: how often each outcome is seen when that cause is at work.'),

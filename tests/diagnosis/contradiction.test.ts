@@ -1,7 +1,7 @@
 import fc from 'fast-check';
 import { describe, expect, test } from 'vitest';
 import { compile } from '../../src/diagnosis/compiled.ts';
-import { contradiction } from '../../src/diagnosis/contradiction.ts';
+import { contradiction, contradictions } from '../../src/diagnosis/contradiction.ts';
 import type { Model } from '../../src/diagnosis/model.ts';
 import { modelOf, models, situations, yesNo } from './make-model.ts';
 
@@ -20,6 +20,36 @@ const model = modelOf(
   ],
   0.06,
 );
+
+describe('every pair of findings', () => {
+  test('a conflict stays named whatever else is found, until one of the two changes', () => {
+    const compiled = compile(model);
+    const two = [see('points-to-1'), see('points-to-2')];
+    const more = [...two, see('often-1'), see('usual')];
+    const pairsOf = (evidence: typeof two) =>
+      contradictions(compiled, { evidence }).map(({ pair }) => pair.map((each) => each.test).sort());
+    expect(pairsOf(two)).toEqual([['points-to-1', 'points-to-2']]);
+    expect(pairsOf(more)).toContainEqual(['points-to-1', 'points-to-2']);
+    expect(pairsOf([see('points-to-1'), see('points-to-2', 'no'), see('often-1')])).toEqual([]);
+  });
+
+  test('a pair is named with any other findings beside it', () => {
+    fc.assert(
+      fc.property(
+        models({ causes: 4, tests: 5 }).chain((made) => fc.tuple(fc.constant(made), situations(made, 1))),
+        ([made, situation]) => {
+          const compiled = compile(made);
+          const [one, other] = situation.evidence;
+          if (one === undefined || other === undefined) return;
+          const alone = contradictions(compiled, { ...situation, evidence: [one, other] });
+          const all = contradictions(compiled, situation);
+          for (const { pair } of alone) expect(all.map((each) => each.pair)).toContainEqual(pair);
+        },
+      ),
+      { numRuns: 200 },
+    );
+  });
+});
 
 describe('findings that fight', () => {
   test('two sure signs of different causes are named', () => {

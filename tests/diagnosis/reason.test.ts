@@ -53,6 +53,8 @@ const titles: Titles = {
       agree: 'the readings agree',
       differ: 'the readings differ',
     })[id] ?? id,
+  question: (test) =>
+    ({ hose: 'When does the hose warm?', compare: 'How do the readings compare?' })[test] ?? test,
 };
 
 function sentenceFor(situation: Situation, pick: (kind: string, id: string) => boolean = () => true): string {
@@ -110,7 +112,7 @@ describe('reasons a technician accepts', () => {
       ],
     });
     expect(found && describeContradiction(found, titles)).toBe(
-      '“the readings differ” and “the hose warms early” do not go together. Even thermostat stuck open, the best fit, shows this about 40 times less often than its usual picture. Check these two again, or think of two faults at once or of something not listed.',
+      'How do the readings compare? “the readings differ”. When does the hose warm? “the hose warms early”. These two do not go together. Even thermostat stuck open, the best fit, shows this about 40 times less often than its usual picture. Check these two again, or think of two faults at once or of something not listed.',
     );
   });
 

@@ -30,6 +30,7 @@ export const unknownOutcome: ShelfRule = {
     };
     for (const { id, file, data } of records.test.values()) {
       const known = Object.keys(data.outcomes);
+      if (data.sound !== undefined) hold(file, ['sound'], 'value', data.sound, id, known);
       for (const outcome of Object.keys(data.otherwise))
         hold(file, ['otherwise', outcome], 'key', outcome, id, known);
       for (const [cause, row] of Object.entries(data.evidence))

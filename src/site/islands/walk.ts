@@ -390,16 +390,14 @@ class Walk extends HTMLElement {
     const { answers, layout, diagnose } = state;
     const diagnosis = diagnose();
     this.place('.walk-fights').replaceChildren(
-      ...(diagnosis.fights
-        ? [
-            element(
-              'p',
-              { class: 'caution' },
-              element('b', {}, 'These findings conflict. '),
-              describeContradiction(diagnosis.fights, this.diagnoser.titles),
-            ),
-          ]
-        : []),
+      ...diagnosis.conflicts.map((found) =>
+        element(
+          'p',
+          { class: 'caution' },
+          element('b', {}, 'These findings conflict. '),
+          describeContradiction(found, this.diagnoser.titles),
+        ),
+      ),
     );
     this.known.show(answers, this.missing, layout);
     const place = document.querySelector<HTMLElement>('[data-start-ranking]');

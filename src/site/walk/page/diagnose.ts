@@ -1,13 +1,14 @@
 /** What the answers of a walk come to: where it stands, what is believed, what fights, the quickest next step. Pure. */
 import { nextProof } from '../../../diagnosis/belief.ts';
 import { type CompiledModel, compile } from '../../../diagnosis/compiled.ts';
-import { type Contradiction, contradiction } from '../../../diagnosis/contradiction.ts';
+import { type Contradiction, contradictions } from '../../../diagnosis/contradiction.ts';
 import type { Situation } from '../../../diagnosis/model.ts';
 import { type NextStep, nextStep, splitOf } from '../../../diagnosis/next-step.ts';
 import { type Reason, reasonFor, type Titles } from '../../../diagnosis/reason.ts';
 import { resolve } from '../../../diagnosis/state.ts';
 import { type Place, placeOf } from '../../../diagnosis/walk.ts';
 import { type KnownLayout, layoutAllows, shareWithLayout } from '../../../model/layout.ts';
+import { causeOfRecheck } from '../../../model/recheck.ts';
 import { inSentence } from '../../text/in-sentence.ts';
 import { type Answers, isNoFinding } from '../answers.ts';
 import { unpackModel } from '../packed-model.ts';
@@ -16,7 +17,8 @@ import type { WalkData } from '../walk-data.ts';
 export interface Diagnosis {
   step: NextStep;
   reason: Reason;
-  fights: Contradiction | undefined;
+  /** Pairs of findings that do not go together. */
+  conflicts: Contradiction[];
 }
 
 /** A test that fewer cars than this can have is not proposed before the vehicle is known. */
@@ -34,6 +36,12 @@ export class Diagnoser {
     this.compiled = compile(unpackModel(data.model, (test) => Object.keys(data.titles.outcomes[test] ?? {})));
     this.titles = {
       cause: (id) => inSentence(data.titles.causes[id] ?? id),
+      question: (test) => {
+        const cause = causeOfRecheck(test);
+        return cause === undefined
+          ? say(data.titles.questions[test] ?? test)
+          : `Proof of ${inSentence(data.titles.causes[cause] ?? cause)}:`;
+      },
       outcome: (test, outcome) => inSentence(say(data.titles.outcomes[test]?.[outcome] ?? outcome)),
     };
   }
@@ -100,7 +108,7 @@ export class Diagnoser {
     return {
       step,
       reason: reasonFor(step.best, step, this.titles, split),
-      fights: contradiction(this.compiled, situation),
+      conflicts: contradictions(this.compiled, situation),
     };
   }
 
