@@ -12,18 +12,22 @@ import type { Trace } from './read/read-log.ts';
 import { checkSensor, type SensorCheck, type SensorFault } from './sensor-faults.ts';
 import { type StandingReading, standingReading } from './standing-reading.ts';
 import { type Drive, driveOf } from './stretches.ts';
-import type { TraceVehicle } from './vehicle.ts';
+import type { TraceVehicle, TypedFigures } from './vehicle.ts';
 import { judge, type Verdict } from './verdict.ts';
 import { type WarmUpCourse, warmUpCourse } from './warm-up-course.ts';
 
-/** What only the person knows of the road test. */
+/** What only the person knows of the road test and of the car. */
 export interface Said {
   /** K. */
   outside?: number;
   heater?: HeaterSetting;
+  /** Read off the car; whoever makes the vehicle's figures takes them. */
+  figures?: TypedFigures;
 }
 
 export interface Judged {
+  /** The figures it was held against. */
+  vehicle: TraceVehicle;
   grid: Grid;
   start: Start;
   drive: Drive | undefined;
@@ -110,6 +114,7 @@ export function* judgeInParts(trace: Trace, vehicle: TraceVehicle, said: Said = 
     hot,
   });
   return {
+    vehicle,
     grid,
     start,
     drive,

@@ -46,12 +46,38 @@ const FULLY_OPEN_ABOVE = [10, 18] as const;
 /** Where no fast stage is known: so far above the fan's start it has failed to bring the figure down. */
 export const STOP_ABOVE_FAN = 8;
 
+/** Figures read off the car itself, K: they go before those of a record. */
+export interface TypedFigures {
+  /** Stamp on the thermostat. */
+  stamp?: number;
+  fanOn?: number;
+  fanOff?: number;
+}
+
+/** What a record says around its stamp holds for that stamp, not for another. */
+const WITH_STAMP: ReadonlySet<string> = new Set([
+  'thermostat.opens-energised',
+  'thermostat.fully-open',
+  'running.cruise',
+  'running.low-limit',
+] satisfies FigurePath[]);
+
 /**
- * The figures a log is held against: the vehicle’s own, else the general range, each saying which.
+ * The figures a log is held against: those typed, else the vehicle’s own, else the general range, each saying which.
  * @param sheet undefined while no vehicle is chosen
  */
-export function traceVehicleOf(sheet: VehicleFigures | undefined): TraceVehicle {
+export function traceVehicleOf(sheet: VehicleFigures | undefined, typed: TypedFigures = {}): TraceVehicle {
+  const said: Partial<Record<FigurePath, number | undefined>> = {
+    'thermostat.opens': typed.stamp,
+    'fan.on': typed.fanOn,
+    'fan.off': typed.fanOff,
+  };
   const own = (path: FigurePath): Figure | undefined => {
+    const figure = said[path];
+    if (figure !== undefined) return { low: figure, high: figure, from: 'vehicle' };
+    if (typed.stamp !== undefined && WITH_STAMP.has(path)) return undefined;
+    // A fan whose start was typed stops and speeds up by its own figures.
+    if (typed.fanOn !== undefined && (path === 'fan.off' || path === 'fan.fast')) return undefined;
     const quantity = sheet?.figures[path]?.quantity;
     return quantity && { low: quantity.low, high: quantity.high, from: 'vehicle' };
   };

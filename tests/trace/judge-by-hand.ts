@@ -20,5 +20,5 @@ export function judgeByHand(
   if (!read.ok) throw new Error(read.fault.message);
   const vehicle = traceVehicleOf(sheet === 'unknown' ? undefined : sheet);
   const result = judgeTrace(read.trace, vehicle);
-  return { ...result, vehicle, told: tell(result, vehicle) };
+  return { ...result, told: tell(result, vehicle) };
 }

@@ -19,7 +19,7 @@ function judged(text: string, sheet: VehicleFigures | undefined, said?: Said) {
   if (!read.ok) throw new Error(read.fault.message);
   const vehicle = traceVehicleOf(sheet);
   const result = judgeTrace(read.trace, vehicle, said);
-  return { ...result, vehicle, told: tell(result, vehicle) };
+  return { ...result, told: tell(result, vehicle) };
 }
 
 const PLAIN: LogStyle = {
@@ -61,10 +61,11 @@ describe('what the trade tells', () => {
   });
 
   test('cold hose at 84 to 86, pause at 90, climb to 96, fan, fall: passes with the fan on at 96', () => {
-    const { verdict, told, vehicle, ...rest } = judged(handLog(SOUND_RUN, 15), STAMP_88);
+    const result = judged(handLog(SOUND_RUN, 15), STAMP_88);
+    const { verdict, told, vehicle } = result;
     expect(verdict.finding).toBe('sound');
     expect(told.sentence).toMatch(/^The thermostat holds: 90\s°C/);
-    const readings = fromTrace({ verdict, ...rest }, vehicle);
+    const readings = fromTrace(result, vehicle);
     expect((readings['fan-on'] ?? 0) - 273.15).toBeCloseTo(96, 0);
     const milestones = milestonesFor(vehicle, STAMP_88);
     for (const id of ['opens', 'holds', 'fan-on', 'fan-off'] as const) {

@@ -1,15 +1,14 @@
 /** The road test's page: a log is chosen or dropped, read in the background, judged, drawn. Nothing leaves the device. */
 import '../browser/page-globals.ts';
-import { readQuantity } from '../../model/quantity.ts';
 import type { Judged, Said } from '../../trace/judge-trace.ts';
 import type { Choice } from '../../trace/read/layout.ts';
 import type { LogFault, Understood } from '../../trace/read/read-log.ts';
-import { clockText, degrees, tell } from '../../trace/say.ts';
-import { traceVehicleOf } from '../../trace/vehicle.ts';
+import { clockText, tell } from '../../trace/say.ts';
 import { button, element } from '../browser/element.ts';
 import { putOnJobCard } from '../job/page/hand-over.ts';
 import { BackgroundReader } from '../road-test/page/trace-background.ts';
 import { columnFields } from '../road-test/page/trace-columns.ts';
+import { conditionFields } from '../road-test/page/trace-conditions.ts';
 import { traceNames } from '../road-test/page/trace-names.ts';
 import '../road-test/page/trace-proof.ts';
 import type { Answer } from '../road-test/page/trace-reader.ts';
@@ -18,7 +17,12 @@ import { ChartPart, monitorPart, verdictPart } from '../road-test/page/trace-vie
 /** Longer files are refused before they fill the memory, bytes. */
 const LONGEST_FILE = 200e6;
 /** What the log leaves open and a field under the verdict settles. */
-const ASKS: ReadonlySet<string> = new Set(['outside-unknown', 'heater-unknown', 'no-speed']);
+const ASKS: ReadonlySet<string> = new Set([
+  'outside-unknown',
+  'heater-unknown',
+  'no-speed',
+  'vehicle-unknown',
+]);
 
 class RoadTest extends HTMLElement {
   private readonly reader = new BackgroundReader((answer) => this.take(answer));
@@ -76,6 +80,8 @@ class RoadTest extends HTMLElement {
       return;
     }
     try {
+      // A long one takes seconds to come from the disk.
+      this.say(`Loading ${file.name}…`);
       this.start(file.name, await file.arrayBuffer());
     } catch {
       this.say(`${file.name} cannot be read. Copy it to this device and choose it again.`);
@@ -172,7 +178,7 @@ class RoadTest extends HTMLElement {
 
   private judgedParts({ understood, judged }: { understood: Understood; judged: Judged }): (() => Node[])[] {
     const { root, vehicle: sheet, habit } = window.headertank;
-    const vehicle = traceVehicleOf(sheet);
+    const { vehicle } = judged;
     const told = tell(judged, vehicle, habit);
     this.say(`${this.file}: ${clockText(understood.duration)}, ${understood.rows.kept} lines read.`);
     return [
@@ -180,7 +186,7 @@ class RoadTest extends HTMLElement {
         element('h2', { class: 'out-of-sight' }, 'Verdict'),
         ...verdictPart(judged, told, this.names, root),
         this.cardPart(told.sentence),
-        ...(sheet ? [] : [this.withoutVehicle(root)]),
+        ...(sheet || this.said.figures ? [] : [this.withoutVehicle(root)]),
         ...(vehicle.layout.power === 'battery electric' ? [this.withoutEngine()] : []),
       ],
       () => [element('h2', {}, 'The drive'), new ChartPart(judged, vehicle, told, habit).root],
@@ -213,7 +219,10 @@ class RoadTest extends HTMLElement {
       element('summary', {}, 'What was understood'),
       element('p', {}, `${words}. ${rows.kept} of ${rows.read} lines used, one each ${everyText(sampling)}.`),
       ...(remarks.length > 0 ? [element('ul', {}, ...remarks.map((each) => element('li', {}, each)))] : []),
-      this.conditions(judged),
+      conditionFields(judged, this.said, (from) => {
+        this.said = from(this.said);
+        this.order();
+      }),
       this.columns(columns, layout),
     );
     part.open = !(coolant && speed && (ambient || intake)) || asked || changed || remarks.length > 0;
@@ -234,7 +243,7 @@ class RoadTest extends HTMLElement {
       { class: 'note-line' },
       'No vehicle is chosen, so general ranges stand in for its figures. ',
       element('a', { href: new URL('vehicles/index.html', root).href }, 'Choose the vehicle'),
-      '; the log is then read again.',
+      ', or type its stamp and its fan’s figures under “What was understood”; the log is then read again.',
     );
   }
 
@@ -243,59 +252,6 @@ class RoadTest extends HTMLElement {
       this.choice = from(this.choice);
       this.order();
     });
-  }
-
-  /** What only the person knows: outside temperature and heater. */
-  private conditions({ start }: Judged): HTMLElement {
-    const unit = window.headertank.habit.temperature ?? '°C';
-    const says = element('p', { class: 'says', id: 'trace-outside-says' });
-    const outside = element('input', {
-      id: 'trace-outside',
-      type: 'text',
-      inputmode: 'text',
-      'aria-describedby': 'trace-outside-says',
-    });
-    const from = {
-      person: 'as you say',
-      'ambient column': 'from the log',
-      'intake column': 'judged by the intake air',
-      'cold start': 'judged by the cold start',
-    };
-    if (start.outside) {
-      outside.value = degrees(start.outside.kelvin, window.headertank.habit);
-      says.textContent = from[start.outside.from];
-    } else says.textContent = 'Not in the log. Type it.';
-    outside.onchange = () => {
-      const text = outside.value.trim();
-      const read = text === '' ? undefined : readQuantity(text, 'temperature', unit);
-      if (read && (!read.ok || read.quantity.low < 220 || read.quantity.low > 330)) {
-        says.textContent = `Write the temperature outside, such as ${unit === '°F' ? '50 °F' : '10 °C'}.`;
-        return;
-      }
-      this.said = {
-        ...(this.said.heater && { heater: this.said.heater }),
-        ...(read?.ok && { outside: read.quantity.low }),
-      };
-      this.order();
-    };
-    const heater = element('select', { id: 'trace-heater' });
-    for (const [value, label] of [
-      ['unknown', 'not known'],
-      ['off', 'blower off'],
-      ['on', 'on'],
-    ] as const)
-      heater.append(new Option(label, value, false, value === (this.said.heater ?? 'unknown')));
-    heater.onchange = () => {
-      const value = heater.value === 'off' || heater.value === 'on' ? heater.value : 'unknown';
-      this.said = { ...this.said, heater: value };
-      this.order();
-    };
-    return element(
-      'div',
-      { class: 'conditions no-print' },
-      element('div', {}, element('label', { for: 'trace-outside' }, 'Outside temperature'), outside, says),
-      element('div', {}, element('label', { for: 'trace-heater' }, 'Heater and blower on the drive'), heater),
-    );
   }
 }
 

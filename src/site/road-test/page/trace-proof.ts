@@ -16,7 +16,7 @@ import {
   wantedText,
 } from '../../../trace/proof.ts';
 import { degrees } from '../../../trace/say.ts';
-import { traceVehicleOf } from '../../../trace/vehicle.ts';
+import { type TraceVehicle, traceVehicleOf } from '../../../trace/vehicle.ts';
 import { button, element } from '../../browser/element.ts';
 import { forget, keep, kept } from '../../browser/storage.ts';
 import { putOnJobCard } from '../../job/page/hand-over.ts';
@@ -56,11 +56,17 @@ declare global {
 class ProofRun extends HTMLElement {
   private answers: Answers = {};
   private log: Partial<Record<MilestoneId, number>> = {};
+  /** Figures the log was judged by: those of the vehicle, and what was typed of the car. */
+  private judgedBy: TraceVehicle | undefined;
 
   connectedCallback() {
-    document.addEventListener('headertank:change', () => this.load());
+    document.addEventListener('headertank:change', () => {
+      this.judgedBy = undefined;
+      this.load();
+    });
     document.addEventListener('headertank:trace', ({ detail }) => {
-      this.log = fromTrace(detail, traceVehicleOf(window.headertank.vehicle));
+      this.log = fromTrace(detail, detail.vehicle);
+      this.judgedBy = detail.vehicle;
       this.show();
     });
     this.load();
@@ -88,7 +94,7 @@ class ProofRun extends HTMLElement {
 
   private show(): void {
     const { vehicle: sheet, habit } = window.headertank;
-    const milestones = milestonesFor(traceVehicleOf(sheet), sheet);
+    const milestones = milestonesFor(this.judgedBy ?? traceVehicleOf(sheet), sheet);
     const taken = Object.keys(this.log).length;
     const sentence = element('p', { class: 'answer-sentence', role: 'status' });
     const left = element('p', { class: 'soft' });
