@@ -114,6 +114,30 @@ describe('a log', () => {
     await close();
   });
 
+  test('a car that is not on the shelf is judged by the stamp and the fan typed for it', async () => {
+    const { page, close } = await openPage(browser, site.root, quiet);
+    await page.goto(`${site.root}road-test.html`);
+    await choose(page, sample('opens-early'));
+    await page.locator('.understood').evaluate((part: HTMLDetailsElement) => {
+      part.open = true;
+    });
+    await page.fill('#trace-stamp', '870');
+    await page.locator('#trace-stamp').blur();
+    expect(await page.locator('#trace-stamp-says').textContent()).toContain('Write one temperature');
+    await page.fill('#trace-stamp', '87');
+    await page.locator('#trace-stamp').blur();
+    await expect
+      .poll(() => verdict(page).textContent(), PATIENCE)
+      .toMatch(/opens too early or stands open.*should start to open at 87\s°C/);
+    await page.fill('#trace-fan-on', '97');
+    await page.locator('#trace-fan-on').blur();
+    // Both stand, and the proof run under the log goes by them.
+    await expect.poll(() => page.locator('#trace-fan-on-says').textContent(), PATIENCE).toBe('as you say');
+    expect(await page.inputValue('#trace-stamp')).toMatch(/^87/);
+    await expect.poll(() => page.locator('ht-proof-run').textContent()).toMatch(/97\s°C/);
+    await close();
+  });
+
   test('what is no log gets a message, and the next file is read', async () => {
     const file = join(scratch, 'letter.txt');
     await writeFile(file, 'Dear customer, your car is ready.');

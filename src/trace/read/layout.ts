@@ -3,6 +3,7 @@ import { type ClockForm, clockFormOf, clockWords } from './clock.ts';
 import { type DecimalMark, decimalMarkOf, readNumber, readSwitch } from './number-text.ts';
 import { type LogUnit, ROLE_KINDS, ROLES, type Role, unitNamed, unitsFor } from './roles.ts';
 import { DELIMITER_WORDS, type Delimiter, delimiterOf, rowsOf, usualWidth } from './rows.ts';
+import { plainWords } from './words.ts';
 
 export interface Column {
   index: number;
@@ -174,17 +175,6 @@ function unitInCells(cells: readonly string[]): string {
   return /^[-+\u2212]?[\d.,]+\s*([°º\ufffd]?[a-z%/]{1,8})$/i.exec(cells[0] ?? '')?.[1] ?? '';
 }
 
-/** A header as plain words: `CoolantTemp_C` and `Kühlmitteltemperatur` alike. */
-function plainWords(heading: string): string {
-  return heading
-    .replace(/([a-z])([A-Z])/g, '$1 $2')
-    .normalize('NFD')
-    .replace(/[\u0300-\u036f]/g, '')
-    .toLowerCase()
-    .replace(/[^a-z0-9]+/g, ' ')
-    .trim();
-}
-
 function rolesOf(
   columns: readonly Column[],
   cells: (column: number) => string[],
@@ -303,10 +293,13 @@ function unitBySize(role: Role, column: readonly string[], mark: DecimalMark): L
   return units[0];
 }
 
-/** One line a fact, in words: what the reader took the file for. */
-export function layoutWords(layout: Layout): string {
-  const { delimiter, mark, clock } = layout;
+/**
+ * One line a fact, in words: what the reader took the file for.
+ * @param long delimiter of a file of one reading a line, before it was brought into columns
+ */
+export function layoutWords({ delimiter, mark, clock }: Layout, long?: Delimiter): string {
   const decimals = mark === ',' ? 'decimal comma' : 'decimal point';
   const time = clock ? `, time as ${clockWords(clock)}` : '';
-  return `Columns cut by ${DELIMITER_WORDS[delimiter]}, ${decimals}${time}`;
+  const cut = long ? 'One reading a line with its name, cells' : 'Columns';
+  return `${cut} cut by ${DELIMITER_WORDS[long ?? delimiter]}, ${decimals}${time}`;
 }

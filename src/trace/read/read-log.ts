@@ -1,10 +1,11 @@
 /** A log file's text to a trace, or a message that says what to do. */
 import { clockWords, median, readClock } from './clock.ts';
 import { type Choice, type Column, type Layout, layoutOf, layoutWords, type Taken } from './layout.ts';
+import { longFormOf, widened } from './long-form.ts';
 import { readNumber, readSwitch } from './number-text.ts';
 import { type Ordered, putInOrder } from './order.ts';
 import { ROLE_KINDS, type Role, SIGNALS, type Signal, unitNamed, unitsFor } from './roles.ts';
-import { blocks, rowsOf } from './rows.ts';
+import { blocks, type Delimiter, rowsOf } from './rows.ts';
 
 /** One signal over time: seconds from the start, values in SI (a fan as written). No NaN. */
 export interface Channel {
@@ -47,7 +48,8 @@ export interface LogFault {
     | 'decimal-comma-between-commas'
     | 'no-time'
     | 'no-coolant'
-    | 'no-readings';
+    | 'no-readings'
+    | 'broken';
   message: string;
   columns: readonly Column[];
   layout: Layout | undefined;
@@ -68,7 +70,14 @@ export function* readLog(text: string, choice: Choice = {}): Generator<number, R
       'not-text',
       'This is not a text file. Open it where it was made, save it as CSV or text, and choose that file.',
     );
-  const layout = layoutOf(whole, choice);
+  const long = longFormOf(whole, choice.delimiter);
+  if (!long) return yield* readColumns(whole, choice, undefined);
+  const { delimiter: _cut, ...chosen } = choice;
+  return yield* readColumns(yield* widened(whole, long), chosen, long.delimiter);
+}
+
+function* readColumns(text: string, choice: Choice, long: Delimiter | undefined): Generator<number, ReadLog> {
+  const layout = layoutOf(text, choice);
   if (!layout)
     return refuse(
       'no-table',
@@ -83,7 +92,7 @@ export function* readLog(text: string, choice: Choice = {}): Generator<number, R
   const { time, coolant } = layout.roles;
   const fault = missingColumn(layout);
   if (fault || !time || !coolant || !layout.clock) return fault ?? refuse('no-time', NO_TIME, layout);
-  return yield* assemble(yield* readTable(whole, layout, layout.clock), layout);
+  return yield* assemble(yield* readTable(text, layout, layout.clock), layout, long);
 }
 
 /** Runs a reading to its end in one go. */
@@ -190,7 +199,7 @@ function* readTable(
   };
 }
 
-function* assemble(table: Table, layout: Layout): Generator<number, ReadLog> {
+function* assemble(table: Table, layout: Layout, long: Delimiter | undefined): Generator<number, ReadLog> {
   const { clock } = layout;
   const wraps = clock?.kind === 'time of day' || clock?.kind === 'two parts';
   yield 1;
@@ -208,16 +217,22 @@ function* assemble(table: Table, layout: Layout): Generator<number, ReadLog> {
   const trace: Trace = {
     coolant: factor === 1 ? coolant : (channelOf(table, 'coolant', ordered, factor) ?? coolant),
   };
+  const noAir: string[] = [];
   for (const signal of SIGNALS) {
     if (signal === 'coolant') continue;
     yield 1;
     const found = channelOf(table, signal, ordered, factor);
-    if (found) trace[signal] = found;
+    const possible = found && withoutNoAir(signal, found);
+    if (found && possible && possible.time.length < found.time.length)
+      noAir.push(
+        noAirText(layout.columns[layout.roles[signal]?.column ?? 0]?.name ?? signal, found, possible),
+      );
+    if (possible && possible.time.length > 0) trace[signal] = possible;
   }
   const beginning = Array.from(trace.coolant.time.subarray(0, 5000));
   const { columns, ...rest } = layout;
   const understood: Understood = {
-    words: layoutWords(layout),
+    words: layoutWords(layout, long),
     layout: rest,
     columns,
     roles: layout.roles,
@@ -232,7 +247,8 @@ function* assemble(table: Table, layout: Layout): Generator<number, ReadLog> {
     sampling: median(beginning.slice(1).map((each, at) => each - (beginning[at] ?? each))),
     remarks: [],
   };
-  return { ok: true, trace, understood: { ...understood, remarks: remarksOn(understood, slowClock) } };
+  const remarks = [...remarksOn(understood, slowClock), ...noAir];
+  return { ok: true, trace, understood: { ...understood, remarks } };
 }
 
 /** One signal with its times. Rows without it are left out. */
@@ -249,6 +265,36 @@ function channelOf({ values }: Table, signal: Signal, ordered: Ordered, factor: 
     value[count++] = figure;
   }
   return count === 0 ? undefined : { time: time.slice(0, count), value: value.slice(0, count) };
+}
+
+/**
+ * What air can be, K: intake is warmed under the bonnet and by a turbocharger. A tool without the sensor writes an end of
+ * the scale, 215 °C or −40 °C.
+ */
+const AIR: Partial<Record<Signal, readonly [number, number]>> = {
+  ambient: [233.3, 330],
+  intake: [233.3, 420],
+};
+
+function withoutNoAir(signal: Signal, channel: Channel): Channel {
+  const limits = AIR[signal];
+  if (!limits) return channel;
+  const isAir = (at: number) => {
+    const value = channel.value[at] ?? Number.NaN;
+    return value > limits[0] && value < limits[1];
+  };
+  if (channel.value.every((_, at) => isAir(at))) return channel;
+  return {
+    time: channel.time.filter((_, at) => isAir(at)),
+    value: channel.value.filter((_, at) => isAir(at)),
+  };
+}
+
+function noAirText(name: string, all: Channel, possible: Channel): string {
+  const left = all.time.length - possible.time.length;
+  return possible.time.length === 0
+    ? `"${name}" is no temperature of air; left out.`
+    : `${left} ${left === 1 ? 'reading' : 'readings'} of "${name}" that no air has left out.`;
 }
 
 /** Fastest an engine with coolant in it warms, K/s: 100 kW into 50 kJ/K. */

@@ -1,10 +1,19 @@
 /** Has logs read without holding up the page: in a worker, or in slices on the page where there is none. */
 import '../../browser/page-globals.ts';
+import type { LogFault } from '../../../trace/read/read-log.ts';
 import { loadScript } from '../../browser/load-script.ts';
 import type { Answer, Order, TraceReader } from './trace-reader.ts';
 
 /** A slice on the page ends after so long, ms: under a frame at 60 a second. */
 const SLICE = 10;
+
+const BROKEN: LogFault = {
+  id: 'broken',
+  message:
+    'The reader stopped at this log; nothing is said about it. Cut it to the one drive, with fewer columns, and choose it again.',
+  columns: [],
+  layout: undefined,
+};
 
 /** Reads logs in a worker, or on the page where there can be none. */
 export class BackgroundReader {
@@ -60,14 +69,19 @@ export class BackgroundReader {
   private async inSlices(order: Order, number: number): Promise<void> {
     const reader = await this.onPage;
     if (!reader) return;
-    let started = performance.now();
-    for (const answer of reader.work(order)) {
-      if (number !== this.current) return;
-      if (answer && answer.kind !== 'progress') this.answer(answer);
-      if (performance.now() - started < SLICE) continue;
-      if (answer?.kind === 'progress') this.answer(answer);
-      await new Promise((rested) => setTimeout(rested));
-      started = performance.now();
+    try {
+      let started = performance.now();
+      for (const answer of reader.work(order)) {
+        if (number !== this.current) return;
+        if (answer && answer.kind !== 'progress') this.answer(answer);
+        if (performance.now() - started < SLICE) continue;
+        if (answer?.kind === 'progress') this.answer(answer);
+        await new Promise((rested) => setTimeout(rested));
+        started = performance.now();
+      }
+    } catch {
+      // What the worker stumbled over, the page stumbles over again: that is said, and the next log can be read.
+      if (number === this.current) this.answer({ kind: 'fault', fault: BROKEN });
     }
   }
 }
