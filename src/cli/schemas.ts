@@ -1,12 +1,12 @@
 /**
- * `npm run schemas`: writes what is made from the schemas: the editors' files and the field tables of DEVELOPERS.md.
+ * `npm run schemas`: writes what is made from the schemas: the editors' files and the field tables in src/model/FIELDS.md.
  *
  *     npm run schemas              writes what has changed
  *     npm run schemas -- --check   writes nothing; fails and names what is out of date
  */
 import { mkdir, readFile, writeFile } from 'node:fs/promises';
 import { dirname } from 'node:path';
-import { withFieldTables } from '../library/field-tables.ts';
+import { FIELD_TABLES, fieldTables } from '../library/field-tables.ts';
 import { editorFiles } from '../library/schema-files.ts';
 import { readArguments, runCommand } from './command.ts';
 
@@ -17,7 +17,7 @@ await runCommand(schemas);
 async function schemas(): Promise<void> {
   const { values } = readArguments(USE, { options: { check: { type: 'boolean' } } });
   const wanted = editorFiles();
-  wanted.set('DEVELOPERS.md', withFieldTables((await textOf('DEVELOPERS.md')) ?? ''));
+  wanted.set(FIELD_TABLES, fieldTables());
   const stale: string[] = [];
   for (const [path, text] of wanted) if ((await textOf(path)) !== text) stale.push(path);
 

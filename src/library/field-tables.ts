@@ -1,4 +1,4 @@
-/** Field tables of DEVELOPERS.md, made from the schemas and written between two marks. */
+/** Tables of every field, made from the schemas. */
 import { z } from 'zod';
 import type { $ZodType } from 'zod/v4/core';
 import { KIND_NAMES, KINDS } from '../model/kinds.ts';
@@ -8,40 +8,42 @@ import { wordsSchema } from '../model/words.ts';
 import { bare, metaOf } from './schema-tree.ts';
 import { wantedBy } from './wanted-by.ts';
 
-const START = '<!-- fields: made by npm run schemas -->';
-const END = '<!-- fields end -->';
+/** Where the tables lie. */
+export const FIELD_TABLES = 'src/model/FIELDS.md';
 
-/**
- * A text with its field tables made anew; everything outside the marks stays.
- * @throws when the marks are missing
- */
-export function withFieldTables(text: string): string {
-  const start = text.indexOf(START);
-  const end = text.indexOf(END);
-  if (start < 0 || end < start)
-    throw new Error(`DEVELOPERS.md has lost its marks. Put back the lines:\n${START}\n${END}`);
-  return `${text.slice(0, start + START.length)}\n\n${fieldTables()}\n${text.slice(end)}`;
-}
-
-function fieldTables(): string {
-  const records = KIND_NAMES.map((kind) =>
-    table(`${KINDS[kind].one}: content/${KINDS[kind].folder}/`, SCHEMAS[kind]),
-  );
+/** All fields of all records as a page of its own; those that every kind has in the same way are written once. */
+export function fieldTables(): string {
+  const kinds = KIND_NAMES.map((kind) => ({
+    title: `${KINDS[kind].one}: content/${KINDS[kind].folder}/`,
+    rows: rowsOf(kind, SCHEMAS[kind]),
+  }));
+  const [first, ...others] = kinds;
+  const common = (first?.rows ?? []).filter((row) => others.every(({ rows }) => rows.includes(row)));
   return [
-    ...records,
-    table('the workshop: content/shop.yaml', shopSchema),
-    table('words of the search: content/words.yaml', wordsSchema),
+    '# Every field of a record\n\nMade from the schemas beside this file by `npm run schemas`; do not edit. How records are written: DEVELOPERS.md.\n',
+    table('every record', common),
+    ...kinds.map(({ title, rows }) =>
+      table(
+        title,
+        rows.filter((row) => !common.includes(row)),
+      ),
+    ),
+    table('the workshop: content/shop.yaml', rowsOf('the workshop', shopSchema)),
+    table('words of the search: content/words.yaml', rowsOf('words of the search', wordsSchema)),
   ].join('\n');
 }
 
-function table(title: string, schema: $ZodType): string {
+function table(title: string, rows: readonly string[]): string {
+  return `## ${title}\n\n| field | | |\n|---|---|---|\n${rows.join('\n')}\n`;
+}
+
+function rowsOf(title: string, schema: $ZodType): string[] {
   const { def } = bare(schema)._zod;
   if (def.type !== 'object') throw new Error(`${title} is not described by fields.`);
-  const rows = Object.entries(def.shape).map(([name, field]) => {
+  return Object.entries(def.shape).map(([name, field]) => {
     const says = [metaOf(field).description, `*${takes(field)}*`].filter((part) => part !== undefined);
     return `| \`${name}\` | ${mayBeLeftOut(field) ? '' : 'must'} | ${says.join(' ').replaceAll('|', '\\|')} |`;
   });
-  return `#### ${title}\n\n| field | | |\n|---|---|---|\n${rows.join('\n')}\n`;
 }
 
 /** Whether a record may do without the field. */

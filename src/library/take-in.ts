@@ -108,7 +108,10 @@ function notesOfExport(name: string, text: string): Candidate[] {
   }
   if (parsed.data.notes.length === 0)
     return [
-      { name, why: 'There is no note in it. On the job card: “Make a note of it”, then export again.' },
+      {
+        name,
+        why: 'There is no note in it. On the job card: “Write a note from this card”, then export again.',
+      },
     ];
   return parsed.data.notes.map(({ id, note }) => ({ id, text: noteText(note) }));
 }

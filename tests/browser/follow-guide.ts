@@ -42,10 +42,10 @@ export async function followGuide(
     .getByLabel('The note', { exact: true })
     .fill('The head shears at 9. Two of four we had open were already rounded; have one in the drawer.');
   await show('3-found', page.getByLabel('The note', { exact: true }));
-  await show('4-to-mend', page.getByText('Still to fill in or to mend'));
+  await show('4-to-mend', page.getByText('Still to fix'));
   await page.getByRole('link', { name: 'On what, when; or book and page' }).click();
   await page.keyboard.type('Four cars, 2026');
-  const right = page.getByText('Right as it is');
+  const right = page.getByText('Ready');
   await right.waitFor();
   await page.getByRole('link', { name: 'Open the host’s page for it' }).waitFor();
   await show('5-right', page.getByRole('button', { name: 'Save the file' }));

@@ -70,10 +70,10 @@ test('a walk with readings becomes a job card, a customer sheet and a note that 
   await page.getByLabel('The customer says').fill('Temperature drops on the highway');
   await addReading(page, 'Coolant at steady cruise', '88 °C');
   await page.locator('summary', { hasText: 'Litres' }).click();
-  await page.getByLabel('Way').selectOption('drained');
+  await page.getByLabel('Drained or filled').selectOption('drained');
   await page.getByLabel('Litres', { exact: true }).fill('3,4');
   await page.getByRole('button', { name: 'Add litres' }).click();
-  await page.getByLabel('Way').selectOption('filled');
+  await page.getByLabel('Drained or filled').selectOption('filled');
   await page.getByLabel('Litres', { exact: true }).fill('3.1');
   await page.getByLabel('Litres', { exact: true }).press('Enter');
   expect(await page.locator('.litres-sum').textContent()).toBe(
@@ -103,7 +103,7 @@ test('a walk with readings becomes a job card, a customer sheet and a note that 
     .toMatch(/Thermostat or water-outlet housing\s*10\sN·m, ticked/);
   await page.goBack();
   // The note.
-  await page.getByRole('button', { name: 'Make a note of it' }).click();
+  await page.getByRole('button', { name: 'Write a note from this card' }).click();
   await page.locator('ht-note-form[data-live]').waitFor();
   expect(await page.getByLabel('Cause', { exact: true }).inputValue()).toBe('thermostat-stuck-open');
   expect(await page.getByLabel('The note', { exact: true }).inputValue()).toContain(
@@ -113,7 +113,7 @@ test('a walk with readings becomes a job card, a customer sheet and a note that 
     .getByLabel('What it is about, in one line')
     .fill('Tarn 1.6 runs at 88 again with the right thermostat');
   await page.getByLabel('Your initials').fill('JR');
-  await page.getByText('Right as it is').waitFor();
+  await page.getByText('Ready').waitFor();
   const note = await readFile(await download(page, 'Save the file'), 'utf8');
   await watched.close();
   await takenInAndBuilt(note, 'tarn-1-6-runs-at-88-again-with-the-right-thermostat');
@@ -269,11 +269,11 @@ describe('what becomes of it', () => {
     await page.getByLabel('Job: number or name').fill('One');
     await page.getByRole('button', { name: 'New card' }).click();
     await page.getByLabel('Job: number or name').fill('Two');
-    await page.getByRole('button', { name: 'Clear all' }).click();
+    await page.getByRole('button', { name: 'Remove all cards' }).click();
     expect(await page.locator('.question').textContent()).toContain('Remove all 2 cards from this device?');
     await page.getByRole('button', { name: 'Keep', exact: true }).click();
     expect(await page.locator('.cards li').count()).toBe(2);
-    await page.getByRole('button', { name: 'Clear all' }).click();
+    await page.getByRole('button', { name: 'Remove all cards' }).click();
     await page.getByRole('button', { name: 'Remove all' }).click();
     expect(await page.locator('.cards li').count()).toBe(0);
     expect(

@@ -30,6 +30,6 @@ test('every step of the guide can be done, in its order, and has its picture', a
   });
   expect(done).toEqual(pictures);
   // The button of the job card is on another page.
-  expect(named.filter((name) => !met.has(name))).toEqual(['Make a note of it']);
+  expect(named.filter((name) => !met.has(name))).toEqual(['Write a note from this card']);
   await watched.close();
 });

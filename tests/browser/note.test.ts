@@ -38,7 +38,7 @@ describe('what it makes', () => {
     await openForm(page);
     await fill(page);
     await page.getByLabel('Day').fill('2026-11-25');
-    await page.getByText('Right as it is').waitFor();
+    await page.getByText('Ready').waitFor();
     const { name, text } = await savedFile(page);
     expect(name).toBe('second-bleed-screw-behind-the-head.yaml');
     expect(parse(text)).toEqual({
@@ -89,7 +89,7 @@ describe('what it says', () => {
     expect(await page.locator('[data-says="is"]').textContent()).toContain('cannot be meant');
     expect(await page.getByRole('button', { name: 'Save the file' }).count()).toBe(0);
     await page.getByLabel('It should be').fill('88 °C');
-    await page.getByText('Right as it is').waitFor();
+    await page.getByText('Ready').waitFor();
     await page.getByLabel('Day').fill('2026-13-45');
     expect(await page.locator('.result .faults').textContent()).toMatch(
       /^Day: "2026-13-45" is not a day[^"]*$/,
@@ -203,7 +203,7 @@ describe('what it keeps', () => {
     await openForm(page);
     await page.getByText('This device keeps nothing here.').waitFor();
     await fill(page);
-    await page.getByText('Right as it is').waitFor();
+    await page.getByText('Ready').waitFor();
     await savedFile(page);
     await watched.close();
   });

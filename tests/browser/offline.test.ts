@@ -215,9 +215,9 @@ describe('a new version', () => {
     await loaded;
     expect(await page.locator('h1').textContent()).toBe(MARK);
     // Another page that is open is told, and left as it is.
-    await other.getByText('This page is of the version before.').waitFor();
+    await other.getByText('This page is from the previous version.').waitFor();
     expect(await other.locator('h1').textContent()).not.toBe(MARK);
-    await other.getByRole('button', { name: 'Load it anew' }).click();
+    await other.getByRole('button', { name: 'Reload' }).click();
     await other.getByRole('heading', { name: MARK }).waitFor();
     await site.stop();
     expect(await heading(page, 'index.html')).toBe(MARK);

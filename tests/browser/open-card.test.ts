@@ -118,7 +118,7 @@ test('the vehicle is chosen within the walk: the answers stay, its figures come,
   const field = page.locator('ht-walk').getByLabel('Vehicle: any part of its name');
   await expect.poll(() => field.evaluate((each) => each === document.activeElement)).toBe(true);
   await field.fill('no such car');
-  await page.getByText('No vehicle of this shelf is called so.').waitFor();
+  await page.getByText('No vehicle on this shelf has that name.').waitFor();
   await field.fill('2006 TARN');
   await page.locator('ht-walk').getByRole('button', { name: TARN.title }).click();
   await page.locator('.top-vehicle summary', { hasText: 'Tarn 1.6' }).waitFor();
@@ -273,7 +273,7 @@ test('a proven cause brings its plan: work, this repair’s torques, drafts to c
   await expect.poll(() => page.getByLabel('What to watch').inputValue()).not.toBe('');
   expect(await page.getByLabel('What we found').inputValue()).toBe('');
   // Filled: the level of the next morning is open until it is read.
-  await page.getByLabel('Way').selectOption('filled');
+  await page.getByLabel('Drained or filled').selectOption('filled');
   await page.getByLabel('Litres', { exact: true }).fill('3.4');
   await page.getByRole('button', { name: 'Add litres' }).click();
   await expect

@@ -53,7 +53,7 @@ describe('a log', () => {
     expect(await page.evaluate(() => document.documentElement.scrollWidth)).toBeLessThanOrEqual(
       SIZES.phone.width,
     );
-    await page.getByRole('link', { name: /On with the walk/ }).click();
+    await page.getByRole('link', { name: /Continue the walk/ }).click();
     await page.waitForURL(/reads-low-at-cruise\.html#/);
     expect(page.url()).toContain('cruise-trace=falls-at-speed');
     // The walk has taken it for answered: it is among what is known.
@@ -181,7 +181,7 @@ describe('a log', () => {
     await page.goto(`${site.root}road-test.html`);
     await choose(page, sample('sound-run'));
     const whole = await page.locator('.chart').innerHTML();
-    await page.getByRole('button', { name: 'Closer' }).click();
+    await page.getByRole('button', { name: 'Zoom in' }).click();
     expect(await page.locator('.chart').innerHTML()).not.toBe(whole);
     await page.getByRole('button', { name: 'Whole log' }).click();
     expect(await page.locator('.chart').innerHTML()).toBe(whole);

@@ -13,7 +13,7 @@ export const shopMissing: ShelfRule = {
             at: { file: shopFile, start: 0, end: 0 },
             found: 'The file that names the workshop is not there.',
             expected: 'Every shelf has one, with name, units, currency, labour rate and review interval.',
-            byHand: 'put it back, or write it by the table of its fields in DEVELOPERS.md',
+            byHand: 'put it back, or write it by the table of its fields in src/model/FIELDS.md',
           },
         ],
 };

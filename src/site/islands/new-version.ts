@@ -9,8 +9,8 @@ let chosen = false;
 window.headertank.offerVersion = (place, waiting) => {
   if (!waiting) {
     if (chosen) return location.reload();
-    const again = button('Load it anew', () => location.reload(), 'quiet');
-    return place.replaceChildren('This page is of the version before. ', again);
+    const again = button('Reload', () => location.reload(), 'quiet');
+    return place.replaceChildren('This page is from the previous version. ', again);
   }
   const message: FromPage = { kind: 'use-new-version' };
   const show = () => {

@@ -244,10 +244,7 @@ class NoteForm extends HTMLElement {
         });
         return element('li', {}, link, `: ${says}`);
       });
-      parts.push(
-        element('h2', {}, 'Still to fill in or to mend'),
-        element('ul', { class: 'plain-list faults' }, ...list),
-      );
+      parts.push(element('h2', {}, 'Still to fix'), element('ul', { class: 'plain-list faults' }, ...list));
     }
     if (faults.length === 0 && note) parts.push(...this.ready(note, id));
     const place = this.place('.result');
@@ -312,7 +309,7 @@ class NoteForm extends HTMLElement {
       ways.push(save, copy);
     }
     return [
-      element('h2', {}, 'Right as it is'),
+      element('h2', {}, 'Ready'),
       element('p', {}, this.wayOn(page?.carriesText)),
       element('p', { class: 'ways' }, ...ways),
       element('p', { class: 'soft' }, 'The file it becomes: ', element('code', {}, path)),

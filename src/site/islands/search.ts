@@ -97,7 +97,7 @@ class Search extends HTMLElement {
     this.#keepInAddress(query);
     this.#asked += 1;
     this.removeAttribute('aria-busy');
-    this.#state.textContent = query === '' ? '' : 'Two letters or figures at least, and the search begins.';
+    this.#state.textContent = query === '' ? '' : 'Type at least two letters or digits.';
     this.#kindLine.hidden = this.#more.hidden = this.#codes.hidden = true;
     this.#list.replaceChildren();
   }

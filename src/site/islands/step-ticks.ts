@@ -42,7 +42,7 @@ class Steps extends HTMLElement {
             `${done.size} of ${this.boxes.size} steps ticked on the card `,
             element('a', { href: new URL(`job.html#${card.id}`, root).href }, jobTitle(card)),
           ]
-        : ['No card is open: ticks have nowhere to go.']),
+        : ['No job card is open, so ticks are not kept.']),
     );
   }
 

@@ -67,7 +67,7 @@ class VehicleChoice extends HTMLElement {
     const more = fit.length - MOST;
     this.says.textContent =
       fit.length === 0
-        ? 'No vehicle of this shelf is called so. Without one the general figures stand.'
+        ? 'No vehicle on this shelf has that name. Without one, general figures are shown.'
         : more > 0
           ? `And ${more} more: type a part of the name.`
           : '';

@@ -345,7 +345,7 @@ class Walk extends HTMLElement {
         element(
           'p',
           { class: 'note-line' },
-          'This device keeps nothing (its storage is full or blocked). The address holds the answers: keep it to go on later.',
+          'This device keeps nothing (its storage is full or blocked). The link holds the answers: copy it to continue later.',
         ),
       );
     for (const cause of belief.found)

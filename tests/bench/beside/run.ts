@@ -4,7 +4,7 @@
  *     npx node tests/bench/beside/run.ts                    100, 1,000 and 5,000 records; takes a long while
  *     npx node tests/bench/beside/run.ts --sizes 100        a quick one
  *     npx node tests/bench/beside/run.ts --sites starlight  only these, beside ours
- *     npx node tests/bench/beside/run.ts --write-readme     puts the tables into README.md
+ *     npx node tests/bench/beside/run.ts --write-results    puts the tables into RESULTS.md
  *
  * The other generators and Lighthouse are no part of the project: their packages are fetched for the run, into a folder outside
  * it that is kept for the next run (HEADERTANK_BENCH, or a folder of the system's for such things). Prints figures and never
@@ -19,7 +19,7 @@ import { serveCounting } from './gzip-server.ts';
 import { type CheckTimes, checkTable, measureCheck } from './measure-check.ts';
 import { LIGHTHOUSE, measureLighthouse } from './measure-lighthouse.ts';
 import { empty, fetchPackages, versionsOf } from './packages.ts';
-import { writeReadme } from './readme.ts';
+import { writeResults } from './results-file.ts';
 import type { Measured } from './rows.ts';
 import { type Outcome, runMeasured } from './run-measured.ts';
 import { type MadeRecord, makeShelf } from './shelf/shelf.ts';
@@ -36,7 +36,7 @@ const { values } = parseArgs({
   options: {
     sizes: { type: 'string', default: '100,1000,5000' },
     sites: { type: 'string' },
-    'write-readme': { type: 'boolean', default: false },
+    'write-results': { type: 'boolean', default: false },
   },
 });
 const [ours] = SITES;
@@ -102,7 +102,7 @@ const text = [
 ].join('\n');
 await browser.close();
 process.stdout.write(`${text}\n`);
-if (values['write-readme']) await writeReadme('README.md', text);
+if (values['write-results']) await writeResults(join(import.meta.dirname, 'RESULTS.md'), text);
 
 async function measure(site: Site, records: readonly MadeRecord[]): Promise<Measured> {
   const place = join(folder, site.name.replace(/\W+/g, '-'));

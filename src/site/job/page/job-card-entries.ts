@@ -79,7 +79,7 @@ export function addLitres(card: CardOnPage): void {
   const field = card.input('.litres-amount');
   const litres = readLitres(field.value);
   if (litres === undefined) {
-    card.say('.litres-says', 'Litres as the jug says, such as 3.4; more than 0 and at most 60.');
+    card.say('.litres-says', 'Litres as read off the jug, such as 3.4; more than 0 and at most 60.');
     field.focus();
     return;
   }

@@ -39,7 +39,7 @@ export function showVehicle(card: CardOnPage): void {
   const { vehicle, complaint } = card.job;
   const take = card.place('.take-vehicle');
   take.hidden = !chosen || chosen.id === vehicle?.id;
-  take.textContent = `Take ${chosen?.title ?? ''}`;
+  take.textContent = `Use ${chosen?.title ?? ''}`;
   const link = (folder: string, { id, title }: { id: string; title: string }) =>
     element('a', { href: new URL(`${folder}/${id}.html`, root).href }, title);
   card

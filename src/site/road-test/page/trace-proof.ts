@@ -112,7 +112,7 @@ class ProofRun extends HTMLElement {
     const tools = element(
       'div',
       { class: 'proof-tools no-print' },
-      ...(taken > 0 ? [button(`Take ${taken} from the log`, () => this.takeLog())] : []),
+      ...(taken > 0 ? [button(`Use ${taken} from the log`, () => this.takeLog())] : []),
       button('To the job card', () => card.replaceChildren(this.toCard(milestones))),
       button('Print', () => window.print()),
       button('Clear', () => this.clear(), 'quiet'),
