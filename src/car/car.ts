@@ -24,6 +24,8 @@ export interface Condition {
   readonly liftCeiling: number;
   /** Thermostat works this far above its stamp, K. */
   readonly shift: number;
+  /** Its stamp is this far off the right one, K: it works as stamped. */
+  readonly wrongStamp: number;
   /** Stuck on its seat until this far above its opening, K; then it jumps. */
   readonly sticks: number;
   /** Passage past the seat or the seal, beside that of the radiator. */
@@ -69,6 +71,8 @@ export interface Condition {
   readonly vent: number;
   /** Opening pressure of the cap beside its stamp; vacuum it needs to let air in, Pa. */
   readonly cap: number;
+  /** Stamp of the cap beside the right one: it opens as stamped. */
+  readonly capStamp: number;
   readonly vacuum: number;
   /** Combustion gas at idle, m3/s at 20 °C and 101,325 Pa, and the coolant temperature above which it comes, K. */
   readonly gas: number;
@@ -99,6 +103,7 @@ export const SOUND: Condition = {
   liftFloor: 0,
   liftCeiling: 1,
   shift: 0,
+  wrongStamp: 0,
   sticks: 0,
   seatPassage: 0,
   byPassStays: false,
@@ -127,6 +132,7 @@ export const SOUND: Condition = {
   pocketIn: 'head',
   vent: 1,
   cap: 1,
+  capStamp: 1,
   vacuum: 5e3,
   gas: 0,
   gasAbove: 0,

@@ -11,7 +11,7 @@ const MOTOR = [1.25, 0.55] as const;
 /** Sound wires, fuse, relay and joints together, ohm. */
 const SOUND_PATH = 0.012;
 /** A switch in the radiator sits where it is cooler: it works this far below a controller's figures, K. */
-const SWITCH_BELOW = 6;
+const SWITCH_BELOW = 2;
 
 /** Figures of the fan, K. */
 export function fanFigures({ values }: Car): { on: number; off: number; fast: number } {

@@ -64,7 +64,7 @@ export const FAULTS = {
     measure: 'K of stamp off, −16 to −8 and 5 to 10',
     range: [-16, 2],
     from: PRACTICE,
-    change: (s) => ({ shift: s < -8 ? s : 5 + (s + 8) / 2 }),
+    change: (s) => ({ wrongStamp: s < -8 ? s : 5 + (s + 8) / 2 }),
   },
   'thermostat-missing': { ...NONE, from: 'mechanism', change: () => ({ liftFloor: 1, byPassStays: true }) },
   'thermostat-not-seated': {
@@ -298,7 +298,7 @@ export const FAULTS = {
     measure: 'stamp beside the right one, 0.5 to 0.75 and 1.3 to 1.8',
     range: [0.5, 1],
     from: MEMORY,
-    change: (s) => ({ cap: s < 0.75 ? s : 1.3 + (s - 0.75) * 2 }),
+    change: (s) => ({ capStamp: s < 0.75 ? s : 1.3 + (s - 0.75) * 2 }),
   },
   'cap-vacuum-valve-stuck': {
     measure: 'bar below outside before it lets air in',

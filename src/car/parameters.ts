@@ -151,7 +151,7 @@ export const PARAMETERS = {
   heaterShare: {
     what: 'Passage of the heater beside that of the radiator',
     unit: '1',
-    range: [0.15, 0.22, 0.3],
+    range: [0.19, 0.25, 0.32],
     from: `${MEMORY}; fit`,
   },
   byPass: {
@@ -163,7 +163,7 @@ export const PARAMETERS = {
   seatLeak: {
     what: 'Past the shut thermostat at idle',
     unit: 'l/min',
-    range: [0.01, 0.05, 0.3],
+    range: [0.003, 0.02, 0.08],
     size: 1,
     from: MEMORY,
   },

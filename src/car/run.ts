@@ -69,7 +69,7 @@ export interface Run {
 /** Skin of a standing engine: draught falls with the difference, and gearbox and bay that warmed with it give back. Set by a soak of ten hours. */
 const SOAK_EXPONENT = 0.8;
 const SOAK_REFERENCE = 60;
-const SOAK_FACTOR = 0.86;
+const SOAK_FACTOR = 0.9;
 /** Below this no coolant boils under any pressure a system can have, K. */
 const MAY_BOIL = 340;
 /** Air at the intake of a standing car, beside the difference to the coolant. */

@@ -9,7 +9,7 @@ const MAP_HOT = 4;
 
 /** Where this thermostat starts to open now, K. @param head coolant at the outlet, K */
 export function opensAt({ values, condition, layout }: Car, load: number, head: number): number {
-  const plain = values.stamp + values.tolerance + condition.shift;
+  const plain = values.stamp + values.tolerance + condition.shift + condition.wrongStamp;
   if (layout.kind !== 'map-controlled') return plain;
   const { mapHeater } = condition;
   const ordered = load > MAP_LOAD || head > plain + MAP_HOT;

@@ -91,7 +91,7 @@ export function ventAndLeak(
   let room = roomOf(car, coolant, state, meanOf(state));
   const pressure = () => pressureOf(room, values.give, state.gas, state.tank, vapour, outsidePressure);
   let now = pressure();
-  const opens = outsidePressure + values.cap * condition.cap;
+  const opens = outsidePressure + values.cap * condition.cap * condition.capStamp;
   if (now > opens) {
     if (room > LEAST_ROOM * 1.01) {
       const stretched = room + values.give * (opens - outsidePressure);

@@ -19,7 +19,7 @@ console.log(
 for (const { row, middle, low, high, inRange } of compareAll()) {
   const missed = middle < row.range[0] || middle > row.range[1] ? ' (missed)' : '';
   console.log(
-    `| ${row.id} | ${row.unit} | ${row.range.map(show).join('–')} | ${show(middle)}${missed} | ${show(low)}–${show(high)} | ${Math.round(100 * inRange)} % | ${row.kind} | ${row.source} |`,
+    `| ${row.id}${row.fitted ? ' (set by it)' : ''} | ${row.unit} | ${row.range.map(show).join('–')} | ${show(middle)}${missed} | ${show(low)}–${show(high)} | ${Math.round(100 * inRange)} % | ${row.kind} | ${row.source} |`,
   );
 }
 console.log('\nNot held against the car:');

@@ -30,7 +30,7 @@ export function compareAll(cars = CARS): readonly Compared[] {
     const rows = ROWS.filter((row) => row.known === known);
     for (let at = 0; at < cars; at++) {
       const car = drawCar(FIRST_SEED + at, known);
-      for (const row of rows) values.get(row)?.push(row.ours(car));
+      for (const row of rows) if (at < (row.cars ?? cars)) values.get(row)?.push(row.ours(car));
     }
   }
   return ROWS.map((row) => summarise(row, values.get(row) ?? []));

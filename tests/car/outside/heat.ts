@@ -156,6 +156,7 @@ export const HEAT: readonly Row[] = [
     kind: 'published',
     range: [45, 74],
     spread: [42, 82],
+    fitted: true,
     known: PETROL_CAR,
     ours: (car) => fuelPerKelvin(idle(car)),
   },
@@ -189,6 +190,7 @@ export const HEAT: readonly Row[] = [
     kind: 'published',
     range: [0.52, 0.7],
     spread: [0.4, 0.9],
+    fitted: true,
     known: { ...PETROL_CAR, displacement: 2e-3 },
     ours: (car) => litresPerHour(warmIdle(car), PETROL),
   },
@@ -211,6 +213,7 @@ export const HEAT: readonly Row[] = [
     kind: 'published',
     range: [3.5, 5.7],
     spread: [2.6, 6.5],
+    fitted: true,
     known: DYNAMOMETER_CAR,
     ours: (car) =>
       litresPerHour(
@@ -260,6 +263,7 @@ export const HEAT: readonly Row[] = [
     kind: 'published',
     range: [12, 24],
     spread: [8, 30],
+    fitted: true,
     known: DYNAMOMETER_CAR,
     ours: (car) => coldAgainstHot(phases(car)),
   },

@@ -119,6 +119,7 @@ export const PARTS: readonly Row[] = [
     kind: 'from memory',
     range: [0.4, 0.9],
     spread: [0.35, 1.1],
+    fitted: true,
     known: {},
     ours: (car) => car.values.face * car.values.fanAir * 1.15,
   },
@@ -130,6 +131,7 @@ export const PARTS: readonly Row[] = [
     kind: 'published',
     range: [200, 400],
     spread: [180, 520],
+    fitted: true,
     known: PETROL_CAR,
     ours: (car) => {
       const all = between(idle(car), 1200, 2400);
@@ -198,6 +200,7 @@ export const PARTS: readonly Row[] = [
     kind: 'published',
     range: [0.6, 0.8],
     spread: [0.5, 0.9],
+    fitted: true,
     known: { layout: { heater: 'always flowing' } },
     ours: (car) => {
       const air = heaterAir(car, moment({ blower: 0.6, hot: 1 }), flowAt(car, 1500, 0).heater);
@@ -233,6 +236,7 @@ export const PARTS: readonly Row[] = [
     kind: 'published',
     range: [55, 68],
     spread: [52, 70],
+    fitted: true,
     known: PETROL_CAR,
     ours: (car) => celsius(idle(car).samples.at(-1)?.intake ?? Number.NaN),
   },
@@ -260,6 +264,7 @@ export const PARTS: readonly Row[] = [
     kind: 'published',
     range: [1600, 1900],
     spread: [1400, 2100],
+    fitted: true,
     known: PETROL_CAR,
     ours: (car) => idleSpeed(car, 24, 0, 5),
   },
@@ -271,6 +276,7 @@ export const PARTS: readonly Row[] = [
     kind: 'published',
     range: [600, 750],
     spread: [600, 820],
+    fitted: true,
     known: PETROL_CAR,
     ours: (car) => idleSpeed(car, 88, 60, 120),
   },
@@ -282,6 +288,7 @@ export const PARTS: readonly Row[] = [
     kind: 'published',
     range: [950, 1130],
     spread: [900, 1200],
+    fitted: true,
     known: DIESEL_CAR,
     ours: (car) => idleSpeed(car, 4, 0, 30),
   },
@@ -293,6 +300,7 @@ export const PARTS: readonly Row[] = [
     kind: 'published',
     range: [720, 850],
     spread: [720, 850],
+    fitted: true,
     known: DIESEL_CAR,
     ours: (car) => idleSpeed(car, 88, 60, 120),
   },

@@ -14,6 +14,13 @@ export interface Row {
   readonly spread: readonly [number, number];
   /** What is known of the source's car; all else is drawn. */
   readonly known: Known;
+  /**
+   * A figure of the model was set by this very figure, so that meeting it proves nothing more. The table of parameters
+   * leans on fits to the two log sets as a whole besides: their rows are a check of the drawn spread, not of the fit.
+   */
+  readonly fitted?: true;
+  /** How many to draw where a hundred would take too long; a hundred otherwise. */
+  readonly cars?: number;
   /** @returns NaN where the car never gets there */
   readonly ours: (car: Car) => number;
   /** Where the middle car misses the range: how near it must still come, and why. */

@@ -129,7 +129,7 @@ export const WARM_UP: readonly Row[] = [
   ),
   {
     id: 'never-warm-in-frost',
-    what: 'After 25 min at 27 km/h in −6 °C, heater on; 64 °C',
+    what: 'After 25 min at 27 km/h in −6 °C, heater full on; 64 °C',
     unit: '°C',
     source: `${DIESEL_LOG}; one trip`,
     kind: 'published',
@@ -140,10 +140,10 @@ export const WARM_UP: readonly Row[] = [
       const drive = driveOf(
         kelvinOf(-6),
         [
-          { seconds: 60, blower: 0.7, hot: 1 },
+          { seconds: 60, blower: 1, hot: 1 },
           ...Array.from({ length: 15 }, () => [
-            { seconds: 70, speed: 11, blower: 0.7, hot: 1 },
-            { seconds: 30, blower: 0.7, hot: 1 },
+            { seconds: 70, speed: 11, blower: 1, hot: 1 },
+            { seconds: 30, blower: 1, hot: 1 },
           ]).flat(),
         ],
         kelvinOf(-1),
@@ -156,7 +156,7 @@ export const WARM_UP: readonly Row[] = [
   toTemperature('nedc-diesel, 60 °C', 60, cycle, TEST_CYCLE, CYCLE_CAR, [401, 601], [240, 651], EARLY(501)),
   toTemperature('nedc-diesel, 70 °C', 70, cycle, TEST_CYCLE, CYCLE_CAR, [554, 832], [333, 901], EARLY(693)),
   toTemperature('nedc-diesel, 80 °C', 80, cycle, TEST_CYCLE, CYCLE_CAR, [668, 1002], [401, 1086], EARLY(835)),
-  toTemperature('nedc-diesel, 85 °C', 85, cycle, TEST_CYCLE, CYCLE_CAR, [718, 1076], [431, 1166]),
+  toTemperature('nedc-diesel, 85 °C', 85, cycle, TEST_CYCLE, CYCLE_CAR, [718, 1076], [431, 1166], EARLY(897)),
   {
     id: 'nedc-diesel, end',
     what: 'At the end of the cycle, 89 °C',
