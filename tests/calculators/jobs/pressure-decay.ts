@@ -9,6 +9,14 @@ const cold = {
   capacity: '6 l',
 };
 
+const warmed = {
+  tested: 'warmed',
+  'start-temperature': '20',
+  air: '0.8 l',
+  capacity: '6 l',
+  strength: '50 %',
+};
+
 export const jobs: readonly Job[] = [
   { job: 'stands like a rock', typed: { ...cold, start: '1.0', end: '1.0' }, master: 'fine' },
   {
@@ -186,4 +194,62 @@ export const jobs: readonly Job[] = [
     near: true,
   },
   { job: 'only the start was read', typed: { start: '1.2' }, master: 'asks' },
+  // Closed cold at nothing and warmed: by hand, 0.8 l of air squeezed by 6 l of growing coolant, and its vapour.
+  {
+    job: 'warmed to 40: 0.15 bar',
+    typed: { ...warmed, 'end-temperature': '40', end: '0.15' },
+    master: 'fine',
+  },
+  {
+    job: 'warmed to 40: 0.2 bar',
+    typed: { ...warmed, 'end-temperature': '40', end: '0.20' },
+    master: 'fine',
+    near: true,
+  },
+  {
+    job: 'hardly warm and 0.3 bar',
+    typed: { ...warmed, 'end-temperature': '35', end: '0.30' },
+    master: 'look',
+    near: true,
+    says: /gas|again/,
+  },
+  {
+    job: 'hardly warm and half a bar',
+    typed: { ...warmed, 'end-temperature': '35', end: '0.5' },
+    master: 'stop',
+    says: /gas/,
+  },
+  {
+    job: 'warmed to 60: half a bar',
+    typed: { ...warmed, 'end-temperature': '60', end: '0.5' },
+    master: 'fine',
+  },
+  {
+    job: 'warmed to 60: 0.9 bar',
+    typed: { ...warmed, 'end-temperature': '60', end: '0.9' },
+    master: 'look',
+    near: true,
+  },
+  {
+    job: 'warmed to 60: 1.3 bar',
+    typed: { ...warmed, 'end-temperature': '60', end: '1.3' },
+    master: 'stop',
+    near: true,
+    says: /gas/,
+  },
+  { job: 'warmed to 90: 1.3 bar', typed: { ...warmed, 'end-temperature': '90', end: '1.3' }, master: 'fine' },
+  {
+    job: 'warmed to 90: 0.9 bar',
+    typed: { ...warmed, 'end-temperature': '90', end: '0.9' },
+    master: 'look',
+    near: true,
+    says: /leak|more air/,
+  },
+  {
+    job: 'warmed to 90: nothing',
+    typed: { ...warmed, 'end-temperature': '90', end: '0' },
+    master: 'look',
+    says: /leak/,
+  },
+  { job: 'not warmed at all', typed: { ...warmed, 'end-temperature': '21', end: '0.1' }, master: 'asks' },
 ];
