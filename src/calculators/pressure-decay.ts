@@ -12,6 +12,7 @@ import {
   type PressurisedSystem,
   tightReading,
 } from '../physics/pressure-decay.ts';
+import { judgePressureRise, type PressureRise } from '../physics/pressure-rise.ts';
 import { cubicMetre, fromCelsius, gaugePascal, kelvin, second } from '../physics/units.ts';
 import { ALTITUDE, altitudeOf, CAPACITY, CORRELATED_STRENGTH, GLYCOL, mixtureOf } from './coolant-inputs.ts';
 import type { Answer, Calculator, QuantityInput, Refusal, Shower, Values } from './declaration.ts';
@@ -28,6 +29,7 @@ function reading(name: string, label: string, unit: string, value: string, hint 
     limits: pressure ? ['-0.9 bar', '2.4 bar'] : ['0 °C', '100 °C'],
     reading: true,
     ...(hint !== '' && { hint }),
+    ...(name === 'start' && { when: { tested: ['pumped'] } }),
   };
 }
 
@@ -35,15 +37,37 @@ function reading(name: string, label: string, unit: string, value: string, hint 
 const TOO_LITTLE = 0.2e5;
 /** What the arithmetic wants the air to press with at least, Pa. */
 const NO_AIR_LEFT = 1e3;
+/** Less warming makes too little pressure to judge by, K. Common practice, no source. */
+const LEAST_WARMING = 10;
 /** Capacity is measured at this temperature. */
 const ROOM = fromCelsius(20);
 
 export const pressureDecay: Calculator = {
   id: 'pressure-decay',
   title: 'Pressure decay',
-  settles: 'whether a falling tester means a leak, once cooling is taken out of it',
-  also: ['pressure test', 'leak rate', 'pressure drop', 'tester falls', 'cold pressure test', 'ml a minute'],
+  settles:
+    'whether a falling tester means a leak once cooling is taken out of it, and whether a rising one means gas',
+  also: [
+    'pressure rise',
+    'head gasket pressure',
+    'pressure test',
+    'leak rate',
+    'pressure drop',
+    'tester falls',
+    'cold pressure test',
+    'ml a minute',
+  ],
   inputs: [
+    {
+      kind: 'choice',
+      name: 'tested',
+      label: 'The system was',
+      default: 'pumped',
+      options: [
+        { value: 'pumped', label: 'pumped up, and watched' },
+        { value: 'warmed', label: 'closed cold without pressure, and warmed' },
+      ],
+    },
     reading(
       'start',
       'Tester at the start',
@@ -63,6 +87,7 @@ export const pressureDecay: Calculator = {
       default: '15 min',
       limits: ['1 min', '24 h'],
       reading: true,
+      when: { tested: ['pumped'] },
     },
     {
       kind: 'quantity',
@@ -81,6 +106,7 @@ export const pressureDecay: Calculator = {
     ALTITUDE,
   ],
   answer(values, show): Answer | Refusal {
+    if (values.choice('tested') === 'warmed') return rise(values, show);
     const outside = atmosphericPressure(altitudeOf(values));
     const tooDeep = ['start', 'end'].find((name) => values.number(name) <= -0.9 * outside);
     if (tooDeep !== undefined)
@@ -158,7 +184,7 @@ export const pressureDecay: Calculator = {
   },
   method: {
     formula:
-      'tight reading = air by the gas law in the room left by the shrinking coolant + vapour pressure of the mixture − air outside; loss = tight reading − reading',
+      'tight reading = air by the gas law in the room left by the shrinking coolant + vapour pressure of the mixture − air outside; loss = tight reading − reading; warmed from cold without pressure the same, for 0.7 to 1.4 of the air and 3 K either way',
     sources: [
       'ideal gas law',
       'Melinder (2010), shrinking of the coolant',
@@ -171,6 +197,65 @@ export const pressureDecay: Calculator = {
       'a leak is called from 0.05 bar on: two readings of 0.02 bar, rigid hoses, even temperature; wider by a fifth of the correction, by half a degree of each thermometer and by up to 0.03 bar over a night',
   },
 };
+
+/** Closed cold and warmed: what a sound system comes to by heat alone, and what is above it. */
+function rise(values: Values, show: Shower): Answer | Refusal {
+  const outside = atmosphericPressure(altitudeOf(values));
+  const cold = kelvin(values.number('start-temperature'));
+  const now = kelvin(values.number('end-temperature'));
+  if (now - cold < LEAST_WARMING)
+    return refuse(
+      'end-temperature',
+      `Warm it further: ${show.difference(LEAST_WARMING)} and more above the start, or heat makes no pressure that could be judged.`,
+    );
+  const found = gaugePascal(values.number('end'));
+  const system = {
+    mixture: mixtureOf(values),
+    liquid: cubicMetre(values.number('capacity')),
+    air: cubicMetre(values.number('air')),
+    outside,
+  };
+  const test = judgePressureRise(system, cold, now, found);
+  if (test.lowest >= NO_CAP_HOLDS)
+    return refuse(
+      'air',
+      'With so little air over it the coolant would fill it all on the way, and the cap blow off. Look at the air, the capacity and the two temperatures again.',
+    );
+  const shown = show.quantity(found, 'bar', 2);
+  const sound = show.range(test.lowest, test.highest, 'bar', 2);
+  const said: Record<PressureRise['verdict'], Pick<Answer, 'sentence' | 'tone'>> = {
+    'as a sound one': {
+      sentence: `Heat alone makes that: a sound system shows ${sound} there, and it has ${shown}. No gas by this; a test for combustion gas still decides where other signs speak for it.`,
+      tone: 'fine',
+    },
+    'somewhat above': {
+      sentence: `Above what heat makes: ${shown}, where a sound system shows ${sound}. Little air inside does the same. Look at the level, let it cool a night and do it again, and test for combustion gas.`,
+      tone: 'look',
+    },
+    'gas gets in': {
+      sentence: `More than heat can make: ${shown}, where a sound system shows ${sound}, so gas gets in. Stop the engine, let the pressure off at the tester, and test for combustion gas before anything is taken apart.`,
+      tone: 'stop',
+    },
+    below: {
+      sentence: `Less than heat makes: ${shown}, where a sound system shows ${sound}. It does not hold (a leak, tester or adaptor), there is more air inside than thought, or the level is low. Pump it up cold and watch it.`,
+      tone: 'look',
+    },
+  };
+  return {
+    ...said[test.verdict],
+    figures: [
+      {
+        label: 'A sound system would show',
+        value: sound,
+        note: 'for 0.7 to 1.4 of the air inside, coolant not at one temperature',
+      },
+    ],
+    notes: [
+      'Only a cold system is opened to fit the tester. The warm one stays shut until it has cooled; let the pressure out at the tester’s valve, and follow its maker’s procedure.',
+      'The early minutes tell most: at little heat a sound system has hardly any pressure, and gas does not wait for heat.',
+    ],
+  };
+}
 
 function readingOf(values: Values, name: 'start' | 'end'): PressureReading {
   return {

@@ -41,7 +41,7 @@ function limits(symbol: string, below: number, inSI: readonly number[]): Calcula
 }
 
 export const CALCULATOR_LIMITS: Partial<Record<CalculatorId, CalculatorLimits>> = {
-  'pressure-decay': limits('bar', 0.2, [HOLDS_WITHIN, LEAKS_FROM]),
+  'pressure-decay': limits('bar', 0.1, [HOLDS_WITHIN, LEAKS_FROM]),
   'fill-account': limits('l', 1, [
     EVEN_WITHIN.usual,
     EVEN_WITHIN.large,
