@@ -58,4 +58,48 @@ export const jobs: readonly Job[] = [
   { job: '0.5 typed for a half', typed: { ...strong, strength: '0.5' }, master: 'asks', says: /50/ },
   { job: '1:1 on the can', typed: { ...strong, strength: '1:1' }, master: 'fine' },
   { job: '50/50', typed: { ...strong, strength: '50/50' }, master: 'fine' },
+  // A hydrometer: 1.065 kg/l is 47 % by Melinder at 20 °C and 44 by ASHRAE's inhibited fluid; both tables in °C.
+  {
+    job: 'floats at 1.070, 20 °C',
+    typed: { known: 'density', glycol: 'ethylene', density: '1.070', sample: '20' },
+    master: 'fine',
+    says: /4[6-8] to 5[0-3] %/,
+  },
+  {
+    job: 'floats at 1.040, 20 °C',
+    typed: { known: 'density', glycol: 'ethylene', density: '1.040', sample: '20' },
+    master: 'look',
+    says: /Weak/,
+  },
+  {
+    job: 'floats at 1.057, 20 °C',
+    typed: { known: 'density', glycol: 'ethylene', density: '1.057', sample: '20' },
+    master: 'fine',
+    near: true,
+  },
+  {
+    job: 'floats at 1.052, 20 °C',
+    typed: { known: 'density', glycol: 'ethylene', density: '1.052', sample: '20' },
+    master: 'look',
+    near: true,
+    says: /Weak/,
+  },
+  {
+    job: 'the same drawn at 40 °C is half and half',
+    typed: { known: 'density', glycol: 'ethylene', density: '1.055', sample: '40' },
+    master: 'fine',
+    near: true,
+  },
+  {
+    job: 'floats at 1.000: water',
+    typed: { known: 'density', glycol: 'ethylene', density: '1.000', sample: '20' },
+    master: 'stop',
+    near: true,
+    says: /water/,
+  },
+  {
+    job: 'floats at 1.10: beyond the tables',
+    typed: { known: 'density', glycol: 'ethylene', density: '1.10', sample: '20' },
+    master: 'asks',
+  },
 ];
