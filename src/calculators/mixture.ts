@@ -8,6 +8,7 @@ import {
   strengthRangeForFreezing,
 } from '../physics/freezing-range.ts';
 import { CORRELATION_ENDS, type Glycol, type Mixture } from '../physics/glycol.ts';
+import { strengthForDensity } from '../physics/hydrometer.ts';
 import { refractiveIndex, strengthReadOnScaleOf } from '../physics/refractive-index.ts';
 import { toMassFraction, toVolumeFraction } from '../physics/strength.ts';
 import {
@@ -46,6 +47,8 @@ export const mixture: Calculator = {
     'freezing point',
     'antifreeze percent',
     'refractometer',
+    'hydrometer',
+    'specific gravity',
     'glycol strength',
     'boiling point',
   ],
@@ -58,6 +61,7 @@ export const mixture: Calculator = {
       options: [
         { value: 'strength', label: 'how strong it is' },
         { value: 'freezing', label: 'the freezing point read off it' },
+        { value: 'density', label: 'the density a hydrometer shows' },
       ],
     },
     {
@@ -107,6 +111,29 @@ export const mixture: Calculator = {
       ],
       when: { known: ['freezing'] },
     },
+    {
+      kind: 'quantity',
+      name: 'density',
+      label: 'Hydrometer shows',
+      hint: 'Density in kg/l, the same as the specific gravity on its stem, such as 1.070.',
+      dimension: 'plain',
+      unit: '',
+      default: '1.070',
+      limits: ['0.95', '1.15'],
+      reading: true,
+      when: { known: ['density'] },
+    },
+    {
+      kind: 'quantity',
+      name: 'sample',
+      label: 'Temperature of the sample',
+      dimension: 'temperature',
+      unit: '°C',
+      default: '20 °C',
+      limits: ['0 °C', '60 °C'],
+      reading: true,
+      when: { known: ['density'] },
+    },
     GLYCOL,
     CAP,
     ALTITUDE,
@@ -114,7 +141,8 @@ export const mixture: Calculator = {
   answer(values, show): Answer | Refusal {
     const doubt = doubtfulCap(values, show);
     if (doubt) return doubt;
-    if (values.choice('known') !== 'strength') return fromFreezing(values, show);
+    if (values.choice('known') === 'density') return fromDensity(values, show);
+    if (values.choice('known') === 'freezing') return fromFreezing(values, show);
     return doubtfulStrength(values, 'strength', show) ?? fromStrength(values, show);
   },
   method: {
@@ -130,7 +158,7 @@ export const mixture: Calculator = {
     valid:
       'neat glycol and water, 0 to 100 %; a strength from a freezing point only down to that of 60 % by mass; volumes before mixing at 20 °C',
     error:
-      'handbooks differ by up to 3 K in the freezing point up to 60 % by mass, and by more above; boiling within 1 K (ethylene) or 2 K (propylene) for coolant as bought. Concentrate as bought holds 3 to 7 % water and inhibitors, which moves the freezing point by 1 to 2 K.',
+      'a hydrometer tells 3 to 5 points; handbooks differ by up to 3 K in the freezing point up to 60 % by mass, and by more above; boiling within 1 K (ethylene) or 2 K (propylene) for coolant as bought. Concentrate as bought holds 3 to 7 % water and inhibitors, which moves the freezing point by 1 to 2 K.',
   },
 };
 
@@ -312,6 +340,45 @@ function fromFreezing(values: Values, show: Shower): Answer | Refusal {
     ],
     pictures: [
       freezeCurve(glycol, 'volume', volume, toCelsius(shown), `reads ${show.quantity(shown, '°C', 0)}`),
+    ],
+  };
+}
+
+/** What a hydrometer shows, as the strengths that may lie behind it. */
+function fromDensity(values: Values, show: Shower): Answer {
+  const glycol = glycolOf(values);
+  const sample = kelvin(values.number('sample'));
+  const found = strengthForDensity(glycol, values.number('density') * 1e3, sample);
+  const [low, high] = [found.lowest, found.highest].map((each) => toVolumeFraction(glycol, each));
+  const [weakest, strongest] = [low ?? volumeFraction(0), high ?? volumeFraction(0)];
+  const volume = volumeFraction((weakest + strongest) / 2);
+  const range = freezingRangeByVolume(glycol, volume);
+  const freezes = show.range(range.lowest, range.highest, '°C', 0);
+  const percent = show.range(weakest, strongest, '%', 0);
+  const { sentence, tone } = judge(volume, range, glycol, freezes, show, {
+    protects: freezingRangeByVolume(glycol, weakest).highest,
+    strongest: Math.round(100 * strongest) / 100,
+  });
+  return {
+    sentence: `${sentence} That is about ${percent} concentrate by volume.`,
+    tone,
+    figures: [
+      { label: 'Concentrate by volume', value: percent, note: 'inhibited coolant to neat glycol' },
+      { label: freezingLabel(range), value: freezes, note: freezingNote(range) },
+      ...boilingFigure({ glycol, fraction: toMassFraction(glycol, volume) }, values, show),
+    ],
+    notes: [
+      `Worked out for a sample of ${show.quantity(sample, '°C', 0)}: warm coolant is lighter and looks too weak. A refractometer tells it closer.`,
+      'A hydrometer made for one glycol is wrong in the other, and this is a figure for the glycol chosen.',
+    ],
+    pictures: [
+      freezeCurve(
+        glycol,
+        'volume',
+        volume,
+        (toCelsius(range.lowest) + toCelsius(range.highest)) / 2,
+        freezes,
+      ),
     ],
   };
 }
