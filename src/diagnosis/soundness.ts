@@ -14,6 +14,15 @@ import { type EndReport, type StepReport, type TreeReport, treeCost } from './tr
 /** A tree dearer than this many times the best found wants another order or a reason. */
 export const DEAR = 1.25;
 
+/**
+ * How far above proving with no tests a tree may lie. No tests is a price nobody pays: it takes every proof for certain,
+ * and each reading that is honest about what it leaves open makes the tree look that much dearer beside it.
+ */
+export const NO_TESTS_SLACK = 1.1;
+
+/** Two causes whose shares lie this near each other lead alike: one order of words stands on every layout. */
+const LEADS_ALIKE = 1.2;
+
 /** Share the causes named at an end must hold together. */
 export const NAMED_SHARE = 0.6;
 
@@ -104,7 +113,7 @@ export function soundnessOf(
     ...report.ends.flatMap((end) => endFindings(tree, end)),
     ...report.steps.flatMap((step) => stepFindings(tree, step)),
   ];
-  if (minutes > withoutTests * (1 + ROUNDING))
+  if (minutes > withoutTests * NO_TESTS_SLACK)
     findings.unshift({ rule: 'worse-than-no-tests', level: 'error', minutes, withoutTests });
   return { ok: true, soundness: { report, withoutTests, findings } };
 }
@@ -232,7 +241,7 @@ function endFindings(tree: Tree, end: EndReport): SoundnessFinding[] {
   const findings: SoundnessFinding[] = [];
   const [likeliest] = end.ranked;
   const share = end.ranked.find((one) => one.cause === leads)?.share ?? 0;
-  if (likeliest !== undefined && likeliest.share > share + ROUNDING)
+  if (likeliest !== undefined && likeliest.share > share * LEADS_ALIKE + ROUNDING)
     findings.push({
       rule: 'end-leads-with-unlikely-cause',
       level: 'error',

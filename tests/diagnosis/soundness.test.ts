@@ -81,8 +81,8 @@ describe('a sound tree', () => {
     // The published bound has one real step, ours two.
     expect(judged.bound.minutes).toBeGreaterThanOrEqual(expected.bound);
     expect(judged.bound.minutes).toBeLessThanOrEqual(expected.optimal);
+    // A few per cent above proving with no tests: within the tenth that a tree may lie above it.
     expect(judged.findings.map((one) => `${one.rule} ${'step' in one ? one.step : ''}`)).toEqual([
-      'worse-than-no-tests ',
       'end-leads-with-unlikely-cause d',
       'end-names-too-little d',
     ]);
