@@ -38,7 +38,7 @@ const PAGES: Record<string, number> = {
   'contribute.html': 100_000,
   '404.html': 12_500,
   'search.html': 17_500,
-  'job.html': 27_500,
+  'job.html': 28_500,
   'note.html': 22_000,
   'road-test.html': 37_500,
   'trust.html': 21_000,
