@@ -124,7 +124,9 @@ class ProofRun extends HTMLElement {
         { class: 'soft' },
         sheet
           ? `Held against the figures of ${sheet.title}.`
-          : 'No vehicle chosen: held against general ranges.',
+          : this.judgedBy?.opens.from === 'vehicle'
+            ? 'No vehicle chosen: held against what you typed of it, and general ranges for the rest.'
+            : 'No vehicle chosen: held against general ranges.',
         habit.temperature ? ' Temperatures in °F.' : '',
       ),
       sentence,
