@@ -174,6 +174,21 @@ describe('units', () => {
     await close();
   });
 
+  test('leave a US reader no kelvin and no °C in hints, labels and the method, and come back', async () => {
+    const { page, close } = await open({ viewport: SIZES.phone });
+    for (const id of ['boil-margin', 'sensor', 'level', 'bench-test']) {
+      await goTo(page, id);
+      const metric = await page.locator('article').textContent();
+      await page.getByRole('button', { name: 'US customary' }).click();
+      await expect
+        .poll(() => page.locator('article').textContent())
+        .not.toMatch(/\d\s(K|°C)(?![\p{L}\d·/²³])/u);
+      await page.getByRole('button', { name: 'metric', exact: true }).click();
+      await expect.poll(() => page.locator('article').textContent()).toBe(metric);
+    }
+    await close();
+  });
+
   test('picked beside an example converts it; beside what was typed it says how that is read', async () => {
     const { page, close } = await open();
     await goTo(page, 'torque');

@@ -40,6 +40,7 @@ describe('the catalogue', () => {
       'catalogue',
       'coolant-inputs',
       'declaration',
+      'reader-text',
       'reader-units',
       'say-out-of-range',
       'sensor-verdict',

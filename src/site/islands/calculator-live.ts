@@ -1,5 +1,6 @@
 /** A calculator, live: reads the fields, shows the answer at once, keeps its state in the address of its own page. */
 import type { Calculator, Input, QuantityInput } from '../../calculators/declaration.ts';
+import { textFor } from '../../calculators/reader-text.ts';
 import {
   hasTyped,
   isAsked,
@@ -251,6 +252,7 @@ class CalculatorPart extends HTMLElement {
       this.put(name, own ?? this.written(input, fromStep ?? this.standing(input)));
     }
     this.offerSets();
+    this.showMethod();
     this.show();
   }
 
@@ -355,6 +357,17 @@ class CalculatorPart extends HTMLElement {
       : 'Example figures. Type yours over them.';
   }
 
+  /** How it is worked out, on its own page, in the reader's units: what was written stays to be read again. */
+  private showMethod(): void {
+    if (!this.ownPage) return;
+    for (const line of document.querySelectorAll<HTMLElement>(
+      '#method + dl dd:not(:has(ul)), #method + dl li',
+    )) {
+      line.dataset.written ??= line.textContent ?? '';
+      line.textContent = textFor(line.dataset.written, window.headertank.habit);
+    }
+  }
+
   private showField(input: Input, values: Typed, fault: string | undefined): void {
     const part = this.querySelector<HTMLElement>(`[data-field="${input.name}"]`);
     const says = part?.querySelector('.says');
@@ -363,7 +376,12 @@ class CalculatorPart extends HTMLElement {
     part.toggleAttribute('data-fault', fault !== undefined);
     this.field(input.name)?.setAttribute('aria-invalid', String(fault !== undefined));
     const text =
-      fault ?? [this.readAs(input), this.originOf(input), input.hint].filter((each) => each).join(' ');
+      fault ??
+      [this.readAs(input), this.originOf(input), textFor(input.hint ?? '', window.headertank.habit)]
+        .filter((each) => each)
+        .join(' ');
+    const label = part.querySelector('label');
+    if (label) label.textContent = textFor(input.label, window.headertank.habit);
     if (says.textContent !== text) says.textContent = text;
   }
 
