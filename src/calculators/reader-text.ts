@@ -20,7 +20,7 @@ export function textFor(text: string, habit: Habit): string {
     (_, first: string, to: string | undefined, second: string | undefined, unit: string) => {
       const decimals = Math.max(...[first, second ?? ''].map((each) => each.split('.')[1]?.length ?? 0));
       const ends = to === undefined ? [first] : [first, second ?? first];
-      return shown(ends.map(valueOf), unit, decimals, show);
+      return shown(ends.map(numberIn), unit, decimals, show);
     },
   );
 }
@@ -37,6 +37,6 @@ function shown(ends: number[], unit: string, decimals: number, show: Shower): st
     : `${low} to ${high} ${unit}`;
 }
 
-function valueOf(text: string): number {
+function numberIn(text: string): number {
   return Number(text.replace('−', '-'));
 }
