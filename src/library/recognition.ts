@@ -1,5 +1,7 @@
 /** What the search learns from the shelf, and how often it is right. */
+import { weightOf } from '../diagnosis/words.ts';
 import type { Words } from '../model/words.ts';
+import { byStem } from '../recogniser/known-words.ts';
 import { guessesOf, type Learnt, learn } from '../recogniser/learn.ts';
 import type { Told } from '../recogniser/phrasings.ts';
 import { leaveEachOut, type Tried } from '../recogniser/proof.ts';
@@ -8,6 +10,9 @@ import { clausesOf } from '../recogniser/words.ts';
 import { entriesOf } from './draft.ts';
 import type { Records } from './shelf.ts';
 import { textsIn } from './strings.ts';
+
+/** How often a complaint comes in that does not say so. */
+const USUAL = 'occasional';
 
 export interface Shelved {
   records: Records;
@@ -22,13 +27,11 @@ export function learntFrom({ records, words }: Shelved): Learnt {
 /** All that is needed to recognise a complaint. */
 export function knowledgeOf(shelf: Shelved): Knowledge {
   const learnt = learntFrom(shelf);
-  const guesses = guessesOf(learnt);
-  const guessed = new Set(guesses);
   return {
     counts: learnt.counts,
     thesaurus: learnt.thesaurus,
-    guesses,
-    others: new Set([...otherWords(shelf.records)].filter((word) => !guessed.has(word))),
+    guesses: guessesOf(learnt),
+    others: byStem(otherWords(shelf.records)),
     codes: new Set(shelf.records.code.keys()),
   };
 }
@@ -42,6 +45,7 @@ function toldBy(records: Records): Told[] {
   return [...records.symptom.values()].map(({ id, data }) => ({
     id,
     title: data.title,
+    weight: weightOf(data['comes-in'] ?? USUAL),
     said: [...data.said, ...(data.also?.said ?? [])],
     heard: data.heard ?? [],
     trade: data.also?.trade ?? [],

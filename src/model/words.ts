@@ -11,6 +11,10 @@ export const wordsSchema = z.strictObject({
   elsewhere: z
     .array(lineSchema)
     .describe('Complaints that are none of this shelf’s, so that the search can say so; [] when none.'),
+  guides: z
+    .record(idSchema, z.array(lineSchema).min(1))
+    .optional()
+    .describe('Phrases that somebody says who needs a guide before any complaint, by the guide’s id.'),
 });
 
 export type Words = z.infer<typeof wordsSchema>;

@@ -3,6 +3,8 @@
 export interface Counts {
   /** Ids of the complaints, in the order of the columns; the last column is the heap of what is none of them. */
   readonly classes: readonly string[];
+  /** How often each complaint comes in beside the others, in the order of the columns. */
+  readonly comesIn: readonly number[];
   /** Sign -> weight by column; columns without it are left out. */
   readonly ofSign: Map<string, Map<number, number>>;
   /** Weight of all signs of a column. */
@@ -22,14 +24,15 @@ export function isTelling(counts: Counts, id: string): boolean {
   return !id.includes('+') || PAIR_OF_GROUPS.test(id) || (counts.texts.get(id) ?? 0) >= LEAST_TEXTS_OF_PAIR;
 }
 
-/** @param classes ids of the complaints; one column more is added for what is none of them */
-export function emptyCounts(classes: readonly string[]): Counts {
+/** @param complaints in the order of the columns; one column more is added for what is none of them */
+export function emptyCounts(complaints: readonly { id: string; weight: number }[]): Counts {
   return {
-    classes,
+    classes: complaints.map(({ id }) => id),
+    comesIn: complaints.map(({ weight }) => weight),
     vocabulary: 0,
     ofSign: new Map(),
     texts: new Map(),
-    total: Array.from({ length: classes.length + 1 }, () => 0),
+    total: Array.from({ length: complaints.length + 1 }, () => 0),
   };
 }
 

@@ -1,5 +1,6 @@
 /** Words that need no mending, and those a misspelt word may have been meant to be. */
 import { mendedWord } from './mend.ts';
+import { stemOf } from './stem.ts';
 import { isNegation, isSmall } from './words.ts';
 
 /** So many letters of a word that is still being typed say which it will be. */
@@ -13,21 +14,36 @@ export interface KnownWords {
   complete(word: string): string | undefined;
 }
 
+/** Words by their stem; of several with one stem, the first. */
+export function byStem(words: Iterable<string>): Map<string, string> {
+  const found = new Map<string, string>();
+  for (const word of words) if (!found.has(stemOf(word))) found.set(stemOf(word), word);
+  return found;
+}
+
 /**
- * @param guesses words to guess at, the likeliest first
- * @param others words that are right and tell nothing: they are never mended, and nothing is mended to them
+ * Words are known in all their forms: what is compared is stems.
+ * @param guesses stem -> word to guess at, the likeliest first
+ * @param others stems of words that are right and tell nothing: they are never mended, and nothing is mended to them
  */
-export function knownWords(guesses: readonly string[], others: ReadonlySet<string>): KnownWords {
-  const guessed = new Set(guesses);
+export function knownWords(
+  guesses: ReadonlyMap<string, string>,
+  others: { has(stem: string): boolean },
+): KnownWords {
   const answers = new Map<string, string | undefined>();
   return {
-    has: (word) =>
-      guessed.has(word) || others.has(word) || isSmall(word) || isNegation(word) || /\d/.test(word),
+    has(word) {
+      const stem = stemOf(word);
+      return guesses.has(stem) || others.has(stem) || isSmall(word) || isNegation(word) || /\d/.test(word);
+    },
     mend(word) {
-      if (!answers.has(word)) answers.set(word, mendedWord(word, guesses));
+      if (!answers.has(word)) answers.set(word, guesses.get(mendedWord(stemOf(word), guesses.keys()) ?? ''));
       return answers.get(word);
     },
-    complete: (word) =>
-      word.length < LEAST_TO_COMPLETE ? undefined : guesses.find((guess) => guess.startsWith(word)),
+    complete(word) {
+      if (word.length < LEAST_TO_COMPLETE) return undefined;
+      for (const guess of guesses.values()) if (guess.startsWith(word)) return guess;
+      return undefined;
+    },
   };
 }

@@ -1,10 +1,13 @@
 /** A recogniser's knowledge as plain data, small when compressed, and back. */
 import { type Counts, emptyCounts, isTelling } from './counts.ts';
+import { byStem, knownWords } from './known-words.ts';
 import type { Knowledge } from './recogniser.ts';
+import { stemOf } from './stem.ts';
 import { Thesaurus, type WordGroups } from './thesaurus.ts';
 
 export interface PackedKnowledge {
   classes: readonly string[];
+  comesIn: readonly number[];
   /** Weight of all signs of each column, and how many signs there are, those left out included. */
   totals: readonly number[];
   vocabulary: number;
@@ -32,15 +35,37 @@ export function pack(
   const signs = [...counts.ofSign.keys()].filter((id) => isTelling(counts, id)).sort();
   return {
     classes: counts.classes,
+    comesIn: counts.comesIn,
     totals: counts.total.map((total) => Math.round(total * TENTHS) / TENTHS),
     vocabulary: counts.vocabulary,
-    groups: Object.fromEntries(Object.entries(groups).map(([group, words]) => [group, words.join()])),
+    groups: Object.fromEntries(
+      Object.entries(groups).map(([group, words]) => [group, oneOfEachStem(words).join()]),
+    ),
     signs: signs.join(' '),
     counts: signs.map((id) => packedColumns(counts.ofSign.get(id) ?? new Map())).join(' '),
-    guesses: guesses.filter((word) => !thesaurus.words.has(word)).join(' '),
-    others: [...others].sort().join(' '),
+    guesses: [...guesses].flatMap(([stem, word]) => (thesaurus.words.has(stem) ? [] : [word])).join(' '),
+    others: mistakable({ guesses, others }).join(' '),
     codes: [...codes].sort().join(' '),
   };
+}
+
+/** “leaks” and “leaking” say nothing that “leak” does not. */
+function oneOfEachStem(entries: readonly string[]): string[] {
+  const stems = new Map<string, string>();
+  for (const entry of entries) {
+    const key = entry
+      .split(/[^\p{L}\p{N}]+/u)
+      .map(stemOf)
+      .join(' ');
+    if (!stems.has(key)) stems.set(key, entry);
+  }
+  return [...stems.values()];
+}
+
+/** Only the right words that would otherwise be mended need to be known. */
+function mistakable({ guesses, others }: Pick<Knowledge, 'guesses' | 'others'>): string[] {
+  const known = knownWords(guesses, new Set());
+  return [...others.values()].filter((word) => !known.has(word) && known.mend(word) !== undefined).sort();
 }
 
 function packedColumns(columns: ReadonlyMap<number, number>): string {
@@ -59,14 +84,16 @@ export function unpack(packed: PackedKnowledge): Knowledge {
   return {
     counts: unpackedCounts(packed),
     thesaurus,
-    guesses: [...thesaurus.words, ...wordsOf(packed.guesses)],
-    others: new Set(wordsOf(packed.others)),
+    guesses: byStem([...thesaurus.words.values(), ...wordsOf(packed.guesses)]),
+    others: byStem(wordsOf(packed.others)),
     codes: new Set(wordsOf(packed.codes)),
   };
 }
 
-function unpackedCounts({ classes, totals, vocabulary, signs, counts }: PackedKnowledge): Counts {
-  const empty: Counts = { ...emptyCounts(classes), total: [...totals], vocabulary };
+function unpackedCounts(packed: PackedKnowledge): Counts {
+  const { classes, comesIn, totals, vocabulary, signs, counts } = packed;
+  const complaints = classes.map((id, column) => ({ id, weight: comesIn[column] ?? 1 }));
+  const empty: Counts = { ...emptyCounts(complaints), total: [...totals], vocabulary };
   const rows = wordsOf(counts);
   for (const [at, id] of wordsOf(signs).entries()) {
     const columns = new Map(

@@ -4,6 +4,8 @@
 export interface Told {
   id: string;
   title: string;
+  /** How often it comes in beside the others. */
+  weight: number;
   /** As customers say it, shown on the page. */
   said: readonly string[];
   /** As customers say it, kept for the recogniser alone. */

@@ -3,7 +3,7 @@
  * customer's sentence.
  */
 import { count } from './counts.ts';
-import { type KnownWords, knownWords } from './known-words.ts';
+import { byStem, type KnownWords, knownWords } from './known-words.ts';
 import { guessesOf, idsOf, type Learnt, type LearntText } from './learn.ts';
 import type { Field } from './phrasings.ts';
 import { read } from './read.ts';
@@ -30,15 +30,21 @@ export interface Rate {
   firstThree: number;
 }
 
-/** @param others words of the shelf's other records: right, and telling nothing */
-export function leaveEachOut(learnt: Learnt, others: ReadonlySet<string>): Tried[] {
+/** @param words those of the shelf's other records: right, and telling nothing */
+export function leaveEachOut(learnt: Learnt, words: Iterable<string>): Tried[] {
+  const others = byStem(words);
   const all = knownWords(guessesOf(learnt), others);
   return learnt.texts
     .filter(({ isPhrasing }) => isPhrasing)
     .map((text) => leaveOut(text, learnt, others, all));
 }
 
-function leaveOut(left: LearntText, learnt: Learnt, others: ReadonlySet<string>, all: KnownWords): Tried {
+function leaveOut(
+  left: LearntText,
+  learnt: Learnt,
+  others: ReadonlyMap<string, string>,
+  all: KnownWords,
+): Tried {
   const { counts, thesaurus } = learnt;
   const ids = idsOf(left.signs);
   count(counts, left.column, ids, -left.weight);
@@ -61,19 +67,18 @@ function leaveOut(left: LearntText, learnt: Learnt, others: ReadonlySet<string>,
 
 /** Most phrasings have no word of their own; then nothing is forgotten. */
 function withoutWordsOf(
-  { field, words }: LearntText,
+  { field, stems }: LearntText,
   learnt: Learnt,
-  others: ReadonlySet<string>,
+  others: ReadonlyMap<string, string>,
   all: KnownWords,
 ): KnownWords {
-  const own = words.filter(
-    (word) => field !== 'slips' && learnt.uses.get(word) === 1 && !learnt.thesaurus.words.has(word),
+  const own = stems.filter(
+    (stem) => field !== 'slips' && learnt.uses.get(stem)?.texts === 1 && !learnt.thesaurus.words.has(stem),
   );
   if (own.length === 0) return all;
-  return knownWords(
-    guessesOf(learnt).filter((word) => !own.includes(word)),
-    others,
-  );
+  const guesses = guessesOf(learnt);
+  for (const stem of own) guesses.delete(stem);
+  return knownWords(guesses, others);
 }
 
 /** How many of the phrasings were found first, and among the first three. */

@@ -1,6 +1,6 @@
 /** From a customer's sentence to the complaint that is meant. */
 import { becauseOf } from './because.ts';
-import { codesIn } from './codes.ts';
+import { codesIn, withWholeCodes } from './codes.ts';
 import { type Counts, isTelling } from './counts.ts';
 import { type KnownWords, knownWords } from './known-words.ts';
 import { type Read, read } from './read.ts';
@@ -13,10 +13,10 @@ import { isSmall } from './words.ts';
 export interface Knowledge {
   counts: Counts;
   thesaurus: Thesaurus;
-  /** Words a misspelt one may have been meant to be, the likeliest first. */
-  guesses: readonly string[];
-  /** Other words that are right as they are. */
-  others: ReadonlySet<string>;
+  /** Words a misspelt one may have been meant to be, by their stem, the likeliest first. */
+  guesses: ReadonlyMap<string, string>;
+  /** Other words that are right as they are, by their stem. */
+  others: ReadonlyMap<string, string>;
   /** Trouble codes of the shelf, such as p0128. */
   codes: ReadonlySet<string>;
 }
@@ -58,7 +58,7 @@ export class Recogniser {
   recognise(text: string): Recognised {
     const { counts, thesaurus } = this.#knowledge;
     const codes = codesIn(text, this.#knowledge.codes);
-    const sentence = read(text, thesaurus, this.#known);
+    const sentence = read(withWholeCodes(text, codes), thesaurus, this.#known);
     const { mended } = sentence;
     if (!this.#tells(sentence)) return { codes, complaints: [], isSure: false, isElsewhere: true, mended };
     const scores = scoresOf(sentence.signs, counts);

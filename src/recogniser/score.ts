@@ -10,12 +10,15 @@ import type { Sign } from './signs.ts';
 /** Added to each count, so that one sign never seen does not settle everything. */
 const SMOOTHING = 0.1;
 
+/** What comes in often is likelier; by half, since few words say which ones are alike and many settle it. */
+const FREQUENCY = 0.5;
+
 /**
  * A score for each column of the counts: the sum over the signs of the logarithm of (share here / share elsewhere). Signs
  * that no phrasing has tell nothing and are passed over.
  */
 export function scoresOf(signs: readonly Sign[], counts: Counts): number[] {
-  const scores = counts.total.map(() => 0);
+  const scores = counts.total.map((_, column) => FREQUENCY * Math.log(counts.comesIn[column] ?? 1));
   for (const sign of signs)
     for (const [column, gain] of gainsOf(sign, counts).entries())
       scores[column] = (scores[column] ?? 0) + gain;

@@ -25,8 +25,8 @@ export interface Match {
 export class Thesaurus {
   /** First stem -> entries, the longest first. */
   readonly #entries = new Map<string, Entry[]>();
-  /** Every word that stands in it, as it is written. */
-  readonly words = new Set<string>();
+  /** Stem -> the first word that has it. */
+  readonly words = new Map<string, string>();
 
   constructor(groups: WordGroups) {
     for (const [group, entries] of Object.entries(groups)) for (const text of entries) this.#add(group, text);
@@ -38,7 +38,7 @@ export class Thesaurus {
       .toLowerCase()
       .replace(/['’]/g, '')
       .split(/[^\p{L}\p{N}]+/u);
-    for (const word of words) this.words.add(word);
+    for (const word of words) if (!this.words.has(stemOf(word))) this.words.set(stemOf(word), word);
     const [first, ...rest] = words.map(stemOf);
     if (first === undefined) return;
     const entries = this.#entries.get(first);

@@ -44,8 +44,12 @@ export function clausesOf(text: string): Word[][] {
   return clauses;
 }
 
+/** Units and the like, which stand beside a figure. */
+const UNITS =
+  'bar psi kpa mbar nm mm ml kw kwh ohm ohms volt volts amp amps km kg deg degree degrees celsius fahrenheit';
+
 const SMALL = new Set(
-  `a about after again all also always am an and any are as at away be because been before being but by can could did do does doing
+  `${UNITS} a about after again all also always am an and any are as at away be because been before being but by can could did do does doing
    done down even ever every for from get gets getting go goes going got had has have he her here him his how i if im in into is it
    its ive just like lot me more most much my now of off on once one only or our out over own per quite really said same say says see
    seems she since so some still such than that thats the their them then there these they thing this those though through till to
@@ -54,9 +58,9 @@ const SMALL = new Set(
   ),
 );
 
-/** A word of grammar, which tells little by itself. */
+/** A word of grammar, a unit or a figure, which tells little by itself; a trouble code tells much. */
 export function isSmall(word: string): boolean {
-  return SMALL.has(word);
+  return SMALL.has(word) || word.length === 1 || /^\d/.test(word);
 }
 
 const NEGATIONS = new Set(

@@ -31,8 +31,9 @@ async function firstThree(query: string): Promise<string[]> {
   // The address takes up a question once it is answered: what is read below is the answer to this one.
   await page.waitForURL((address) => address.searchParams.get('q') === query);
   await page.locator('ht-search:not([aria-busy])').waitFor();
+  await page.waitForFunction(() => 'headertankFinder' in globalThis && 'headertankComplaints' in globalThis);
   return page
-    .locator('.search-results > li a:first-of-type')
+    .locator('.search-results > li:visible a:first-of-type')
     .evaluateAll((links) =>
       links
         .slice(0, 3)

@@ -1,6 +1,7 @@
 /** The recogniser on a small shelf of its own, where what it should say can be seen by eye. */
 import fc from 'fast-check';
 import { describe, expect, test } from 'vitest';
+import { byStem } from '../../src/recogniser/known-words.ts';
 import { guessesOf, learn } from '../../src/recogniser/learn.ts';
 import { pack, unpack } from '../../src/recogniser/packed.ts';
 import type { Told } from '../../src/recogniser/phrasings.ts';
@@ -19,7 +20,7 @@ const GROUPS = {
   rise: ['climb', 'rise', 'goes up'],
 };
 
-const NOTHING = { heard: [], trade: [], slips: [], codes: [], summary: '' };
+const NOTHING = { weight: 1, heard: [], trade: [], slips: [], codes: [], summary: '' };
 const TOLD: Told[] = [
   {
     ...NOTHING,
@@ -57,7 +58,7 @@ const learnt = learn(TOLD, { groups: GROUPS, elsewhere: ELSEWHERE });
 const knowledge: Knowledge = {
   ...learnt,
   guesses: guessesOf(learnt),
-  others: new Set(['bonnet', 'reset']),
+  others: byStem(['bonnet', 'reset']),
   codes: new Set(['p0128']),
 };
 const recogniser = new Recogniser(knowledge);

@@ -114,6 +114,7 @@ test('trouble codes however they are typed', () => {
   const known = new Set(['p0128', 'p0480']);
   expect(codesIn('P0128', known)).toEqual(['p0128']);
   expect(codesIn('code p 0128 and P-0480', known)).toEqual(['p0128', 'p0480']);
+  expect(codesIn('P01 28', known)).toEqual(['p0128']);
   expect(codesIn('p128', known)).toEqual(['p0128']);
   expect(codesIn('0128', known)).toEqual(['p0128']);
   expect(codesIn('P1234', known)).toEqual(['p1234']);

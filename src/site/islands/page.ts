@@ -5,4 +5,5 @@
 import '../every-page/top-line.ts';
 import '../every-page/offline.ts';
 import '../every-page/paper-line.ts';
+import '../every-page/search-key.ts';
 import '../every-page/units-choice.ts';

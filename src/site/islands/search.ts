@@ -1,8 +1,13 @@
 /** <ht-search>: results as one types, on the front page and on the search page. Without it the form leads to search.html. */
 
+import { KINDS } from '../../model/kinds.ts';
 import { button, element } from '../browser/element.ts';
+import type { PartingQuestion } from '../search/complaint-data.ts';
+import { complaintParts } from '../search/page/complaint-list.ts';
+import type { ComplaintFinder } from '../search/page/complaints.ts';
 import type { Answer } from '../search/page/engine.ts';
 import { kindOptions } from '../search/page/kind-choice.ts';
+import { openComplaints } from '../search/page/open-complaints.ts';
 import { openSearch } from '../search/page/open-search.ts';
 import { resultItem } from '../search/page/results-list.ts';
 import { sayFound, unknownCodes } from '../search/page/say-found.ts';
@@ -35,6 +40,8 @@ class Search extends HTMLElement {
       'The codes on this shelf',
     ),
   );
+  /** Complaints, and what comes before them: at once, while the other pages are still looked for. */
+  #first = element('div', { class: 'recognised' });
   #list = element('ol', { class: 'search-results' });
   #more = button('Show more', () => this.#showMore(), 'quiet');
   #input: HTMLInputElement | null = null;
@@ -43,6 +50,10 @@ class Search extends HTMLElement {
   #kind = '';
   #limit = FEW;
   #answered = false;
+  #finder: ComplaintFinder | undefined;
+  /** Questions that were answered, as long as the words stay. */
+  #answers = new Map<string, string>();
+  #answersTo = '';
   /** Only the answer to the last question asked may be shown. */
   #asked = 0;
   #timer = 0;
@@ -53,18 +64,22 @@ class Search extends HTMLElement {
     if (!form || !this.#input) return;
     this.#whole = this.hasAttribute('whole');
     this.#more.hidden = true;
-    this.append(this.#state, this.#codes, this.#kindLine, this.#list, this.#more);
+    this.append(this.#first, this.#state, this.#codes, this.#kindLine, this.#list, this.#more);
     this.#kinds.addEventListener('change', () => this.#choose(this.#kinds.value));
     let length = 0;
     this.#input.addEventListener('input', () => {
       const now = this.#input?.value.length ?? 0;
       const isTyping = Math.abs(now - length) <= 1;
       length = now;
+      this.#recognise();
       clearTimeout(this.#timer);
       this.#timer = window.setTimeout(() => this.#search(), isTyping ? PAUSE : 0);
       // On its way while the first words are typed; whether it comes is said with the answer.
       openSearch().catch(() => {});
     });
+    // Who goes to the field will type: by then it is there.
+    this.#input.addEventListener('focus', () => openComplaints().catch(() => {}), { once: true });
+    document.addEventListener('headertank:change', () => this.#recognise());
     if (this.#whole) form.addEventListener('submit', (event) => this.#submit(event));
     this.addEventListener('keydown', (event) => this.#move(event));
     if (this.#whole) this.#readAddress(this.#input);
@@ -74,10 +89,61 @@ class Search extends HTMLElement {
     const asked = new URLSearchParams(location.search);
     input.value = asked.get('q') ?? '';
     this.#kind = asked.get('kind') ?? '';
+    if (location.hash === '#q') input.focus();
     if (input.value === '') return;
+    this.#recognise();
     this.#search();
     // The form of the front page led here: keys go on where they were. On a phone the keyboard would cover the results.
     if (matchMedia('(hover: hover)').matches) input.focus({ preventScroll: true });
+  }
+
+  /** Shows the complaints that the words are about, in the same frame as the key once the recogniser is there. */
+  #recognise() {
+    const text = this.#input?.value ?? '';
+    if (!this.#finder) {
+      // Without it the other pages are still found.
+      if (text !== '') this.#fetchFinder();
+      return;
+    }
+    if (text.trim() !== this.#answersTo) {
+      this.#answersTo = text.trim();
+      this.#answers.clear();
+    }
+    const isWanted = this.#kind === '' || this.#kind === KINDS.symptom.one;
+    const isQuery = wordsOf(text).some((word) => word.length >= LEAST_LETTERS);
+    const parts =
+      isWanted && isQuery
+        ? complaintParts(this.#finder.find(text, this.#answers), (question, means) =>
+            this.#answer(question, means),
+          )
+        : [];
+    this.#first.replaceChildren(...parts);
+    this.#leaveOutShown();
+  }
+
+  async #fetchFinder() {
+    try {
+      this.#finder = await openComplaints();
+    } catch {
+      return;
+    }
+    this.#recognise();
+  }
+
+  #answer({ ask }: PartingQuestion, means: string) {
+    this.#answers.set(ask, means);
+    this.#recognise();
+    this.#first.querySelector<HTMLElement>('.complaints a')?.focus();
+  }
+
+  /** What stands above is not found once more below. */
+  #leaveOutShown() {
+    const above = new Set([...this.#first.querySelectorAll('a')].map(({ href }) => href));
+    for (const item of this.#list.children) {
+      if (!(item instanceof HTMLElement)) continue;
+      const address = item.querySelector('a')?.href;
+      item.hidden = address !== undefined && above.has(address);
+    }
   }
 
   #submit(event: Event) {
@@ -144,6 +210,7 @@ class Search extends HTMLElement {
     const links: (Element | null)[] = this.#links();
     const at = links.indexOf(document.activeElement);
     this.#list.replaceChildren(...results.map(resultItem));
+    this.#leaveOutShown();
     if (at >= 0) (this.#links()[at] ?? this.#input)?.focus();
     this.#more.hidden = results.length === count;
     this.#kindLine.hidden = !this.#whole || kinds.get('') === 0;
@@ -153,6 +220,7 @@ class Search extends HTMLElement {
   async #choose(kind: string) {
     this.#kind = kind;
     this.#limit = FEW;
+    this.#recognise();
     await this.#show();
   }
 
@@ -176,7 +244,7 @@ class Search extends HTMLElement {
   }
 
   #links(): HTMLAnchorElement[] {
-    return [...this.#list.querySelectorAll<HTMLAnchorElement>('li > a')];
+    return [...this.querySelectorAll<HTMLAnchorElement>('.search-results > li:not([hidden]) > a')];
   }
 
   #keepInAddress(query: string) {

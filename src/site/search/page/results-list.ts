@@ -16,6 +16,7 @@ export function resultItem({ kind, title, href, name, excerpt }: Result): HTMLLI
   return item;
 }
 
-function capital(text: string): string {
+/** For the beginning of a line. */
+export function capital(text: string): string {
   return text.charAt(0).toUpperCase() + text.slice(1);
 }
