@@ -76,6 +76,8 @@ declare global {
     'headertank:change': CustomEvent<undefined>;
     /** Another card is open, or the open one is called otherwise. */
     'headertank:job': CustomEvent<undefined>;
+    /** A reading has chosen the answer of a test. */
+    'headertank:reading': CustomEvent<{ test: string; outcome: string; reading: string }>;
     /** Its target came onto the page after the page's own scripts had started. */
     'headertank:added': CustomEvent<undefined>;
   }

@@ -74,7 +74,7 @@ class Walk extends HTMLElement {
     this.foot = new WalkFoot(this.place('.walk-foot'), {
       skip: () => {
         const asked = this.state && this.testAskedNow(this.state);
-        if (asked) this.give(asked, SKIPPED, true);
+        if (asked) this.give(asked, SKIPPED, { follow: true });
       },
       back: () => {
         const last = [...this.answers.keys()].at(-1);
@@ -94,6 +94,11 @@ class Walk extends HTMLElement {
         once: true,
         passive: true,
       });
+    this.addEventListener('headertank:reading', (event) => {
+      if (!(event instanceof CustomEvent)) return;
+      const { test, outcome, reading } = event.detail;
+      this.give(test, outcome, { follow: true, reading });
+    });
     this.addEventListener('click', (event) => this.press(event));
     this.addEventListener('keydown', (event) => {
       if (event.key === 'Enter' || event.key === ' ') this.press(event);
@@ -138,8 +143,16 @@ class Walk extends HTMLElement {
    * @param value undefined takes it back
    * @param state what it leads to, where that is known already
    */
-  private give(key: string, value: string | undefined, follow = false, state?: WalkState): void {
-    this.answers = withAnswer(this.answers, key, value);
+  private give(
+    key: string,
+    value: string | undefined,
+    {
+      follow = false,
+      state,
+      reading,
+    }: { follow?: boolean; state?: WalkState | undefined; reading?: string } = {},
+  ): void {
+    this.answers = withAnswer(this.answers, key, value, reading);
     if (key === this.detour) this.detour = undefined;
     this.isKeepingDue = true;
     this.show(follow, state);
@@ -147,7 +160,7 @@ class Walk extends HTMLElement {
 
   /** Takes an answer back; what the walk would go on without is asked for all the same. */
   private askAgain(key: string): void {
-    this.give(key, undefined, true);
+    this.give(key, undefined, { follow: true });
     if (this.state && this.testAskedNow(this.state) === key) return;
     this.detour = key;
     this.show(true);
@@ -188,7 +201,7 @@ class Walk extends HTMLElement {
     if (!row || !key) return;
     // A proven cause leads on to its repair as a plain link would, after the answer is kept.
     event.preventDefault();
-    this.give(key, value, true, this.ahead.get(row));
+    this.give(key, value, { follow: true, state: this.ahead.get(row) });
   }
 
   /**

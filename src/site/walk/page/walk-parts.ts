@@ -13,7 +13,7 @@ export class WalkParts {
   constructor(symptom: string, place: HTMLElement) {
     this.symptom = symptom;
     this.place = place;
-    startCalculators(place);
+    startHelpers(place);
   }
 
   /** @throws Error when they cannot be had */
@@ -62,14 +62,18 @@ export class WalkParts {
     }
     this.place.append(section);
     window.headertank.figures?.fill(section);
-    startCalculators(section);
+    startHelpers(section);
     section.dispatchEvent(new CustomEvent('headertank:added', { bubbles: true }));
     return section;
   }
 }
 
-/** Few questions have a calculator; its script comes with the first. Until then the example stands and links to its page. */
-function startCalculators(within: HTMLElement): void {
+/**
+ * Few questions have a calculator or a field for a reading; their scripts come with the first. Until then the example of a calculator
+ * stands and links to its page, and the answers can be pressed.
+ */
+function startHelpers(within: HTMLElement): void {
+  if (within.querySelector('ht-reading')) void loadScript('reading').catch(() => undefined);
   if (within.querySelector('.calculator')) void loadScript('calculator').catch(() => undefined);
 }
 
