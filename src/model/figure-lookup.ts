@@ -1,9 +1,9 @@
 /** Figures by path, for limits and texts: the vehicle's own, or else the general range. */
 import { FIGURES, figureFits, isFigurePath, JOINTS, jointOf } from './figures.ts';
 import type { KnownLayout } from './layout.ts';
-import type { Quantity } from './quantity.ts';
-import { parsed } from './scalars.ts';
+import { type Quantity, readQuantity } from './quantity.ts';
 import type { FigureLookup } from './scale.ts';
+import type { Dimension } from './units.ts';
 
 /**
  * @param own the vehicle's own figures by path; {} with no vehicle chosen
@@ -25,9 +25,16 @@ export function figureLookup(
 export function generalRange(path: string): { label: string; quantity: Quantity } | undefined {
   if (isFigurePath(path)) {
     const { label, general, dimension } = FIGURES[path];
-    return { label, quantity: parsed(general, dimension) };
+    return { label, quantity: written(general, dimension) };
   }
   const joint = jointOf(path);
-  if (joint) return { label: JOINTS[joint].label, quantity: parsed(JOINTS[joint].usual, 'torque') };
+  if (joint) return { label: JOINTS[joint].label, quantity: written(JOINTS[joint].usual, 'torque') };
   return undefined;
+}
+
+/** A quantity that stands in our own tables. Without the schemas, so that a page that reads a figure carries no validator. */
+function written(text: string, dimension: Dimension): Quantity {
+  const read = readQuantity(text, dimension);
+  if (!read.ok) throw new Error(`The table of figures has "${text}": ${read.fault.found}`);
+  return read.quantity;
 }
