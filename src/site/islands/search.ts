@@ -3,11 +3,9 @@
 import { KINDS } from '../../model/kinds.ts';
 import { button, element } from '../browser/element.ts';
 import type { PartingQuestion } from '../search/complaint-data.ts';
-import { complaintParts } from '../search/page/complaint-list.ts';
-import type { ComplaintFinder } from '../search/page/complaints.ts';
 import type { Answer } from '../search/page/engine.ts';
 import { kindOptions } from '../search/page/kind-choice.ts';
-import { openComplaints } from '../search/page/open-complaints.ts';
+import { openComplaints, type ShowComplaints } from '../search/page/open-complaints.ts';
 import { openSearch } from '../search/page/open-search.ts';
 import { resultItem } from '../search/page/results-list.ts';
 import { sayFound, unknownCodes } from '../search/page/say-found.ts';
@@ -50,7 +48,7 @@ class Search extends HTMLElement {
   #kind = '';
   #limit = FEW;
   #answered = false;
-  #finder: ComplaintFinder | undefined;
+  #showComplaints: ShowComplaints | undefined;
   /** Questions that were answered, as long as the words stay. */
   #answers = new Map<string, string>();
   #answersTo = '';
@@ -100,9 +98,9 @@ class Search extends HTMLElement {
   /** Shows the complaints that the words are about, in the same frame as the key once the recogniser is there. */
   #recognise() {
     const text = this.#input?.value ?? '';
-    if (!this.#finder) {
+    if (!this.#showComplaints) {
       // Without it the other pages are still found.
-      if (text !== '') this.#fetchFinder();
+      if (text !== '') this.#fetchComplaints();
       return;
     }
     if (text.trim() !== this.#answersTo) {
@@ -113,17 +111,15 @@ class Search extends HTMLElement {
     const isQuery = wordsOf(text).some((word) => word.length >= LEAST_LETTERS);
     const parts =
       isWanted && isQuery
-        ? complaintParts(this.#finder.find(text, this.#answers), (question, means) =>
-            this.#answer(question, means),
-          )
+        ? this.#showComplaints(text, this.#answers, (question, means) => this.#answer(question, means))
         : [];
     this.#first.replaceChildren(...parts);
     this.#leaveOutShown();
   }
 
-  async #fetchFinder() {
+  async #fetchComplaints() {
     try {
-      this.#finder = await openComplaints();
+      this.#showComplaints = await openComplaints();
     } catch {
       return;
     }

@@ -12,6 +12,7 @@ import type { ComplaintData, PageLink } from '../complaint-data.ts';
 /** Kinds whose names are words of the trade. A vehicle or a note is found by its text. */
 const NAMED: readonly Kind[] = ['code', 'cause', 'test', 'procedure', 'tool', 'coolant', 'caution'];
 
+/** The shelf's complaints, what the recogniser has learnt of them, and the names that are looked for whole. */
 export function makeComplaintData(): ComplaintData {
   const symptoms = entriesOf('symptom');
   return {
