@@ -1,16 +1,19 @@
 import './page-globals.ts';
 
-let load: Promise<void> | undefined;
+const loads = new Map<string, Promise<void>>();
 
-/** Loads the styles of calculators once. Without them the fields work and are plain. */
-export function loadStyle(): Promise<void> {
-  load ??= new Promise((resolve) => {
+/** Loads styles/<name>.css once. Without it what it is for works and is plain. */
+export function loadStyle(name: string): Promise<void> {
+  const begun = loads.get(name);
+  if (begun) return begun;
+  const load = new Promise<void>((resolve) => {
     const link = document.createElement('link');
     link.rel = 'stylesheet';
-    link.href = new URL('styles/calculator.css', window.headertank.root).href;
+    link.href = new URL(`styles/${name}.css`, window.headertank.root).href;
     link.onload = () => resolve();
     link.onerror = () => resolve();
     document.head.append(link);
   });
+  loads.set(name, load);
   return load;
 }

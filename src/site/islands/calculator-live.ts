@@ -67,7 +67,7 @@ class CalculatorPart extends HTMLElement {
   connectedCallback() {
     const id = this.dataset.id ?? '';
     this.inStep = this.hasAttribute('data-in-step');
-    Promise.all([loadScript(`../calculators/${id}`), this.inStep && loadStyle()]).then(
+    Promise.all([loadScript(`../calculators/${id}`), this.inStep && loadStyle('calculator')]).then(
       () => this.start(declared.get(id)),
       () => this.tell('The fields could not be started. Open this page again.'),
     );

@@ -1,5 +1,6 @@
 /** The page's way to the recogniser of complaints. */
 import { loadScript } from '../../browser/load-script.ts';
+import { loadStyle } from '../../browser/load-style.ts';
 import type { ComplaintData, PartingQuestion } from '../complaint-data.ts';
 import type { Answers } from './complaints.ts';
 
@@ -36,7 +37,7 @@ export function openComplaints(): Promise<ShowComplaints> {
 }
 
 async function open(): Promise<ShowComplaints> {
-  await Promise.all([loadScript('recognise'), loadScript('../data/complaints')]);
+  await Promise.all([loadScript('recognise'), loadScript('../data/complaints'), loadStyle('complaints')]);
   if (!globalThis.headertankFinder || !globalThis.headertankComplaints)
     throw new Error('scripts/recognise.js or data/complaints.js is not what it should be.');
   return globalThis.headertankFinder(globalThis.headertankComplaints);
