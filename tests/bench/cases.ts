@@ -3,7 +3,8 @@
  * `--symptom <id>` for one, `--failing` for the walks that ended wrong, `--case <id>` for one walk read aloud.
  */
 import { parseArgs } from 'node:util';
-import { type CaseEnding, type CaseWalk, walkCase } from '../../src/library/case-walk.ts';
+import { type BankFigures, figuresBySymptom, figuresOf, walkBank } from '../../src/library/case-bank.ts';
+import type { CaseEnding, CaseWalk } from '../../src/library/case-walk.ts';
 import { readShelf } from '../../src/library/read-shelf.ts';
 import type { Entry } from '../../src/library/shelf.ts';
 
@@ -16,31 +17,28 @@ const { values } = parseArgs({
   },
 });
 const { shelf } = await readShelf('content');
-const ENDINGS: CaseEnding[] = ['proven', 'first', 'named', 'missed', 'wrongly proven'];
 const GOOD: CaseEnding[] = ['proven', 'first'];
 
-const walked = [...shelf.records.case.values()]
-  .filter(({ id }) => values.case === undefined || id === values.case)
-  .filter(({ data }) => values.symptom === undefined || data.symptom === values.symptom)
-  .map((entry) => ({ entry, walk: walkCase(shelf, entry.data, values.planner ? 'planner' : 'tree') }));
+const some = new Map(
+  [...shelf.records.case].filter(
+    ([id, { data }]) =>
+      (values.case === undefined || id === values.case) &&
+      (values.symptom === undefined || data.symptom === values.symptom),
+  ),
+);
+const walked = walkBank({ records: { ...shelf.records, case: some } }, values.planner ? 'planner' : 'tree');
 
-const bySymptom = new Map<string, typeof walked>();
-for (const each of walked) {
-  const { symptom } = each.entry.data;
-  bySymptom.set(symptom, [...(bySymptom.get(symptom) ?? []), each]);
-}
 console.log('cases proven first named missed wrong | median min | symptom');
-for (const [symptom, all] of [...bySymptom].sort()) line(symptom, all);
-if (bySymptom.size > 1) line('all', walked);
+const bySymptom = figuresBySymptom(walked);
+for (const [symptom, figures] of bySymptom) line(symptom, figures);
+if (bySymptom.size > 1) line('all', figuresOf(walked));
 
-function line(name: string, all: typeof walked): void {
-  const count = (ending: CaseEnding) => all.filter(({ walk }) => walk.ending === ending).length;
-  const minutes = all.map(({ walk }) => walk.minutes).sort((a, b) => a - b);
+function line(name: string, { cases, endings, medianMinutes }: BankFigures): void {
+  const count = (number: number) => String(number).padStart(5);
   console.log(
-    String(all.length).padStart(5),
-    ...ENDINGS.map((ending) => String(count(ending)).padStart(5)),
+    [cases, ...Object.values(endings)].map(count).join(' '),
     '|',
-    String(minutes[Math.floor(minutes.length / 2)] ?? 0).padStart(4),
+    String(medianMinutes).padStart(4),
     '|',
     name,
   );

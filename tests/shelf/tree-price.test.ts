@@ -5,25 +5,11 @@
 import { expect, test } from 'vitest';
 import { compile } from '../../src/diagnosis/compiled.ts';
 import { DEAR, judgeTree } from '../../src/diagnosis/soundness.ts';
-import { type Case, caseOf } from '../../src/library/case.ts';
+import { layoutsOf } from './layouts.ts';
 import { shelf } from './shelf.ts';
 
 const LONG = 120_000;
 const MOST = process.env.HEADERTANK_ALL_LAYOUTS ? Number.POSITIVE_INFINITY : 2;
-
-/** The complaint on each layout that changes it, with the vehicles that have it, the commonest first. */
-function layoutsOf(symptom: string): { made: Case; vehicles: string[] }[] {
-  const bySign = new Map<string, { made: Case; vehicles: string[] }>();
-  for (const { id, data } of shelf.records.vehicle.values()) {
-    if (data.layout.power === 'battery electric') continue;
-    const made = caseOf(shelf, symptom, data.layout);
-    const sign = JSON.stringify([made.model, made.tree]);
-    const known = bySign.get(sign);
-    if (known) known.vehicles.push(id);
-    else bySign.set(sign, { made, vehicles: [id] });
-  }
-  return [...bySign.values()].sort((a, b) => b.vehicles.length - a.vehicles.length);
-}
 
 test.each([...shelf.records.tree.values()].map(({ id, data }) => ({ id, data })))(
   '$id',
