@@ -9,6 +9,13 @@ const answers = trees.map(({ symptom, compiled, tree }): JudgedTree => {
   const judged = judgeTree(compiled, tree, { budget: QUICK_BUDGET });
   if (!judged.ok) throw new Error(`The tree of ${symptom} cannot be judged.`);
   const { report, best, bound, ratio } = judged.judgement;
-  return { proven: report.proven, best: best.minutes, bound: bound.minutes, ratio };
+  return {
+    minutes: report.expectedMinutes,
+    nineInTen: report.nineInTen,
+    proven: report.proven,
+    best: best.minutes,
+    bound: bound.minutes,
+    ratio,
+  };
 });
 parentPort?.postMessage(answers);

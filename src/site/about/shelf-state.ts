@@ -5,16 +5,13 @@ import { FIGURE_PATHS, FIGURES, figureFits } from '../../model/figures.ts';
 import { type Kind, PAGE_KINDS } from '../../model/kinds.ts';
 import { entriesOf } from '../shelf/record-pages.ts';
 import { shelf } from '../shelf/shelf.ts';
-import { bookingFor, commonestCase, countedFor } from '../walk/build/booking.ts';
+import { commonestCase, countedFor } from '../walk/build/booking.ts';
 import { type JudgedTree, judgeInWorker } from './judge-in-worker.ts';
 
 export interface TreeState extends JudgedTree {
   symptom: Entry<'symptom'>;
   /** Whose layout it is judged on, in words. */
   counted: string;
-  /** Expected minutes, wrong turns included. */
-  minutes: number;
-  nineInTen: number;
   because: string | undefined;
 }
 
@@ -24,17 +21,12 @@ export async function treeStates(): Promise<TreeState[]> {
   const judged = await judgeInWorker(
     trees.map(({ symptom, usual: { compiled, tree } }) => ({ symptom: symptom.id, compiled, tree })),
   );
-  return trees.map(({ symptom, usual }, at) => {
-    const booking = bookingFor(symptom.id, usual);
-    return {
-      ...item(judged, at),
-      symptom,
-      counted: countedFor(usual),
-      minutes: booking.expected,
-      nineInTen: booking.nineInTen,
-      because: shelf.records.tree.get(symptom.data.tree)?.data.because,
-    };
-  });
+  return trees.map(({ symptom, usual }, at) => ({
+    ...item(judged, at),
+    symptom,
+    counted: countedFor(usual),
+    because: shelf.records.tree.get(symptom.data.tree)?.data.because,
+  }));
 }
 
 /** Records whose review is past, the longest first. @param today a day as 2026-11-25 */

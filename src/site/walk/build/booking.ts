@@ -1,32 +1,22 @@
 /**
- * Minutes to book for finding the cause: what the authored tree costs on a layout, wrong turns included. One arithmetic
- * for the complaint's page, the sheet for the counter and the page about the shelf.
+ * Minutes to book for finding the cause: what the walk asks on a layout until it ends, wrong turns included. One arithmetic
+ * for the complaint's page and the sheet for the counter.
  */
-import { treeCost } from '../../../diagnosis/tree-cost.ts';
 import { titleOf } from '../../shelf/record-pages.ts';
 import { type LayoutCase, layoutCasesOf } from './layout-cases.ts';
+import { walkFiguresOf } from './walk-figures-of.ts';
 
 export interface Booking {
   /** Mean of all cars, in minutes. */
   expected: number;
-  /** Nine in ten are found within this, in minutes. */
+  /** Nine in ten walks end within this, in minutes. */
   nineInTen: number;
 }
 
-const known = new WeakMap<LayoutCase, Booking>();
-
-/** @throws Error when the tree cannot be walked with that layout; the shelf check reports that first */
-export function bookingFor(symptom: string, layoutCase: LayoutCase): Booking {
-  const before = known.get(layoutCase);
-  if (before) return before;
-  const cost = treeCost(layoutCase.compiled, layoutCase.tree);
-  if (!cost.ok)
-    throw new Error(
-      `The tree of ${symptom} cannot be walked with the layout of ${layoutCase.vehicles.join(', ')}.`,
-    );
-  const booking = { expected: cost.report.expectedMinutes, nineInTen: cost.report.nineInTen };
-  known.set(layoutCase, booking);
-  return booking;
+/** @throws RangeError when the tree cannot be walked with that layout; the shelf check reports that first */
+export function bookingFor(layoutCase: LayoutCase): Booking {
+  const { expectedMinutes, nineInTen } = walkFiguresOf(layoutCase);
+  return { expected: expectedMinutes, nineInTen };
 }
 
 /**
@@ -51,7 +41,7 @@ export function bookingsOf(vehicle: string, symptoms: readonly string[]): Record
     symptoms.flatMap((symptom) => {
       const found = layoutCasesOf(symptom).find(({ vehicles }) => vehicles.includes(vehicle));
       if (!found) return [];
-      const { expected, nineInTen } = bookingFor(symptom, found);
+      const { expected, nineInTen } = bookingFor(found);
       return [[symptom, [Math.round(expected), Math.round(nineInTen)] satisfies [number, number]]];
     }),
   );
