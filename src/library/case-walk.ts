@@ -118,8 +118,9 @@ function ended(
 ): CaseWalk {
   const ranked = belief.ranked.filter(({ share }) => share >= NAMED_FROM);
   const proven = standing.kind === 'proven' ? standing.cause : undefined;
-  // With the wrong complaint chosen the fault may be none of the list: something else is then the right answer.
-  const right = [...faultsOf(car.faults), ...(car['should-be'] === undefined ? [] : [SOMETHING_ELSE])];
+  // With nothing wrong, or the wrong complaint chosen, the list may not have it: something else is then the right answer.
+  const mayBeUnlisted = car.faults.length === 0 || car['should-be'] !== undefined;
+  const right = [...faultsOf(car.faults), ...(mayBeUnlisted ? [SOMETHING_ELSE] : [])];
   const isRight = (cause: string) => right.includes(cause);
   const settled = [...belief.found, ...(proven === undefined ? [] : [proven])];
   const place = ranked.findIndex(({ cause }) => isRight(cause));

@@ -172,7 +172,9 @@ function recheckTests(records: Records, causes: readonly string[]): ModelTest[] 
     const recheck = recheckOf(need(records.cause.get(id), `cause "${id}"`).data);
     if (recheck === undefined) return [];
     const seen = [
-      ...causes.map((other) => (other === id ? recheck.withIt : recheck.withAnother)),
+      ...causes.map((other) =>
+        other === id ? recheck.withIt : (recheck.withThese[other] ?? recheck.withAnother),
+      ),
       recheck.withSomethingElse,
     ];
     return [

@@ -28,6 +28,10 @@ export const causeSchema = z.strictObject({
             elsewhere: likelihoodSchema
               .optional()
               .describe('How often it comes out the same with another cause; 0.01 if not given.'),
+            also: z
+              .record(reference('cause'), likelihoodSchema)
+              .optional()
+              .describe('Causes that it comes out the same with more often than that, and how often.'),
           }),
         ])
         .optional()

@@ -37,6 +37,8 @@ export interface Recheck {
   /** Chance that it comes out for the cause: with this cause, with another one, with something else. */
   withIt: number;
   withAnother: number;
+  /** With causes that show the same more often than others do. */
+  withThese: Record<string, number>;
   withSomethingElse: number;
 }
 
@@ -48,13 +50,17 @@ export function recheckOf({ confirm }: Pick<Cause, 'confirm'>): Recheck | undefi
     do: act,
     elsewhere,
     minutes: own,
-  } = typeof recheck === 'string' ? { do: recheck, elsewhere: undefined, minutes: undefined } : recheck;
+    also = {},
+  } = typeof recheck === 'string'
+    ? { do: recheck, elsewhere: undefined, minutes: undefined, also: undefined }
+    : recheck;
   const withAnother = elsewhere === undefined ? SEEN_OTHERWISE : likelihoodOf(elsewhere);
   return {
     do: act,
     minutes: own ?? (test === undefined ? minutes : undefined) ?? USUAL_MINUTES,
     withIt: SEEN_WITH_IT,
     withAnother,
+    withThese: Object.fromEntries(Object.entries(also).map(([cause, word]) => [cause, likelihoodOf(word)])),
     withSomethingElse: Math.max(withAnother, LEAST_OTHERWISE),
   };
 }
