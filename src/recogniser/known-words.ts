@@ -1,5 +1,5 @@
 /** Words that need no mending, and those a misspelt word may have been meant to be. */
-import { mendedWord } from './mend.ts';
+import { type Mender, mender } from './mend.ts';
 import { stemOf } from './stem.ts';
 import { isNegation, isSmall } from './words.ts';
 
@@ -31,13 +31,16 @@ export function knownWords(
   others: { has(stem: string): boolean },
 ): KnownWords {
   const answers = new Map<string, string | undefined>();
+  // Most sentences have no slip in them.
+  let meant: Mender | undefined;
   return {
     has(word) {
       const stem = stemOf(word);
       return guesses.has(stem) || others.has(stem) || isSmall(word) || isNegation(word) || /\d/.test(word);
     },
     mend(word) {
-      if (!answers.has(word)) answers.set(word, guesses.get(mendedWord(stemOf(word), guesses.keys()) ?? ''));
+      meant ??= mender(guesses.keys());
+      if (!answers.has(word)) answers.set(word, guesses.get(meant(stemOf(word)) ?? ''));
       return answers.get(word);
     },
     complete(word) {

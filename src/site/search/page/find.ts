@@ -144,9 +144,17 @@ function isSlip({ fields, locations }: WordHit): boolean {
   return locations.length === 0 && fields.every((field) => field === 'slips');
 }
 
+/** What is called otherwise across the ocean, and would be taken for a slip. */
+const HERE = new Map([
+  ['hood', 'bonnet'],
+  ['windshield', 'windscreen'],
+  ['gasoline', 'petrol'],
+  ['muffler', 'silencer'],
+]);
+
 /** @param slips pages that list the word as a usual misspelling */
 async function lookUpMended(word: string, slips: readonly WordHit[], index: Index): Promise<Answers> {
-  const mended = nearestWord(word, index.names);
+  const mended = HERE.get(word) ?? nearestWord(word, index.names);
   const known = mended === undefined ? [] : await index.beginning(mended);
   if (mended !== undefined && known.length > 0) {
     const ids = new Set(known.map(({ id }) => id));
