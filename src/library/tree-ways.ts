@@ -95,3 +95,43 @@ export function causesReached(records: Records, treeId: string, known: KnownLayo
     ]),
   );
 }
+
+/**
+ * Answers that some way to a place of a tree gives: per test its outcomes. Ways through trees that go on to this one count. A
+ * test that no step on the way asks may still be asked out of turn, as the proof of a cause, and come out as it may.
+ */
+export function answersOnTheWayTo(records: Records, treeId: string, place: string): Map<string, Set<string>> {
+  const answers = new Map<string, Set<string>>();
+  const add = (test: string, outcomes: readonly string[]) =>
+    answers.set(test, new Set([...(answers.get(test) ?? []), ...outcomes]));
+  const passed = new Set<string>();
+  const open = [{ treeId, id: place }];
+  const trees = new Set<string>();
+  for (let at = open.pop(); at !== undefined; at = open.pop()) {
+    const key = `${at.treeId}\n${at.id}`;
+    const tree = records.tree.get(at.treeId)?.data;
+    if (!tree || passed.has(key)) continue;
+    passed.add(key);
+    trees.add(at.treeId);
+    for (const [id, step] of Object.entries(tree.steps)) {
+      const ways = waysOf(id, step).filter(({ to }) => to === at.id);
+      if (ways.length === 0) continue;
+      open.push({ treeId: at.treeId, id });
+      if (step.test !== undefined) add(step.test, ways.map(({ path }) => String(path.at(-1))));
+    }
+    if (tree.start !== at.id) continue;
+    for (const [other, { data }] of records.tree)
+      for (const [id, step] of Object.entries(data.steps))
+        if (step.tree === at.treeId) open.push({ treeId: other, id });
+  }
+  const onTheWay = new Set(answers.keys());
+  for (const id of trees)
+    for (const cause of Object.keys(
+      records.symptom.get(records.tree.get(id)?.data.symptom ?? '')?.data.causes ?? {},
+    )) {
+      const { test, or = [] } = records.cause.get(cause)?.data.confirm ?? {};
+      for (const proof of [...(test === undefined ? [] : [test]), ...or.map((each) => each.test)])
+        if (!onTheWay.has(proof)) add(proof, Object.keys(records.test.get(proof)?.data.outcomes ?? {}));
+    }
+  return answers;
+}

@@ -7,6 +7,7 @@ import { caseCannotBe } from './case-cannot-be.ts';
 import { causeOnNoVehicle } from './cause-on-no-vehicle.ts';
 import { causeWithoutEnd } from './cause-without-end.ts';
 import { causeWithoutEvidence } from './cause-without-evidence.ts';
+import { claimWithoutWay } from './claim-without-way.ts';
 import { complaintNotRecognised } from './complaint-not-recognised.ts';
 import { correctedFigure } from './corrected-figure.ts';
 import { dearerThanBestFound } from './dearer-than-best-found.ts';
@@ -108,6 +109,7 @@ export const RULES: readonly Rule[] = [
   stepNeverReached,
   endWithoutProof,
   endWithoutRepair,
+  claimWithoutWay,
   caseCannotBe,
   causeOnNoVehicle,
   causeWithoutEnd,
