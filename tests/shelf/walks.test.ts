@@ -1,6 +1,6 @@
 /**
  * How walks end by the evidence, on every layout that a complaint's records tell apart among the shelf's vehicles. Shares of the
- * ways that are followed: at one way in a thousand up to two in five are cut, which makes the walk look a point or two better
+ * ways that are followed: ways that fewer than three cars in ten thousand take are cut, which makes the walk look a point or two better
  * than it is; tests/bench/walks.ts follows further.
  */
 import { expect, test } from 'vitest';
@@ -10,21 +10,19 @@ import { walkFigures } from '../../src/diagnosis/walk-figures.ts';
 import { layoutsOf } from './layouts.ts';
 import { shelf } from './shelf.ts';
 
-const LEAST_CHANCE = 1e-3;
+const LEAST_CHANCE = 3e-4;
 /** Shares; the aims of proven means proven. */
 const MOST_WRONG = 0.01;
 const MOST_MISSED = 0.01;
 /** The aim is 0.90; the trees are being brought there. */
-const LEAST_LED = 0.86;
-/** Complaints that fall short, at what they have: none may get worse, and each line goes when its tree holds the rule. */
-const FALLS_SHORT: Record<string, { led?: number; missed?: number }> = {
-  'white-exhaust-cold-misfire': { led: 0.78 },
-  'drip-or-puddle': { missed: 0.012 },
-  'pushed-out-after-parking': { missed: 0.013 },
+const LEAST_LED = 0.855;
+/** Complaints that miss more, at what they have: none may get worse, and each line goes when its tree holds the rule. */
+const MISSES_MORE: Record<string, number> = {
+  'pushed-out-after-parking': 0.013,
 };
 
 test.each([...shelf.records.symptom.keys()])('%s', (symptom) => {
-  const { led = LEAST_LED, missed = MOST_MISSED } = FALLS_SHORT[symptom] ?? {};
+  const missed = MISSES_MORE[symptom] ?? MOST_MISSED;
   const short: string[] = [];
   for (const { made, vehicles } of layoutsOf(symptom)) {
     const compiled = compile(made.model);
@@ -35,7 +33,7 @@ test.each([...shelf.records.symptom.keys()])('%s', (symptom) => {
       short.push(`${vehicles.join(', ')}: ${what} ${(share * 100).toFixed(2)} %`);
     if (all.wronglyProven > MOST_WRONG) says('wrongly proven', all.wronglyProven);
     if (all.missed > missed) says('missed', all.missed);
-    if (all.proven + all.first < led) says('proven or first', all.proven + all.first);
+    if (all.proven + all.first < LEAST_LED) says('proven or first', all.proven + all.first);
   }
   expect(short).toEqual([]);
 });
