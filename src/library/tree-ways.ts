@@ -117,7 +117,11 @@ export function answersOnTheWayTo(records: Records, treeId: string, place: strin
       const ways = waysOf(id, step).filter(({ to }) => to === at.id);
       if (ways.length === 0) continue;
       open.push({ treeId: at.treeId, id });
-      if (step.test !== undefined) add(step.test, ways.map(({ path }) => String(path.at(-1))));
+      if (step.test !== undefined)
+        add(
+          step.test,
+          ways.map(({ path }) => String(path.at(-1))),
+        );
     }
     if (tree.start !== at.id) continue;
     for (const [other, { data }] of records.tree)
