@@ -41,7 +41,8 @@ const PAGES: Record<string, number> = {
   'job.html': 28_500,
   'note.html': 22_000,
   'road-test.html': 37_500,
-  'trust.html': 21_500,
+  // With a row for every complaint, by the evidence and by the case bank.
+  'trust.html': 25_500,
   'procedures/gravity-fill-and-bleed.html': 13_500,
   'procedures/final-proof-run.html': 12_800,
   'procedures/thermostat-replace.html': 12_500,
