@@ -1,6 +1,6 @@
 /**
  * What a reader loads with the first page, packed: the page with its styles, every script it names, nothing else. A plain record
- * is at most 12 kB, a symptom with its walk at most 41; the sizes are the same on every machine.
+ * is at most 12 kB, a symptom with its walk at most 42; the sizes are the same on every machine.
  */
 import { readdirSync, readFileSync } from 'node:fs';
 import { join, posix } from 'node:path';
@@ -12,7 +12,7 @@ import { openSite } from './open-site.ts';
 
 /** Bytes, by folder. */
 const FOLDERS: Record<string, number> = {
-  symptoms: 41_000,
+  symptoms: 41_900,
   causes: 12_000,
   tests: 12_000,
   procedures: 12_000,
@@ -22,32 +22,32 @@ const FOLDERS: Record<string, number> = {
   cautions: 12_000,
   notes: 12_000,
   sheets: 12_000,
-  trees: 14_700,
+  trees: 16_000,
   // Two ladders and two circuits, drawn in the page: they are seen first, and a picture of its own would weigh more.
   vehicles: 18_400,
   guides: 18_400,
-  calculators: 27_700,
+  calculators: 30_200,
   // Every step of a walk on one page, read without scripts.
-  walks: 44_000,
+  walks: 56_500,
 };
 /** Pages of the top folder, and what holds more than its kind: the longest pieces of work, lists that grow with the shelf. */
 const PAGES: Record<string, number> = {
   'index.html': 15_300,
-  'about.html': 12_000,
+  'about.html': 12_300,
   // With the pictures of the guide to a first note.
   'contribute.html': 100_000,
-  '404.html': 12_700,
+  '404.html': 12_900,
   'search.html': 17_600,
   'job.html': 28_500,
   'note.html': 22_000,
-  'road-test.html': 37_500,
+  'road-test.html': 39_500,
   // With a row for every complaint, by the evidence and by the case bank.
   'trust.html': 25_500,
   'procedures/gravity-fill-and-bleed.html': 13_500,
   'procedures/final-proof-run.html': 12_800,
   'procedures/thermostat-replace.html': 12_500,
   'procedures/index.html': 14_200,
-  'causes/index.html': 18_700,
+  'causes/index.html': 19_700,
   'codes/index.html': 12_700,
   'tests/index.html': 12_500,
   'calculators/index.html': 12_000,
@@ -57,7 +57,7 @@ const PAGES: Record<string, number> = {
   'symptoms/index.html': 12_000,
 };
 /** Bytes of all scripts of the job card: exporting and importing bring their own. */
-const JOB_CARD_SCRIPTS = 20_000;
+const JOB_CARD_SCRIPTS = 20_200;
 
 const folder = builtSite();
 const packed = new Map<string, number>();

@@ -302,6 +302,7 @@ class Walk extends HTMLElement {
   }
 
   private async loadAhead(): Promise<void> {
+    this.parts.startReadings();
     try {
       await this.parts.load();
       this.makeReady();

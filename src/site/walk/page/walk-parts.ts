@@ -16,6 +16,11 @@ export class WalkParts {
     startHelpers(place);
   }
 
+  /** The script of the fields for a reading, once somebody comes near a question: the first page does without. */
+  startReadings(): void {
+    if (this.place.querySelector('ht-reading')) void loadScript('reading').catch(() => undefined);
+  }
+
   /** @throws Error when they cannot be had */
   load(): Promise<void> {
     this.loading ??= this.fetchParts().catch((error: unknown) => {
@@ -63,6 +68,7 @@ export class WalkParts {
     this.place.append(section);
     window.headertank.figures?.fill(section);
     startHelpers(section);
+    this.startReadings();
     section.dispatchEvent(new CustomEvent('headertank:added', { bubbles: true }));
     return section;
   }
@@ -73,7 +79,6 @@ export class WalkParts {
  * stands and links to its page, and the answers can be pressed.
  */
 function startHelpers(within: HTMLElement): void {
-  if (within.querySelector('ht-reading')) void loadScript('reading').catch(() => undefined);
   if (within.querySelector('.calculator')) void loadScript('calculator').catch(() => undefined);
 }
 
