@@ -86,6 +86,7 @@ export interface Bench {
   readonly random: Random;
 }
 
+/** A car on the bench of one test: its own random numbers, so that the same test on the same car reads the same. */
 export function benchOf(car: Car, seed: number, test: string, outside: number): Bench {
   return {
     car,

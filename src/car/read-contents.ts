@@ -49,8 +49,9 @@ export function capTest({
   return { outcome: off < -0.15 ? 'leaks-early' : 'holds', shows };
 }
 
-/** Funnel on the neck for ten minutes from cold. A bubble a few seconds apart is seen: 0.02 ml/s. */
 const SEEN = 0.05e-6;
+
+/** Funnel on the neck for ten minutes from cold. A bubble a few seconds apart is seen: 0.02 ml/s. */
 export function bubbleWatch(bench: Bench): Shown<'still' | 'stops' | 'never-stops'> {
   const { car, outside, seed } = bench;
   const { samples } = runCar(car, driveOf(outside, [{ seconds: 600, rpm: 1200, hot: 1 }]), seed);
@@ -85,8 +86,9 @@ export function returnFlow(bench: Bench): Shown<'streams' | 'dribbles' | 'nothin
   return { outcome: share > 0.1 ? 'dribbles' : 'nothing', shows };
 }
 
-/** Tester on the neck, two minutes at idle and two at 2,500 rpm. Fluid turns on so many ml of exhaust; from memory. */
 const TURNS = 15e-6;
+
+/** Tester on the neck, two minutes at idle and two at 2,500 rpm. Fluid turns on so many ml of exhaust; from memory. */
 export function combustionGas(bench: Bench): Shown<'unchanged' | 'changes-quickly' | 'changes-slowly'> {
   const { car, outside, seed, random } = bench;
   const { samples } = runCar(

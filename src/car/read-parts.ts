@@ -99,8 +99,9 @@ export function thermostatInspection({
   return { outcome: liftFloor > 0.04 ? 'gapes-cold' : 'sound', shows };
 }
 
-/** In the pot, on a thread. A pot in still air at sea level boils at 100 °C. */
 const POT = 273.15 + 99.5;
+
+/** In the pot, on a thread. A pot in still air at sea level boils at 100 °C. */
 export function thermostatBench({
   car,
   random,

@@ -136,8 +136,9 @@ export function heaterValve(bench: Bench): Shown<'moves-and-flows' | 'does-not-m
   };
 }
 
-/** Disc of the dragging wheel above its partner after ten minutes at 60 km/h: N times v over what a disc gives off. */
 const DISC_LOSS = 12;
+
+/** Disc of the dragging wheel above its partner after ten minutes at 60 km/h: N times v over what a disc gives off. */
 export function brakeDrag({ car, random }: Bench): Shown<'alike' | 'undecided' | 'one-hot'> {
   const above = Math.abs((car.condition.drag * 60 * KMH) / DISC_LOSS + 6 * random.normal());
   const shows = { 'K above its partner': shown(above, 5) };

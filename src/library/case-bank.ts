@@ -26,6 +26,7 @@ export function isHard({ entry }: WalkedCase): boolean {
   return entry.data.settled?.['was-wrong'] === 'nothing: the car is hard';
 }
 
+/** How the walks of some cases end, counted. */
 export function figuresOf(walked: readonly WalkedCase[]): BankFigures {
   const endings = { proven: 0, first: 0, named: 0, missed: 0, 'wrongly proven': 0 };
   for (const { walk } of walked) endings[walk.ending]++;

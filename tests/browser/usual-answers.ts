@@ -1,15 +1,12 @@
 /** The answers a technician would give on a car with a certain fault: each question by the fault's most likely outcome. */
-import { resolve } from 'node:path';
-import { compile } from '../../src/diagnosis/compiled.ts';
-import { resolve as lookUp } from '../../src/diagnosis/state.ts';
-import { placeOf } from '../../src/diagnosis/walk.ts';
 import { modelOf } from '../../src/library/case.ts';
-import { readShelf } from '../../src/library/read-shelf.ts';
 import { LAYOUT_FEATURES, type Layout } from '../../src/model/layout.ts';
+import { causeOfRecheck, NOT_IT, PROVEN } from '../../src/model/recheck.ts';
 import { layoutKey } from '../../src/site/walk/answers.ts';
-import { walkTreeOf } from '../../src/site/walk/walk-tree.ts';
-
-const { shelf } = await readShelf(resolve('content'));
+import { walkViewOf } from '../../src/site/walk/build/walk-view.ts';
+import { Diagnoser } from '../../src/site/walk/page/diagnose.ts';
+import { knownLayout } from '../../src/site/walk/page/replay.ts';
+import { shelf } from '../shelf/shelf.ts';
 
 export function causeTitle(id: string): string {
   const cause = shelf.records.cause.get(id);
@@ -23,37 +20,34 @@ export interface UsualAnswer {
 }
 
 /**
- * @param vehicle whose layout answers the questions of layout
- * @returns answers from the first question until the cause is proven, or until nothing is left that is worth asking
+ * @param vehicle whose layout answers the questions of layout, which the page asks while no vehicle is chosen
+ * @returns answers from the first question until the walk comes to an end of its tree, or until a cause is proven
  */
 export function usualAnswers(symptom: string, cause: string, vehicle: string): UsualAnswer[] {
   const layout: Layout | undefined = shelf.records.vehicle.get(vehicle)?.data.layout;
-  const record = shelf.records.tree.get(symptom);
-  if (!layout || !record) throw new Error(`No vehicle ${vehicle} or tree ${symptom}`);
-  const tree = walkTreeOf(record.data);
-  const compiled = compile(modelOf(shelf.records, symptom, layout));
-  const column = compiled.causeNumber.get(cause);
-  if (column === undefined) throw new Error(`${vehicle} cannot have ${cause}`);
-  const known: Record<string, string> = {};
-  const answers: UsualAnswer[] = [];
+  if (!layout) throw new Error(`No vehicle ${vehicle}`);
+  const { data } = walkViewOf(symptom);
+  const diagnoser = new Diagnoser(data, (text) => text);
+  const model = modelOf(shelf.records, symptom, layout);
+  const column = model.causes.findIndex(({ id }) => id === cause);
+  if (column < 0) throw new Error(`${vehicle} cannot have ${cause}`);
+  /** The likeliest outcome of a test with this fault. */
+  const usual = (id: string): string => {
+    const rechecked = causeOfRecheck(id);
+    if (rechecked !== undefined) return rechecked === cause ? PROVEN : NOT_IT;
+    const { likelihood = [], outcomes = [] } = model.tests.find((each) => each.id === id) ?? {};
+    const chances = likelihood.map((row) => row[column] ?? 0);
+    return outcomes[chances.indexOf(Math.max(...chances))] ?? '';
+  };
+  const answers = new Map<string, string>();
   for (let steps = 0; steps < 60; steps++) {
-    const evidence = answers.map(({ key, value }) => ({ test: key, outcome: value }));
-    const { standing, belief } = placeOf(compiled, tree, lookUp(compiled, { evidence }), known);
-    if (standing.kind === 'ask-layout') {
+    const { standing, end } = diagnoser.place(answers, knownLayout({}, answers), new Set());
+    if (end === undefined && standing.kind === 'ask') answers.set(standing.test, usual(standing.test));
+    else if (standing.kind === 'ask-layout') {
       const feature = LAYOUT_FEATURES.find((each) => each === standing.feature);
       if (!feature) throw new Error(`No layout feature ${standing.feature}`);
-      known[feature] = layout[feature];
-      answers.push({ key: layoutKey(feature), value: layout[feature] });
-    } else if (standing.kind === 'ask') {
-      const test = compiled.tests[compiled.testNumber.get(standing.test) ?? -1];
-      const chances = test?.rows.map((row) => row[column] ?? 0) ?? [];
-      const value = test?.outcomes[chances.indexOf(Math.max(...chances))] ?? '';
-      answers.push({ key: standing.test, value });
-    } else {
-      if (standing.kind === 'proven' && standing.cause !== cause && !belief.found.includes(cause))
-        throw new Error(`${symptom} proves ${standing.cause}, not ${cause}`);
-      return answers;
-    }
+      answers.set(layoutKey(feature), layout[feature]);
+    } else return [...answers].map(([key, value]) => ({ key, value }));
   }
   throw new Error(`The walk of ${symptom} does not end`);
 }

@@ -11,11 +11,11 @@ const SYSTEMS: readonly (readonly [string, RegExp])[] = [
   ['Thermostat', /thermostat/],
   ['Radiator fan', /\bfan\b/],
   ['Heater and cabin', /heater|blend door|blower/],
-  ['Pump and belts', /pump|belt/],
+  ['Pump and belts', /pump|belt|pulley/],
   ['Sensors, gauge and wiring', /sensor|gauge|wir(?:e|ing)|earth/],
   ['Radiator, hoses, cap and coolers', /radiator|hose|\bcap\b|cooler|grille|vent line|plug/],
   ['Coolant and filling', /coolant|filling/],
-  ['Engine and exhaust', /head|manifold|fuelling|exhaust|catalyst/],
+  ['Engine and exhaust', /head|manifold|fuelling|exhaust|catalyst|engine oil/],
 ];
 
 /** Causes by the part of the system they sit in. */
