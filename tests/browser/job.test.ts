@@ -50,7 +50,8 @@ test('a walk with readings becomes a job card, a customer sheet and a note that 
     await giveAnswer(page, answer);
   }
   await page.evaluate(() => {
-    location.hash += '&prove.thermostat-stuck-open=proven';
+    location.hash +=
+      '&hose-warm-up-outlet-side=warm-early&thermostat-inspection=gapes-cold&thermostat-bench-test=open-when-cold';
   });
   await page.getByText('Proven: Thermostat stuck open').waitFor();
   await page.getByRole('button', { name: 'To the job card' }).click();
@@ -274,7 +275,7 @@ describe('what becomes of it', () => {
     await page.getByRole('button', { name: 'Keep', exact: true }).click();
     expect(await page.locator('.cards li').count()).toBe(2);
     await page.getByRole('button', { name: 'Remove all cards' }).click();
-    await page.getByRole('button', { name: 'Remove all' }).click();
+    await page.getByRole('button', { name: 'Remove all', exact: true }).click();
     expect(await page.locator('.cards li').count()).toBe(0);
     expect(
       await page.evaluate(() => Object.keys(localStorage).filter((name) => name.includes('job'))),

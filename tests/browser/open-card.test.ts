@@ -215,7 +215,8 @@ test('with the cause proven the card is the main way on from the walk', async ()
   await toCard.waitFor();
   expect(await toCard.getAttribute('class')).toBe('quiet');
   await page.evaluate(() => {
-    location.hash += '&prove.thermostat-stuck-open=proven';
+    location.hash +=
+      '&hose-warm-up-outlet-side=warm-early&thermostat-inspection=gapes-cold&thermostat-bench-test=open-when-cold';
   });
   await page.getByText('Proven: Thermostat stuck open').waitFor();
   await expect.poll(() => toCard.getAttribute('class')).toBe('main');
@@ -239,9 +240,12 @@ test('another cause proven: the customer’s sheet says nothing of the first', a
       .poll(() => page.getByLabel('What we found').inputValue())
       .toMatch(new RegExp(`^${proven}\\. `));
   };
-  await handOver('prove.thermostat-stuck-open=proven', 'Thermostat stuck open');
   await handOver(
-    'prove.thermostat-stuck-open=not-it&prove.sensor-reads-low=proven',
+    'hose-warm-up-outlet-side=warm-early&thermostat-inspection=gapes-cold&thermostat-bench-test=open-when-cold',
+    'Thermostat stuck open',
+  );
+  await handOver(
+    'hose-warm-up-outlet-side=warm-on-time&compare-readings=scan-reads-low&sensor-resistance=too-high&prove.sensor-reads-low=proven',
     'Coolant sensor reads low',
   );
   await page.getByRole('link', { name: 'Customer sheet' }).click();
