@@ -313,6 +313,7 @@ class Walk extends HTMLElement {
 
   /** What each answer leads to on the drawn path is made ready; what the planner would ask is not worked out ahead. */
   private makeReady(): void {
+    const now = this.state && this.partNow(this.state);
     this.next.prepare(
       this.rowsNow().flatMap((row) => {
         const { key, value } = row.dataset;
@@ -320,7 +321,10 @@ class Walk extends HTMLElement {
         const state = this.stateAfter(withAnswer(this.answers, key, value));
         this.ahead.set(row, state);
         const name = state.place.standing.kind === 'off-tree' ? undefined : this.partNow(state);
-        return name === undefined ? [] : [{ name, fit: (section) => this.fit(section, state) }];
+        // A recheck and the proof it leads to are one section: what is asked now stays as it is until it is answered.
+        return name === undefined || name === now
+          ? []
+          : [{ name, fit: (section: HTMLElement) => this.fit(section, state) }];
       }),
     );
   }
