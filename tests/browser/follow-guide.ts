@@ -45,7 +45,7 @@ export async function followGuide(
   await show('4-to-mend', page.getByText('Still to fix'));
   await page.getByRole('link', { name: 'On what, when; or book and page' }).click();
   await page.keyboard.type('Four cars, 2026');
-  const right = page.getByText('Ready');
+  const right = page.getByRole('heading', { name: 'Ready' });
   await right.waitFor();
   await page.getByRole('link', { name: 'Open the host’s page for it' }).waitFor();
   await show('5-right', page.getByRole('button', { name: 'Save the file' }));
