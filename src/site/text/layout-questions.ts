@@ -7,7 +7,7 @@ interface LayoutQuestion {
   tell: Readonly<Record<string, string>>;
 }
 
-export const LAYOUT_QUESTIONS: Record<LayoutFeature, LayoutQuestion> = {
+const LAYOUT_QUESTIONS: Record<LayoutFeature, LayoutQuestion> = {
   power: { asks: 'What drives the car?', tell: {} },
   thermostat: {
     asks: 'Where does the thermostat sit?',
@@ -78,3 +78,15 @@ export const LAYOUT_QUESTIONS: Record<LayoutFeature, LayoutQuestion> = {
   'oil-cooler': { asks: 'Is an oil cooler on the circuit?', tell: {} },
   'transmission-cooler': { asks: 'Is a transmission cooler in the radiator?', tell: {} },
 };
+
+const byFeature: Readonly<Record<string, LayoutQuestion>> = LAYOUT_QUESTIONS;
+
+/**
+ * How a walk asks for a feature of the layout.
+ * @throws if no layout has the feature
+ */
+export function layoutQuestion(feature: string): LayoutQuestion {
+  const question = byFeature[feature];
+  if (question === undefined) throw new Error(`No layout has the feature "${feature}".`);
+  return question;
+}

@@ -5,12 +5,12 @@ import type { WalkTree } from '../../../diagnosis/walk.ts';
 import { modelOf } from '../../../library/case.ts';
 import { FIGURE_REFERENCE } from '../../../model/figure-reference.ts';
 import { SOMETHING_ELSE } from '../../../model/kinds.ts';
-import type { LayoutCondition, LayoutFeature, LayoutShares } from '../../../model/layout.ts';
+import type { LayoutCondition, LayoutShares } from '../../../model/layout.ts';
 import type { Tree } from '../../../model/tree.ts';
 import { entryOf, hrefOf, titleOf } from '../../shelf/record-pages.ts';
 import { shelf } from '../../shelf/shelf.ts';
 import { generalRange } from '../../text/figure-html.ts';
-import { LAYOUT_QUESTIONS } from '../../text/layout-questions.ts';
+import { layoutQuestion } from '../../text/layout-questions.ts';
 import { layoutWords } from '../../text/layout-words.ts';
 import { packQuantity } from '../../text/packed-quantity.ts';
 import { packModel } from '../packed-model.ts';
@@ -86,8 +86,7 @@ export function walkViewOf(symptomId: string): WalkView {
     for (const tool of data.tools) titles.tools[tool] = titleOf('tool', tool);
   }
   for (const step of steps) {
-    if (step.kind === 'layout')
-      titles.layout[step.feature] = LAYOUT_QUESTIONS[step.feature as LayoutFeature].asks;
+    if (step.kind === 'layout') titles.layout[step.feature] = layoutQuestion(step.feature).asks;
     if (step.kind !== 'tree') continue;
     const other = entryOf('tree', step.tree).data.symptom;
     titles.trees[step.tree] = { title: titleOf('symptom', other), href: hrefOf('symptom', other) };
