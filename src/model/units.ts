@@ -266,6 +266,12 @@ export const UNITS: readonly Unit[] = [
     factor: 0.01,
     spellings: ['percent', 'per cent'],
   },
+  {
+    // Parts of a million: what a gas analyser reads.
+    symbol: 'ppm',
+    dimension: 'share',
+    factor: 1e-6,
+  },
   { symbol: 'kg', dimension: 'mass', factor: 1 },
   { symbol: 'g', dimension: 'mass', factor: 1e-3 },
   { symbol: '', dimension: 'plain', factor: 1 },

@@ -63,6 +63,7 @@ const OUTSIDE: Record<string, [unit: string, si: string]> = {
   kg: ['kg', 'kg'],
   g: ['g', 'kg'],
   '%': ['%', ''],
+  ppm: ['ppm', ''],
 };
 
 /** Nothing to convert: revolutions a minute are kept as they are, and a plain number has no unit. */
