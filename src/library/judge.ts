@@ -4,7 +4,7 @@ import { compile } from '../diagnosis/compiled.ts';
 import type { Model } from '../diagnosis/model.ts';
 import { priceOf, type SoundnessFinding, soundnessOf } from '../diagnosis/soundness.ts';
 import { reachableSteps, type Tree, type TreeFault } from '../diagnosis/tree.ts';
-import type { KnownLayout } from '../model/layout.ts';
+import { type KnownLayout, layoutAllows } from '../model/layout.ts';
 import { caseOf } from './case.ts';
 import type { DraftShelf } from './draft.ts';
 import { drivenLayouts } from './driven-layouts.ts';
@@ -131,16 +131,22 @@ function branchesOf({ records }: DraftShelf, tree: Entry<'tree'>) {
   return branchFeatures(records, tree.id);
 }
 
-/** Layout conditions of the candidate causes and of the tests the tree asks. */
+/** Layout conditions of the complaint, of its candidate causes and of the tests the tree asks. */
 function conditionsOf(shelf: DraftShelf, tree: Entry<'tree'>) {
   const { records } = shelf;
-  const causes = Object.keys(records.symptom.get(tree.data.symptom)?.data.causes ?? {});
+  const symptom = records.symptom.get(tree.data.symptom)?.data;
+  const causes = Object.keys(symptom?.causes ?? {});
   return [
+    symptom?.layout,
     ...causes.map((id) => records.cause.get(id)?.data.layout),
     ...testsOf(shelf, tree).map((id) => records.test.get(id)?.data.layout),
   ];
 }
 
+/** Those that the complaint holds for: a tree for hybrids is not bent for a car without one. */
 function layoutsOf(shelf: DraftShelf, tree: Entry<'tree'>): KnownLayout[] {
-  return layoutsToldApart(branchesOf(shelf, tree), conditionsOf(shelf, tree));
+  const held = shelf.records.symptom.get(tree.data.symptom)?.data.layout;
+  return layoutsToldApart(branchesOf(shelf, tree), conditionsOf(shelf, tree)).filter((layout) =>
+    layoutAllows(held, layout),
+  );
 }
