@@ -7,6 +7,7 @@ import { resolve } from '../diagnosis/state.ts';
 import { type Place, placeOf } from '../diagnosis/walk.ts';
 import { NAMED_FROM } from '../diagnosis/walk-figures.ts';
 import type { CarCase } from '../model/case.ts';
+import { asMostAre } from '../model/layout.ts';
 import { causeOfRecheck, NOT_IT, PROVEN } from '../model/recheck.ts';
 import { caseOf } from './case.ts';
 import type { Shelf } from './shelf.ts';
@@ -49,7 +50,7 @@ export type WalkedBy = 'tree' | 'planner';
 export function walkCase(shelf: Pick<Shelf, 'records'>, car: CarCase, by: WalkedBy = 'tree'): CaseWalk {
   const vehicle = shelf.records.vehicle.get(car.vehicle);
   if (!vehicle) throw new Error(`The shelf has no vehicle "${car.vehicle}".`);
-  const { model, tree } = caseOf(shelf, car.symptom, vehicle.data.layout);
+  const { model, tree } = caseOf(shelf, car.symptom, asMostAre(vehicle.data.layout));
   const compiled = compile(model);
   const asked: CaseWalk['asked'] = [];
   const unanswered: string[] = [];

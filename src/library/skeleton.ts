@@ -169,7 +169,7 @@ const PRESETS: Partial<Record<Kind, Presets>> = {
     evidence: { [idFor('cause', options)]: { seen: 'usually' } },
     otherwise: { seen: 'seldom' },
   }),
-  vehicle: () => ({ figures: {}, torques: {}, loops: [] }),
+  vehicle: () => ({ figures: {}, torques: {}, loops: {}, 'look-ups': {}, plugs: {}, 'loop-notes': [] }),
   note: (options) => ({ vehicle: options.anyId('vehicle'), status: 'proposed' }),
 };
 

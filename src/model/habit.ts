@@ -7,12 +7,17 @@ export type Habit = Partial<Record<Dimension, string>>;
 /** Under this a wrench is marked in pound-force inches, and whole feet would be up to a tenth off; N·m. Common practice. */
 const BY_THE_INCH = 20;
 
+/** A length from here on is driven, not measured; m. */
+const A_DRIVE = 10_000;
+
 /**
  * Unit in which a reader wants a quantity, undefined for the one it was written in.
  * @param largest the larger end, SI
  */
 export function habitualUnit(habit: Habit, dimension: Dimension, largest: number): string | undefined {
   const unit = habit[dimension];
+  // A service interval is a distance on the road.
+  if (unit === 'in' && largest >= A_DRIVE) return 'mi';
   return unit === 'lbf·ft' && Math.abs(largest) < BY_THE_INCH ? 'lbf·in' : unit;
 }
 

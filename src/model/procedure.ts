@@ -2,6 +2,7 @@ import { z } from 'zod';
 import { CALCULATOR_IDS } from './calculator-ids.ts';
 import { JOINT_NAMES, type Joint } from './figures.ts';
 import { layoutConditionSchema } from './layout-schema.ts';
+import { loopNameSchema } from './loops.ts';
 import { commonFields } from './record.ts';
 import { lineSchema, minutesSchema, reference, textSchema } from './scalars.ts';
 
@@ -13,6 +14,9 @@ const procedureStepSchema = z.strictObject({
     .enum(JOINT_NAMES as [Joint, ...Joint[]])
     .optional()
     .describe('The joint tightened here; the figure is the vehicle’s.'),
+  fills: loopNameSchema
+    .optional()
+    .describe('The loop that is filled or topped up here; the vehicle’s coolant is named at the step.'),
   caution: reference('caution').optional().describe('Shown before the action.'),
   calculator: z.enum(CALCULATOR_IDS).optional().describe('Opened at this step.'),
   enter: z

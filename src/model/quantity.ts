@@ -210,6 +210,7 @@ const EXAMPLES: Record<Dimension, string> = {
   current: '30 A',
   power: '12 W',
   time: '15 min',
+  angle: '90°',
   flow: '60 l/min',
   speed: '90 km/h',
   rotation: '2000 rpm',
@@ -219,5 +220,9 @@ const EXAMPLES: Record<Dimension, string> = {
 };
 
 function article(dimension: Dimension): string {
-  return dimension === 'area' ? 'an area' : dimension === 'plain' ? 'a plain number' : `a ${dimension}`;
+  return dimension === 'area' || dimension === 'angle'
+    ? `an ${dimension}`
+    : dimension === 'plain'
+      ? 'a plain number'
+      : `a ${dimension}`;
 }

@@ -18,6 +18,7 @@ export type Dimension =
   | 'current'
   | 'power'
   | 'time'
+  | 'angle'
   | 'flow'
   | 'speed'
   | 'rotation'
@@ -42,6 +43,8 @@ const INCH = 0.0254;
 const PSI = LBF / (INCH * INCH);
 /** Kilogram-force, N: standard gravity, exact. */
 const KGF = 9.80665;
+/** Julian year, 365.25 days. */
+const YEAR = 365.25 * 86_400;
 /** US gallon, 231 cubic inches; and the imperial one, exact by law. */
 const GALLON = 231 * INCH ** 3;
 const IMPERIAL_GALLON = 4.54609e-3;
@@ -228,6 +231,10 @@ export const UNITS: readonly Unit[] = [
     factor: 3600,
     spellings: ['hour', 'hours', 'hr', 'hrs'],
   },
+  // A twelfth of the Julian year, and the year itself: intervals of service, no calendar.
+  { symbol: 'months', dimension: 'time', factor: YEAR / 12, spellings: ['month'] },
+  { symbol: 'years', dimension: 'time', factor: YEAR, spellings: ['year', 'yr', 'yrs'] },
+  { symbol: '°', dimension: 'angle', factor: Math.PI / 180, spellings: ['deg', 'degree', 'degrees'] },
   {
     symbol: 'l/min',
     dimension: 'flow',

@@ -1,34 +1,12 @@
 import { z } from 'zod';
 import { FIGURES, type FigurePath, JOINT_NAMES, type Joint } from './figures.ts';
 import { layoutSchema } from './layout-schema.ts';
+import { lookUpsSchema, plugsSchema } from './look-ups.ts';
+import { loopsSchema } from './loops.ts';
+import { provenance } from './provenance.ts';
 import { commonFields } from './record.ts';
-import { dateSchema, lineSchema, quantitySchema, textSchema } from './scalars.ts';
-
-/** How a figure came to the shelf. */
-const FIGURE_ORIGINS = [
-  'manual',
-  'parts list',
-  'plate on the vehicle',
-  'measured here',
-  'published',
-  'common practice',
-] as const;
-/** How far the person who entered it trusts it. */
-const FIGURE_TRUST = [
-  'read off the source',
-  'measured twice',
-  'measured once',
-  'second hand',
-  'guess',
-] as const;
-
-const provenance = {
-  from: z.enum(FIGURE_ORIGINS),
-  page: lineSchema.optional().describe('Where in the source.'),
-  checked: dateSchema.describe('The day somebody held it against the source.'),
-  sure: z.enum(FIGURE_TRUST),
-  note: textSchema.optional(),
-};
+import { lineSchema, quantitySchema, textSchema } from './scalars.ts';
+import { torqueEntry } from './torque.ts';
 
 function figureEntry(path: FigurePath) {
   const { dimension, plausible, label } = FIGURES[path];
@@ -42,21 +20,15 @@ const figuresShape = Object.fromEntries(
   (Object.keys(FIGURES) as FigurePath[]).map((path) => [path, figureEntry(path)]),
 ) as { [P in FigurePath]: ReturnType<typeof figureEntry> };
 
-const THREADS = ['M5', 'M6', 'M7', 'M8', 'M10', 'M12', 'M14'] as const;
-const BOLT_CLASSES = ['5.8', '8.8', '10.9', '12.9', 'brass', 'plastic'] as const;
-const TAPPED_INTO = ['aluminium', 'cast iron', 'steel', 'plastic insert', 'plastic'] as const;
-
-const torqueEntry = z.strictObject({
-  is: quantitySchema('torque', ['0.5 N·m', '250 N·m']),
-  bolt: z.enum(THREADS),
-  class: z
-    .enum(BOLT_CLASSES)
-    .describe('Property class of the bolt, on its head; brass or plastic for plugs.'),
-  into: z.enum(TAPPED_INTO).describe('What it is screwed into.'),
-  ...provenance,
-});
-
-const FUELS = ['petrol', 'diesel', 'petrol hybrid', 'none'] as const;
+const FUELS = [
+  'petrol',
+  'diesel',
+  'petrol hybrid',
+  'diesel hybrid',
+  'petrol and LPG',
+  'petrol and natural gas',
+  'none',
+] as const;
 const BODIES = ['hatchback', 'saloon', 'estate', 'off-roader', 'van', 'pickup', 'coupé'] as const;
 
 export const vehicleSchema = z.strictObject({
@@ -87,11 +59,13 @@ export const vehicleSchema = z.strictObject({
   access: z.array(textSchema).min(1).describe('How to get at things on this one.'),
   bleeding: textSchema.describe('Where air hides and where it is let out.'),
   gauge: textSchema.describe('What the dashboard gauge or lamp really shows.'),
-  loops: z
+  loops: loopsSchema,
+  'loop-notes': z
     .array(textSchema)
     .default([])
-    .describe('Separate loops, isolating coolant, high-voltage parts beside hoses.'),
+    .describe('How the loops lie to each other, and which high-voltage parts lie beside hoses.'),
+  'look-ups': lookUpsSchema,
+  plugs: plugsSchema,
 });
 
 export type Vehicle = z.infer<typeof vehicleSchema>;
-export type TorqueEntry = z.infer<typeof torqueEntry>;

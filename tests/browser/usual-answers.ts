@@ -1,6 +1,6 @@
 /** The answers a technician would give on a car with a certain fault: each question by the fault's most likely outcome. */
 import { modelOf } from '../../src/library/case.ts';
-import { LAYOUT_FEATURES, type Layout } from '../../src/model/layout.ts';
+import { asMostAre, LAYOUT_FEATURES, type Layout } from '../../src/model/layout.ts';
 import { causeOfRecheck, NOT_IT, PROVEN } from '../../src/model/recheck.ts';
 import { layoutKey } from '../../src/site/walk/answers.ts';
 import { walkViewOf } from '../../src/site/walk/build/walk-view.ts';
@@ -46,7 +46,7 @@ export function usualAnswers(symptom: string, cause: string, vehicle: string): U
     else if (standing.kind === 'ask-layout') {
       const feature = LAYOUT_FEATURES.find((each) => each === standing.feature);
       if (!feature) throw new Error(`No layout feature ${standing.feature}`);
-      answers.set(layoutKey(feature), layout[feature]);
+      answers.set(layoutKey(feature), asMostAre(layout)[feature] ?? '');
     } else return [...answers].map(([key, value]) => ({ key, value }));
   }
   throw new Error(`The walk of ${symptom} does not end`);

@@ -23,6 +23,7 @@ import { idNotKebab } from './id-not-kebab.ts';
 import { idTwice } from './id-twice.ts';
 import { imageInText } from './image-in-text.ts';
 import { implausibleQuantity } from './implausible-quantity.ts';
+import { layoutContradictsItself } from './layout-contradicts-itself.ts';
 import { leadingZero } from './leading-zero.ts';
 import { leftToWrite } from './left-to-write.ts';
 import { missingField } from './missing-field.ts';
@@ -74,6 +75,7 @@ export const RULES: readonly Rule[] = [
   alias,
   yamlSyntax,
   duplicateKey,
+  layoutContradictsItself,
   leadingZero,
   misspeltField,
   unknownField,

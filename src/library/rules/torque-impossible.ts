@@ -1,6 +1,6 @@
 import type { Joint } from '../../model/figures.ts';
 import { quantityText } from '../../model/show-quantity.ts';
-import type { TorqueEntry } from '../../model/vehicle.ts';
+import type { TorqueEntry } from '../../model/torque.ts';
 import { isPropertyClass } from '../../physics/bolt.ts';
 import {
   HOLE_MATERIALS,

@@ -13,7 +13,7 @@ import {
   HEAD_HEIGHT,
   HEADER_TANK,
   HEATER,
-  HEATER_CONTROL,
+  heaterControls,
   PUMP,
   RADIATOR,
   type SidePart,
@@ -22,7 +22,7 @@ import {
   TANK_DEPTH,
   THERMOSTAT_RADIUS,
 } from './circuit-plan.ts';
-import { closesByPass } from './circuit-points.ts';
+import { closesByPass, regulatesAtOutlet } from './circuit-points.ts';
 import { at, type Box, coordinate, line, type Point } from './svg.ts';
 
 /** What the pens draw: `outline` is heavy and hides what lies under it, `inside` thin, `thick` heavy without filling. */
@@ -221,14 +221,13 @@ function recoveryBottle(): Drawn {
   };
 }
 
-/** Nothing, a valve, or a pump of its own in the supply. */
+/** A valve, a pump of its own, both or nothing in the supply. */
 function heaterControl(layout: Layout): Drawn[] {
-  const { x, y } = HEATER_CONTROL;
-  if (layout.heater === 'valve-controlled')
-    return [{ outline: `M${at(x - 7, y - 9)}h14l-14 18h14z`, thick: `M${at(x, y)}h9m0 -4v8` }];
-  if (layout.heater === 'auxiliary pump')
-    return [{ outline: circle({ x, y }, 9), solid: `M${at(x, y - 6)}l5 9h-10z` }];
-  return [];
+  return heaterControls(layout).map(({ name, at: { x, y } }) =>
+    name === 'heater valve'
+      ? { outline: `M${at(x - 7, y - 9)}h14l-14 18h14z`, thick: `M${at(x, y)}h9m0 -4v8` }
+      : { outline: circle({ x, y }, 9), solid: `M${at(x, y - 6)}l5 9h-10z` },
+  );
 }
 
 function electricHeater(): Drawn {
@@ -286,7 +285,7 @@ function thermostat({ x, y }: Point, { layout, state }: CircuitPlan): Drawn {
   const heated = layout['thermostat-kind'] === 'map-controlled';
   const valve = layout['thermostat-kind'] === 'electric valve';
   // The plug or motor is on the side away from the label.
-  const outlet = layout.thermostat === 'outlet side';
+  const outlet = regulatesAtOutlet(layout);
   const plug = outlet ? y + r - 1 : y - r - 6;
   const shutsByPass = open && closesByPass(layout);
   const bar = outlet ? y + 15 : y - 15;

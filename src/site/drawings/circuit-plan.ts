@@ -10,6 +10,7 @@ import {
   hasByPass,
   type PlacedPoint,
   type PlaceName,
+  regulatesAtOutlet,
 } from './circuit-points.ts';
 import { type Flow, type Hose, halfWidth } from './hoses.ts';
 import type { Box, Point } from './svg.ts';
@@ -46,6 +47,8 @@ const HEATER_IN = 282;
 const HEATER_OUT = 326;
 /** Height of a valve or pump in the heater supply. */
 export const HEATER_CONTROL: Point = { x: HEATER_IN, y: 138 };
+/** Heights of both, where a heater has a valve and a pump. */
+const TWO_CONTROLS = { valve: 126, pump: 148 };
 export const BULKHEAD = 90;
 /** Electric heater of a battery-electric vehicle. */
 export const ELECTRIC_HEATER: Box = { x: 260, y: 116, width: 90, height: 24 };
@@ -112,12 +115,12 @@ export function planCircuit(layout: Layout, state: CircuitState): CircuitPlan {
 
 function thermostatPlace(layout: Layout): Point | undefined {
   if (!hasByPass(layout)) return undefined;
-  return layout.thermostat === 'outlet side' ? { x: 160, y: OUTLET } : { x: 137, y: SUCTION };
+  return regulatesAtOutlet(layout) ? { x: 160, y: OUTLET } : { x: 137, y: SUCTION };
 }
 
 /** Where the header tank’s return comes down: on the pump’s side of the thermostat, wherever that sits. */
 function returnLine(layout: Layout): number {
-  return layout.thermostat === 'outlet side' && hasByPass(layout) ? 139 : 164;
+  return regulatesAtOutlet(layout) && hasByPass(layout) ? 139 : 164;
 }
 
 function planHoses(layout: Layout, state: CircuitState, sideParts: readonly SidePart[]): Hose[] {
@@ -233,7 +236,7 @@ function reservoirHoses(layout: Layout, cold: boolean): Hose[] {
     {
       name: 'vent line',
       // A shut thermostat on the outlet side cuts the radiator off from the engine's pressure.
-      flow: cold && layout.thermostat === 'outlet side' ? 'still' : 'little',
+      flow: cold && regulatesAtOutlet(layout) ? 'still' : 'little',
       thin: true,
       points: points([90, RADIATOR.y + 2], [90, 52], [HEADER_TANK.x + 2, 52]),
     },
@@ -367,9 +370,29 @@ function heaterLabels(layout: Layout): Label[] {
   const labels: Label[] = [{ lines: [text], x: WIDTH - 4 - widthOf(text, TEXT), y: 26 }];
   if (layout.power === 'battery electric') {
     labels.push({ lines: ['electric heater'], x: 266, y: 132, on: 'electric heater' });
-  } else if (layout.heater === 'valve-controlled') labels.push({ lines: ['valve'], x: 297, y: 146 });
-  else if (layout.heater === 'auxiliary pump') labels.push({ lines: ['auxiliary', 'pump'], x: 297, y: 142 });
+    return labels;
+  }
+  const valve = layout.heater === 'valve-controlled';
+  if (valve && hasHeaterPump(layout)) labels.push({ lines: ['valve', 'and pump'], x: 297, y: 142 });
+  else if (valve) labels.push({ lines: ['valve'], x: 297, y: 146 });
+  else if (hasHeaterPump(layout)) labels.push({ lines: ['heater', 'pump'], x: 297, y: 142 });
   return labels;
+}
+
+function hasHeaterPump(layout: Layout): boolean {
+  return layout['heater-pump'] === 'in a heater hose';
+}
+
+/** The valve and the pump in the heater supply, where they are. */
+export function heaterControls(layout: Layout): { name: 'heater valve' | 'heater pump'; at: Point }[] {
+  const valve = layout.heater === 'valve-controlled';
+  const pump = hasHeaterPump(layout);
+  const both = valve && pump;
+  const { x, y } = HEATER_CONTROL;
+  return [
+    ...(valve ? [{ name: 'heater valve' as const, at: { x, y: both ? TWO_CONTROLS.valve : y } }] : []),
+    ...(pump ? [{ name: 'heater pump' as const, at: { x, y: both ? TWO_CONTROLS.pump : y } }] : []),
+  ];
 }
 
 function reservoirLabels(layout: Layout): Label[] {
@@ -383,8 +406,8 @@ function reservoirLabels(layout: Layout): Label[] {
 function thermostatLabel(layout: Layout): Label {
   const kind = layout['thermostat-kind'];
   const words = kind === 'none' ? [] : wrapText(kind, 66, TEXT);
-  const lines = ['Thermostat', ...words];
-  return layout.thermostat === 'outlet side'
+  const lines = layout.thermostat === 'valve block' ? ['Valve block'] : ['Thermostat', ...words];
+  return regulatesAtOutlet(layout)
     ? { lines, x: 150, y: 178 - (lines.length - 1) * LINE }
     : { lines, x: 117, y: 343 };
 }
@@ -445,7 +468,7 @@ function outlines(
     parts.push({ name: 'cap', x: CAP.x - 11, y: CAP.y - 14, width: 22, height: 14 });
   if (thermostat) parts.push(round('thermostat', thermostat, THERMOSTAT_RADIUS));
   if (layout.power === 'battery electric') parts.push({ name: 'electric heater', ...ELECTRIC_HEATER });
-  else if (layout.heater !== 'always flowing') parts.push(round('heater control', HEATER_CONTROL, 9));
+  else for (const { name, at } of heaterControls(layout)) parts.push(round(name, at, 9));
   return parts;
 }
 

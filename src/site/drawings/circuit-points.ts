@@ -56,6 +56,8 @@ function hoses(layout: Layout): Place[] {
       'Cool while the thermostat is shut, then hot within a minute once it starts. Warm along with the engine from the start: coolant gets past the thermostat.',
     'inlet side':
       'Warms early from the engine end, because hot coolant stands in it; that alone proves nothing here.',
+    'valve block':
+      'Warm when the controller lets it: the valve opens for load as well as for heat. Hold it against the valve’s place in the data.',
     none: 'Warms with the engine: nothing holds the coolant back from the radiator.',
   };
   const fromRadiator = {
@@ -63,6 +65,8 @@ function hoses(layout: Layout): Place[] {
       'Warms last, when the radiator has filled with hot coolant. Cold with the other hose hot for minutes: the radiator passes little.',
     'inlet side':
       'Cold until the thermostat lets coolant through, then warm in waves. Warm along with the engine from the start: coolant gets past the thermostat.',
+    'valve block':
+      'Cold while the valve is shut, then cooler than the hose to the radiator by what the radiator takes out.',
     none: 'Cooler than the hose to the radiator by what the radiator takes out.',
   };
   return [
@@ -82,17 +86,20 @@ function hoses(layout: Layout): Place[] {
 }
 
 function heaterHoses(layout: Layout): Place[] {
-  const when = {
-    'always flowing': 'Hot soon after the engine is',
-    'valve-controlled': 'With the heater set to hot and its valve open, hot soon after the engine is',
-    'auxiliary pump': 'With the heater set to hot and its pump running, hot soon after the engine is',
-  };
+  const needs = [
+    ...(layout.heater === 'valve-controlled' ? ['its valve open'] : []),
+    ...(layout['heater-pump'] === 'in a heater hose' ? ['its pump running'] : []),
+  ];
+  const when =
+    needs.length === 0
+      ? 'Hot soon after the engine is'
+      : `With the heater set to hot and ${needs.join(' and ')}, hot soon after the engine is`;
   return [
     {
       place: 'heater supply',
       by: 'feel',
       name: 'Heater hose from the engine',
-      tells: `${when[layout.heater]}. Cool on a hot engine: no flow, air in the branch, or low coolant.`,
+      tells: `${when}. Cool on a hot engine: no flow, air in the branch, or low coolant.`,
     },
     {
       place: 'heater return',
@@ -184,6 +191,11 @@ function reservoir(layout: Layout): Place {
         tells:
           'Rises as the engine warms and is drawn back as it cools. Full and not drawn back: cap valve, or air in the system.',
       };
+}
+
+/** Whether what regulates sits where the coolant leaves the engine. */
+export function regulatesAtOutlet(layout: Layout): boolean {
+  return layout.thermostat === 'outlet side' || layout.thermostat === 'valve block';
 }
 
 /** Whether there is a thermostat and so a by-pass for it. */

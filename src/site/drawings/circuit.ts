@@ -106,13 +106,19 @@ function describe(layout: Layout, state: CircuitState): string {
     if (!hasByPass(layout)) sentences.push('From the head it goes to the radiator and back to the pump.');
     else {
       const by = closesByPass(layout) ? 'the by-pass is shut off' : 'a little still takes the by-pass';
+      const what =
+        layout.thermostat === 'valve block'
+          ? 'The valve block'
+          : `The thermostat, on the ${layout.thermostat},`;
       sentences.push(
         state === 'cold'
-          ? `The thermostat, on the ${layout.thermostat}, is shut: coolant returns to the pump by the by-pass and the radiator stands still.`
-          : `The thermostat, on the ${layout.thermostat}, is open: coolant goes through the radiator, and ${by}.`,
+          ? `${what} is shut: coolant returns to the pump by the by-pass and the radiator stands still.`
+          : `${what} is open: coolant goes through the radiator, and ${by}.`,
       );
     }
-    sentences.push(`The heater branch leaves the head and returns to the pump: ${layout.heater}.`);
+    sentences.push(
+      `The heater branch leaves the head and returns to the pump: ${[layout.heater, ...(layout['heater-pump'] === 'in a heater hose' ? ['with a pump of its own'] : [])].join(', ')}.`,
+    );
   }
   sentences.push(
     `The radiator is ${layout.radiator}; fan: ${layout.fan}.`,

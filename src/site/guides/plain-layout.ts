@@ -6,6 +6,7 @@ export const PLAIN_LAYOUT: Layout = {
   thermostat: 'outlet side',
   'thermostat-kind': 'by-pass closing',
   heater: 'always flowing',
+  'heater-pump': 'none',
   reservoir: 'header tank',
   fan: 'electric, one stage',
   'fan-switched-by': 'engine controller',

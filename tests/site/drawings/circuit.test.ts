@@ -18,6 +18,7 @@ const PLAIN: Layout = {
   thermostat: 'outlet side',
   'thermostat-kind': 'plain wax',
   heater: 'always flowing',
+  'heater-pump': 'none',
   reservoir: 'header tank',
   fan: 'electric, one stage',
   'fan-switched-by': 'switch in the radiator',
@@ -33,22 +34,32 @@ function layout(over: Partial<Layout>): Layout {
   return { ...PLAIN, ...over };
 }
 
-/** Features that move nothing in the drawing but a label or a hub: cycled through rather than multiplied. */
-const CYCLED = ['fan', 'fan-switched-by', 'pump'] as const;
+/** Features that move parts about, each with each other; the rest are cycled through rather than multiplied. */
+const MOVING = [
+  'power',
+  'thermostat',
+  'heater',
+  'heater-pump',
+  'reservoir',
+  'radiator',
+  'turbo',
+  'egr-cooler',
+  'oil-cooler',
+  'transmission-cooler',
+] as const;
 
 /** Every layout a record can hold in the features that move parts about. */
 function everyLayout(): Layout[] {
   let all: Partial<Layout>[] = [{}];
-  for (const feature of LAYOUT_FEATURES) {
-    if (CYCLED.some((each) => each === feature)) continue;
+  for (const feature of MOVING)
     all = all.flatMap((partial) => LAYOUT[feature].map((value) => ({ ...partial, [feature]: value })));
-  }
+  const cycled = LAYOUT_FEATURES.filter((feature) => !MOVING.some((each) => each === feature));
   return all.map((partial, index) => {
-    const cycled = CYCLED.map((feature, turn) => [
+    const rest = cycled.map((feature, turn) => [
       feature,
       LAYOUT[feature][(index * (turn + 1)) % LAYOUT[feature].length],
     ]);
-    return { ...PLAIN, ...partial, ...Object.fromEntries(cycled) };
+    return { ...PLAIN, ...partial, ...Object.fromEntries(rest) };
   });
 }
 
