@@ -1,9 +1,35 @@
-/** Devices that keep nothing: their storage is full, or the browser forbids it. */
+/** What a device keeps, and devices that keep nothing: their storage is full, or the browser forbids it. */
 import type { Page } from 'playwright-core';
 
-/** Leaves no room for even a few letters more. */
+/** What lies under a name in the database; null if nothing does. */
+export function keptInDatabase(page: Page, name: string): Promise<unknown> {
+  return page.evaluate(
+    (key) =>
+      new Promise((resolve, reject) => {
+        const opening = indexedDB.open('headertank');
+        opening.onerror = () => reject(opening.error);
+        opening.onsuccess = () => {
+          const database = opening.result;
+          const done = (value: unknown) => {
+            database.close();
+            resolve(value ?? null);
+          };
+          if (!database.objectStoreNames.contains('kept')) return done(null);
+          const asked = database.transaction('kept').objectStore('kept').get(key);
+          asked.onsuccess = () => done(asked.result);
+          asked.onerror = () => reject(asked.error);
+        };
+      }),
+    name,
+  );
+}
+
+/** Leaves no room for even a few letters more. The database of a real browser takes some more yet: it says so in its place. */
 export async function fillStorage(page: Page): Promise<void> {
   await page.evaluate(() => {
+    IDBObjectStore.prototype.put = () => {
+      throw new DOMException('full', 'QuotaExceededError');
+    };
     for (const size of [100_000, 1000, 10])
       try {
         for (let at = 0; ; at++) localStorage.setItem(`filler${size}-${at}`, 'x'.repeat(size));
@@ -14,10 +40,11 @@ export async function fillStorage(page: Page): Promise<void> {
 /** From the next page on. */
 export async function forbidStorage(page: Page): Promise<void> {
   await page.addInitScript(() => {
-    Object.defineProperty(window, 'localStorage', {
-      get() {
-        throw new DOMException('blocked', 'SecurityError');
-      },
-    });
+    for (const name of ['localStorage', 'indexedDB'])
+      Object.defineProperty(window, name, {
+        get() {
+          throw new DOMException('blocked', 'SecurityError');
+        },
+      });
   });
 }

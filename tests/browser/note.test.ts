@@ -4,7 +4,7 @@ import type { Page } from 'playwright-core';
 import { describe, expect, test } from 'vitest';
 import { parse } from 'yaml';
 import { builtSite, folderRoot, openPage, SIZES } from './browser.ts';
-import { fillStorage, forbidStorage } from './device-storage.ts';
+import { fillStorage, forbidStorage, keptInDatabase } from './device-storage.ts';
 import { openSite } from './open-site.ts';
 
 const { browser, site } = await openSite();
@@ -178,9 +178,10 @@ describe('what it keeps', () => {
     await other.getByLabel('The note', { exact: true }).fill('From the other window.');
     await page.getByLabel('The note', { exact: true }).press('End');
     await page.keyboard.type('!');
-    const kept = await page.evaluate(() => JSON.stringify(localStorage));
-    expect(kept).toContain('From the other window.');
-    expect(kept).toContain('Look behind the coil pack.');
+    const id = new URL(page.url()).hash.replace('#draft=', '');
+    const kept = async () => JSON.stringify(await keptInDatabase(page, `note.${id}`));
+    await expect.poll(kept).toContain('From the other window.');
+    expect(await kept()).toContain('Look behind the coil pack.');
     await watched.close();
   });
 

@@ -1,8 +1,9 @@
 /** Cards and choices of vehicles that this shelf no longer has, and changes that fail: said once, in words, and nothing is lost. */
 import type { Page } from 'playwright-core';
 import { expect, test } from 'vitest';
-import type { Job } from '../../src/model/job.ts';
+import { type Job, jobSchema } from '../../src/model/job.ts';
 import { openPage } from './browser.ts';
+import { keptInDatabase } from './device-storage.ts';
 import { openSite } from './open-site.ts';
 
 const { browser, site } = await openSite();
@@ -31,8 +32,7 @@ async function keepOnDevice(page: Page, kept: Record<string, unknown>): Promise<
   }, kept);
 }
 
-const keptCard = (page: Page): Promise<Job> =>
-  page.evaluate(() => JSON.parse(localStorage.getItem('headertank.job.job-gone') ?? 'null'));
+const keptCard = async (page: Page) => jobSchema.parse(await keptInDatabase(page, 'job.job-gone'));
 
 test.each([GONE.id, TARN])(
   'a card whose vehicle is off the shelf says so and asks for nothing, with %s chosen',
@@ -49,12 +49,14 @@ test.each([GONE.id, TARN])(
     await page.waitForLoadState('networkidle');
     expect(asked.filter((address) => address.includes(GONE.id))).toEqual([]);
     // The card stays what it was, and the words for the customer are drafted from the general figures.
-    expect(await keptCard(page)).toMatchObject({
-      vehicle: GONE,
-      readings: goneCard.readings,
-      torques: goneCard.torques,
-      distance: '181000',
-    });
+    await expect
+      .poll(() => keptCard(page))
+      .toMatchObject({
+        vehicle: GONE,
+        readings: goneCard.readings,
+        torques: goneCard.torques,
+        distance: '181000',
+      });
     await expect.poll(async () => (await keptCard(page)).drafted).toBe('thermostat-stuck-open');
     await page.reload();
     await page.locator('.vehicle', { hasText: 'no longer on the shelf' }).waitFor();

@@ -3,6 +3,7 @@ import type { Page } from 'playwright-core';
 import { expect, test } from 'vitest';
 import type { Job } from '../../src/model/job.ts';
 import { builtSite, folderRoot, openPage, serveSite } from './browser.ts';
+import { keptInDatabase } from './device-storage.ts';
 import { openSite } from './open-site.ts';
 
 const { browser } = await openSite();
@@ -46,9 +47,9 @@ async function keepOld(page: Page, root: string): Promise<void> {
 async function expectToGoOn(page: Page, root: string): Promise<void> {
   await page.goto(`${root}tools/refractometer.html`);
   await page.locator('.top-vehicle summary', { hasText: 'Tarn 1.6' }).waitFor();
-  await expect.poll(() => keptOnDevice(page, 'job.job-tarn')).toEqual({ ...card, vehicle: NOW });
+  await expect.poll(() => keptInDatabase(page, 'job.job-tarn')).toEqual({ ...card, vehicle: NOW });
   expect(await keptOnDevice(page, 'vehicle')).toBe(NOW.id);
-  expect(await keptOnDevice(page, 'note.note-tarn')).toEqual({ ...draft, vehicle: NOW.id });
+  await expect.poll(() => keptInDatabase(page, 'note.note-tarn')).toEqual({ ...draft, vehicle: NOW.id });
   expect(await keptOnDevice(page, `proof.${NOW.id}`)).toEqual(run);
   expect(await keptOnDevice(page, `proof.${OLD}`)).toBeNull();
 }

@@ -1,11 +1,14 @@
 /**
  * Things of one kind that the device keeps, each under a name of its own.
  *
- * Every change reads what is kept now, changes that and writes it back at once, so two windows never write over each
- * other's whole. What cannot be written stays in this window, and the page says so.
+ * A window reads them once and hears of every change another window makes. Every change is one transaction on what is kept at
+ * that moment, so two windows never write over each other's. What the device does not take stays in this window, and the page
+ * says so.
  */
-import { forget, keep, kept, keptNames, keptText } from './storage.ts';
-import type { NameStart } from './storage-names.ts';
+import './page-globals.ts';
+import type { Known } from './known.ts';
+import { keeper } from './open-keeper.ts';
+import type { DatabaseName, DatabaseStart } from './storage-names.ts';
 
 export interface Kept {
   id: string;
@@ -13,76 +16,178 @@ export interface Kept {
   changed: string;
 }
 
+const CHANNEL = 'headertank';
+
 /** Values of one kind on this device, each under its own key; what the device will not take stays here as long as the page. */
 export class DeviceStore<T extends Kept> {
-  private readonly prefix: NameStart;
+  private readonly start: DatabaseStart;
   private readonly isValid: (value: unknown) => value is T;
-  /** What the device would not take. */
-  private readonly here = new Map<string, T>();
+  private readonly known: Known;
 
-  /** @param prefix name under which the things are kept, with its point: `job.` */
-  constructor(prefix: NameStart, isValid: (value: unknown) => value is T) {
-    this.prefix = prefix;
+  /**
+   * @param start name under which the things are kept, with its point: `job.`
+   * @param known what this window knows already; the page's own unless given
+   */
+  constructor(
+    start: DatabaseStart,
+    isValid: (value: unknown) => value is T,
+    known: Known = knownOnPage(start),
+  ) {
+    this.start = start;
     this.isValid = isValid;
+    this.known = known;
   }
 
+  /** Reads what is kept, once; until then nothing is known of it. */
+  ready(): Promise<void> {
+    this.known.loaded ??= this.reload().then(() => this.listen());
+    return this.known.loaded;
+  }
+
+  /** Reads again what is kept, where something was changed behind this store. */
+  async reload(): Promise<void> {
+    await this.load();
+    for (const call of this.known.whenChanged) call();
+  }
+
+  /** One of them as this window knows it. */
   get(id: string): T | undefined {
-    return this.here.get(id) ?? kept(`${this.prefix}${id}`, this.isValid);
+    return this.valid(this.known.here.get(id)) ?? this.valid(this.known.kept.get(id));
   }
 
   /** All, the last changed first. */
   list(): T[] {
-    const ids = new Set([
-      ...keptNames(this.prefix).map((name) => name.slice(this.prefix.length)),
-      ...this.here.keys(),
-    ]);
+    const ids = new Set([...this.known.kept.keys(), ...this.known.here.keys()]);
     return [...ids]
       .flatMap((id) => this.get(id) ?? [])
       .sort((a, b) => b.changed.localeCompare(a.changed) || a.id.localeCompare(b.id));
   }
 
   /**
+   * Changes one, or keeps it for the first time.
    * @param change what is kept now -> what is to be kept
+   * @param others of other kinds, kept in the same transaction
    * @returns whether the device took it
    */
-  change(id: string, start: T, change: (now: T) => T): boolean {
-    const next = { ...change(this.get(id) ?? start), changed: new Date().toISOString() };
-    const stays = keep(`${this.prefix}${id}`, next);
-    if (stays) this.here.delete(id);
-    else this.here.set(id, next);
+  async change(
+    id: string,
+    start: T,
+    change: (now: T) => T,
+    others?: ReadonlyMap<DatabaseName, unknown>,
+  ): Promise<boolean> {
+    await this.ready();
+    const { kept, here } = this.known;
+    let made: T | undefined;
+    const make = (now: unknown) => {
+      const from = this.valid(here.get(id)) ?? this.valid(now) ?? start;
+      made = { ...change(from), changed: new Date().toISOString() };
+      return made;
+    };
+    const stays = await this.write(id, make, others);
+    // A device that does not even open never asked what the change makes of it.
+    const next = made ?? make(kept.get(id));
+    if (stays) {
+      kept.set(id, next);
+      here.delete(id);
+    } else here.set(id, next);
+    this.tell(id);
     return stays;
   }
 
-  remove(id: string): void {
-    this.here.delete(id);
-    forget(`${this.prefix}${id}`);
+  /** Takes one off the device, with others that hang on it. */
+  async remove(id: string, others: readonly DatabaseName[] = []): Promise<boolean> {
+    await this.ready();
+    const { kept, here } = this.known;
+    const gone = await this.write(id, () => undefined, new Map(others.map((name) => [name, undefined])));
+    here.delete(id);
+    if (gone) kept.delete(id);
+    this.tell(id);
+    return gone;
   }
 
   /** Whether something is only in this window. */
   get hasUnkept(): boolean {
-    return this.here.size > 0;
+    return this.known.here.size > 0;
   }
 
   /** What lies on the device under this name and cannot be read as such, as it stands: kept for a rescue. */
   unreadable(): { id: string; text: string }[] {
-    return keptNames(this.prefix).flatMap((name) => {
-      const id = name.slice(this.prefix.length);
-      const text = keptText(name);
-      return text === undefined || kept(name, this.isValid) ? [] : [{ id, text }];
-    });
+    return [...this.known.kept].flatMap(([id, value]) =>
+      this.isValid(value) ? [] : [{ id, text: typeof value === 'string' ? value : JSON.stringify(value) }],
+    );
   }
+
+  /** Calls back when they are read, and after every change, this window's and another's. */
+  whenChanged(call: () => void): void {
+    this.known.whenChanged.add(call);
+  }
+
+  private valid(value: unknown): T | undefined {
+    return this.isValid(value) ? value : undefined;
+  }
+
+  private async write(
+    id: string,
+    make: (now: unknown) => unknown,
+    others?: ReadonlyMap<DatabaseName, unknown>,
+  ): Promise<boolean> {
+    try {
+      await (await keeper()).change(`${this.start}${id}`, make, others);
+      return true;
+    } catch {
+      return false;
+    }
+  }
+
+  private async load(): Promise<void> {
+    const all = await (await keeper()).all(this.start).catch(() => []);
+    this.known.kept = new Map(all.map(([name, value]) => [name.slice(this.start.length), value]));
+  }
+
+  private tell(id: string): void {
+    channel()?.postMessage(this.start + id);
+    for (const call of this.known.whenChanged) call();
+  }
+
+  private listen(): void {
+    channel()?.addEventListener('message', async ({ data }) => {
+      if (typeof data !== 'string' || !data.startsWith(this.start)) return;
+      const id = data.slice(this.start.length);
+      const value = await (await keeper()).get(`${this.start}${id}`).catch(() => undefined);
+      if (value === undefined) this.known.kept.delete(id);
+      else this.known.kept.set(id, value);
+      for (const call of this.known.whenChanged) call();
+    });
+    // A page that the browser took out of its cache has heard of nothing meanwhile.
+    if (typeof window !== 'undefined')
+      window.addEventListener('pageshow', ({ persisted }) => {
+        if (persisted) void this.reload();
+      });
+  }
+}
+
+function knownOnPage(start: DatabaseStart): Known {
+  const fresh: Known = { kept: new Map(), here: new Map(), loaded: undefined, whenChanged: new Set() };
+  if (typeof window === 'undefined') return fresh;
+  const all = window.headertank.known ?? new Map<string, Known>();
+  window.headertank.known = all;
+  const there = all.get(start) ?? fresh;
+  all.set(start, there);
+  return there;
+}
+
+let shared: BroadcastChannel | undefined;
+
+/** By which the windows of this site tell each other; none where the browser has no such thing. */
+function channel(): BroadcastChannel | undefined {
+  if (typeof BroadcastChannel === 'undefined') return undefined;
+  shared ??= new BroadcastChannel(CHANNEL);
+  return shared;
 }
 
 /** Whether a text is a moment that can be shown. */
 export function isMoment(value: unknown): value is string {
   return typeof value === 'string' && !Number.isNaN(Date.parse(value));
-}
-
-/** Whether this device keeps anything here: storage may be blocked, full, or gone when a private window closes. */
-export function keepsAnything(): boolean {
-  const keeps = keep('probe', 'x'.repeat(200));
-  forget('probe');
-  return keeps;
 }
 
 /**
@@ -94,11 +199,4 @@ export function keepsAnything(): boolean {
  */
 export function merged(seen: string, now: string, typed: string): { text: string; other?: string } {
   return now === seen || now === typed || now === '' ? { text: typed } : { text: typed, other: now };
-}
-
-/** A short name nobody else has: letters and digits that are hard to mix up. */
-export function newId(start: string): string {
-  const letters = '23456789abcdefghjkmnpqrstuvwxyz';
-  const random = [...crypto.getRandomValues(new Uint8Array(8))].map((each) => letters[each % letters.length]);
-  return `${start}-${random.join('')}`;
 }

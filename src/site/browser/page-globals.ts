@@ -7,6 +7,7 @@ import type { NoteCheck } from '../note/note-check.ts';
 import type { VehicleSheet } from '../vehicle/vehicle-sheet.ts';
 import type { MakeKnownList } from '../walk/known-list.ts';
 import type { button, element } from './element.ts';
+import type { Known } from './known.ts';
 
 /** Figures in the values of the chosen vehicle and in the reader's units. */
 export interface ReaderFigures {
@@ -28,6 +29,8 @@ export interface PageGlobals {
   root: URL;
   /** The chosen vehicle once its figures are there. */
   vehicle: VehicleSheet | undefined;
+  /** What this page has read of what the device keeps, by the start of its names: its scripts share it. */
+  known?: Map<string, Known>;
   /** Units the reader wants to see. */
   habit: Habit;
   /**

@@ -1,7 +1,7 @@
 /** What the reader's device keeps. Storage may be blocked or full: the page works on without it and says so once. */
-import type { KeptName, NameStart } from './storage-names.ts';
+import type { DatabaseStart, KeptName, NameStart } from './storage-names.ts';
 
-const PREFIX = 'headertank.';
+export const PREFIX = 'headertank.';
 
 /** A kept value as it lies there, or undefined when there is none or storage is blocked. */
 export function keptText(name: KeptName): string | undefined {
@@ -44,7 +44,7 @@ export function forget(name: KeptName): void {
 }
 
 /** All kept names that start so, without the prefix. */
-export function keptNames<Start extends NameStart>(start: Start): `${Start}${string}`[] {
+export function keptNames<Start extends NameStart | DatabaseStart>(start: Start): `${Start}${string}`[] {
   try {
     return Object.keys(localStorage)
       .filter((name) => name.startsWith(PREFIX + start))

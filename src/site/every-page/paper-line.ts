@@ -1,13 +1,13 @@
 /** The line at the top of a printed page: whose figures stand on it, the day, and the open job. Written when it is printed. */
 import '../browser/page-globals.ts';
 import { dayText } from '../../model/day.ts';
-import { isFields, isText, openJob } from '../job/page/open-job.ts';
+import { openJob } from '../job/page/open-job.ts';
 
 /** Number, name or plate of the open card; nothing if that card is another vehicle's than the one `of`. */
 function jobOf(of: string | undefined): string | undefined {
   const job = openJob();
-  if (!job || (isFields(job.vehicle) && job.vehicle.title !== of)) return undefined;
-  return [job.name, job.plate].filter(isText).join(', ') || undefined;
+  if (!job || (job.vehicle !== undefined && job.vehicle !== of)) return undefined;
+  return [job.name, job.plate].filter((each) => each !== undefined).join(', ') || undefined;
 }
 
 function write(): void {

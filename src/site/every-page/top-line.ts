@@ -5,7 +5,7 @@ import type { VehicleSheet } from '../vehicle/vehicle-sheet.ts';
 import '../browser/page-globals.ts';
 import { button, element } from '../browser/element.ts';
 import { forget, keep, kept } from '../browser/storage.ts';
-import { isText, openJob } from '../job/page/open-job.ts';
+import { isText, openJobName } from '../job/page/open-job.ts';
 
 const script = document.currentScript;
 const root = new URL('..', script instanceof HTMLScriptElement ? script.src : document.baseURI);
@@ -81,12 +81,6 @@ function loadVehicle(id: string): void {
     say(vehicleSays, 'ht-vehicle', ` The chosen ${what}`);
   };
   document.head.append(data);
-}
-
-/** What the open card is called where there is little room. */
-function openJobName(): string | undefined {
-  const job = openJob();
-  return [job?.plate, job?.name].find(isText);
 }
 
 /** Beside the way to the job card, which one is open. */

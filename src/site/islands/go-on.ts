@@ -1,8 +1,7 @@
 /** On the front page: the way back to the walk and the card that were left open on this device. */
 
 import { cameFrom } from '../browser/storage.ts';
-import { jobTitle } from '../job/page/new-job.ts';
-import { openCard } from '../job/page/open-card.ts';
+import { openJob } from '../job/page/open-job.ts';
 import '../browser/page-globals.ts';
 import { element } from '../browser/element.ts';
 
@@ -13,13 +12,20 @@ class GoOn extends HTMLElement {
   }
   private show(): void {
     const walk = cameFrom();
-    const card = openCard();
+    const card = openJob();
     const way = (text: string, to: string) =>
       element('a', { class: 'button', href: new URL(to, window.headertank.root).href }, text);
     this.replaceChildren(
       // A walk without an answer is no more than a page that was looked at.
       ...(walk?.address.includes('#') ? [way(`Go on with: ${walk.title}`, walk.address)] : []),
-      ...(card ? [way(`Job card: ${jobTitle(card)}`, `job.html#${card.id}`)] : []),
+      ...(card
+        ? [
+            way(
+              `Job card: ${[card.plate, card.name, card.vehicle].find((each) => each !== undefined) ?? 'the open one'}`,
+              `job.html#${card.id}`,
+            ),
+          ]
+        : []),
     );
   }
 }

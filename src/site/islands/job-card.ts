@@ -1,13 +1,17 @@
 /** The job card: several on one device, kept at every key, printed as sheets, carried on as JSON or as a note. */
 import type { Job } from '../../model/job.ts';
-import { keepsAnything, merged, newId } from '../browser/device-store.ts';
+import { merged } from '../browser/device-store.ts';
+import { newId } from '../browser/ids.ts';
+import { keepsAnything } from '../browser/open-keeper.ts';
 import type { JobPlan } from '../job/job-plan.ts';
 import { withKnownDraft } from '../job/page/draft.ts';
-import { jobs, openJobId, setOpenJob } from '../job/page/job-store.ts';
+import { briefOf, jobs, openJobId, setOpenJob } from '../job/page/job-store.ts';
+import { heldTyped, holdTyped, releaseTyped, type Typed } from '../job/page/job-typed.ts';
 import { newJob } from '../job/page/new-job.ts';
 import { noteFromJob } from '../job/page/note-from-job.ts';
 import { isOnShelf } from '../job/page/on-shelf.ts';
 import { switchTo } from '../job/page/open-card.ts';
+import { keepOpenJob } from '../job/page/open-job.ts';
 import { drafts } from '../note/page/note-drafts.ts';
 import '../browser/page-globals.ts';
 import { button, element } from '../browser/element.ts';
@@ -36,20 +40,35 @@ type TextName = (typeof TEXTS)[number];
 /** Where the card is not laid out beside itself: the width at which pages/job.astro does so. */
 const IN_ONE_COLUMN = matchMedia('(max-width: 69.99rem)');
 
+/** The card with what was typed in a field; what another window wrote there since stands in a remark. */
+function withTyped(now: Job, name: TextName, { seen, text: typed }: Typed): Job {
+  const { text, other } = merged(seen, now[name], typed);
+  const next = { ...now, [name]: text };
+  if (other === undefined) return next;
+  const remark = {
+    id: newId('remark'),
+    at: new Date().toISOString(),
+    text: `Another window wrote: ${other}`,
+  };
+  return { ...next, remarks: [...next.remarks, remark] };
+}
+
 class JobCard extends HTMLElement implements CardOnPage {
   job: Job = newJob();
   /** What this window last saw kept. */
   private seen: Job = this.job;
   /** What the proven cause asks for, once it is there; undefined for a cause this shelf has no plan for. */
   private plan: { cause: string; plan: JobPlan | undefined } | undefined;
+  /** Changes on their way to the device. */
+  private writing = 0;
 
   connectedCallback() {
     this.querySelector('fieldset')?.removeAttribute('disabled');
     this.querySelector('form')?.addEventListener('submit', (event) => event.preventDefault());
-    this.addEventListener('input', (event) => this.typed(event.target));
+    this.addEventListener('input', (event) => void this.typed(event.target));
     this.addEventListener('keydown', (event) => enterAdds(event));
     for (const [selector, press] of this.presses()) this.place(selector).addEventListener('click', press);
-    window.addEventListener('storage', () => this.changedElsewhere());
+    jobs.whenChanged(() => this.changedElsewhere());
     window.addEventListener('hashchange', () => this.readAddress());
     window.addEventListener('beforeunload', (event) => {
       if (jobs.hasUnkept) event.preventDefault();
@@ -59,15 +78,22 @@ class JobCard extends HTMLElement implements CardOnPage {
       if (this.dataset.view === 'form') layOut(this, 'card');
     });
     document.addEventListener('headertank:change', () => {
+      if (!('live' in this.dataset)) return;
       // A vehicle whose record was renamed has its new id on the card by now.
       this.job = jobs.get(this.job.id) ?? this.job;
       this.showAll();
-      this.draft();
+      void this.draft();
     });
     this.input('.import').addEventListener('change', () => takeFile(this));
+    void this.begin();
+  }
+
+  private async begin(): Promise<void> {
+    await Promise.all([jobs.ready(), drafts.ready()]);
+    await this.bringTyped();
     this.readAddress();
-    if (!keepsAnything()) this.tellUnkept();
     this.dataset.live = '';
+    if (!(await keepsAnything())) this.tellUnkept();
   }
 
   private presses(): [string, () => void][] {
@@ -145,44 +171,50 @@ class JobCard extends HTMLElement implements CardOnPage {
   }
 
   /** Reads what is kept, changes it, keeps it. */
-  change(change: (job: Job) => Job): void {
+  async change(change: (job: Job) => Job): Promise<boolean> {
     const { vehicle } = window.headertank;
     // A card that begins with a vehicle chosen is that vehicle's.
     const start =
       vehicle && !jobs.get(this.job.id) && !this.job.vehicle
         ? { ...this.job, vehicle: { id: vehicle.id, title: vehicle.title } }
         : this.job;
-    const stays = jobs.change(start.id, start, change);
-    this.job = jobs.get(this.job.id) ?? this.job;
-    if (stays) {
-      setOpenJob(this.job.id);
-      this.place('.unkept').replaceChildren();
-    } else this.tellUnkept();
-    document.dispatchEvent(new CustomEvent('headertank:job'));
-    if (location.hash === '') history.replaceState(null, '', `#${this.job.id}`);
+    if (location.hash === '') history.replaceState(null, '', `#${start.id}`);
+    this.writing += 1;
+    const stays = await jobs.change(start.id, start, change);
+    this.writing -= 1;
+    if (stays) this.place('.unkept').replaceChildren();
+    else this.tellUnkept();
+    // Another card may be on the page by now.
+    if (this.job.id !== start.id) return stays;
+    this.job = jobs.get(start.id) ?? this.job;
+    if (stays) setOpenJob(start.id);
     this.showAll();
+    return stays;
   }
 
-  private typed(target: EventTarget | null): void {
+  private async typed(target: EventTarget | null): Promise<void> {
     const name = TEXTS.find((each) => this.field(each) === target);
     if (!name) return;
-    const value = this.field(name)?.value ?? '';
-    const before = this.seen[name];
-    this.change((now) => {
-      const { text, other } = merged(before, now[name], value);
-      const next = { ...now, [name]: text };
-      if (other === undefined) return next;
-      const remark = {
-        id: newId('remark'),
-        at: new Date().toISOString(),
-        text: `Another window wrote: ${other}`,
-      };
-      return { ...next, remarks: [...next.remarks, remark] };
-    });
-    this.seen = { ...this.seen, [name]: value };
+    const text = this.field(name)?.value ?? '';
+    const typed = { id: this.job.id, field: name, seen: this.seen[name], text };
+    holdTyped(typed);
+    keepOpenJob(briefOf({ ...this.job, [name]: text }));
+    this.seen = { ...this.seen, [name]: text };
+    if (await this.change((now) => withTyped(now, name, typed))) releaseTyped(typed);
+  }
+
+  /** What was typed on a page that was left before the database had it. */
+  private async bringTyped(): Promise<void> {
+    const typed = heldTyped();
+    const name = TEXTS.find((each) => each === typed?.field);
+    if (!typed || !name) return;
+    const start = { ...newJob(), id: typed.id };
+    const stays = await jobs.change(typed.id, start, (now) => withTyped(now, name, typed));
+    if (stays) releaseTyped(typed);
   }
 
   private changedElsewhere(): void {
+    if (this.writing > 0) return;
     const now = jobs.get(this.job.id);
     if (now && now.changed !== this.job.changed) {
       const taken = followFields(TEXTS, (name) => this.field(name), now);
@@ -216,7 +248,7 @@ class JobCard extends HTMLElement implements CardOnPage {
 
   private takeVehicle(): void {
     const { vehicle } = window.headertank;
-    if (vehicle) this.change((job) => ({ ...job, vehicle: { id: vehicle.id, title: vehicle.title } }));
+    if (vehicle) void this.change((job) => ({ ...job, vehicle: { id: vehicle.id, title: vehicle.title } }));
   }
 
   get ownVehicle() {
@@ -241,7 +273,7 @@ class JobCard extends HTMLElement implements CardOnPage {
         if (this.plan?.cause !== proven.id) return;
         this.plan = { cause: proven.id, plan };
         this.showAll();
-        this.draft();
+        void this.draft();
         const [, sheet] = location.hash.slice(1, 200).split('/');
         if (sheet === 'parts') showSheet(this, 'parts');
       });
@@ -255,14 +287,14 @@ class JobCard extends HTMLElement implements CardOnPage {
   }
 
   /** Words for the customer are drafted once for a cause, into fields nobody has written in. */
-  private draft(): void {
+  private async draft(): Promise<void> {
     const planned = this.planned;
     const { proven, drafted } = this.job;
     if (!planned || !proven) return;
     if (drafted === proven.id) {
       const { wordings } = planned;
       if (withKnownDraft(this.job, wordings) !== this.job)
-        this.change((job) => withKnownDraft(job, wordings));
+        await this.change((job) => withKnownDraft(job, wordings));
       return;
     }
     const { vehicle } = this.job;
@@ -270,7 +302,7 @@ class JobCard extends HTMLElement implements CardOnPage {
     if (waits) return;
     const { drafts } = planned;
     const before = jobs.get(this.job.id);
-    this.change((job) => ({
+    await this.change((job) => ({
       ...job,
       found: job.found || drafts.found,
       watch: job.watch || drafts.watch,
@@ -288,9 +320,9 @@ class JobCard extends HTMLElement implements CardOnPage {
     this.place(selector).textContent = text;
   }
 
-  private makeNote(): void {
+  private async makeNote(): Promise<void> {
     const draft = noteFromJob(this.job);
-    const stays = drafts.change(draft.id, draft, (now) => now);
+    const stays = await drafts.change(draft.id, draft, (now) => now);
     if (!stays) {
       this.tellUnkept();
       return;

@@ -4,10 +4,11 @@ import { HOST_KINDS } from '../../model/host-kinds.ts';
 import type { Note } from '../../model/note.ts';
 import { idFromTitle, notePath, noteText } from '../../model/note-file.ts';
 import '../browser/page-globals.ts';
-import { keepsAnything, merged } from '../browser/device-store.ts';
+import { merged } from '../browser/device-store.ts';
 import { button, element } from '../browser/element.ts';
 import { followFields, unkeptWarning } from '../browser/kept-fields.ts';
 import { loadScript } from '../browser/load-script.ts';
+import { keepsAnything } from '../browser/open-keeper.ts';
 import { saveFile } from '../browser/save-file.ts';
 import { newFilePage } from '../note/host-address.ts';
 import type { DraftField, NoteDraft } from '../note/note-draft.ts';
@@ -30,6 +31,8 @@ class NoteForm extends HTMLElement {
   /** What this window last saw kept, by field. */
   private seen: NoteDraft = this.draft;
   /** Fields somebody has been in: only there a fault is told at the field before the end. */
+  /** Changes on their way to the device. */
+  private writing = 0;
   private readonly visited = new Set<string>();
   private readonly taken = new Set<string>();
   /** What the last check found. */
@@ -47,15 +50,20 @@ class NoteForm extends HTMLElement {
     this.addEventListener('change', (event) => this.left(event.target));
     this.addEventListener('focusout', (event) => this.left(event.target));
     this.addEventListener('focusin', () => void this.loadCheck(), { once: true });
-    window.addEventListener('storage', () => this.changedElsewhere());
+    drafts.whenChanged(() => this.changedElsewhere());
     window.addEventListener('hashchange', () => this.openFromAddress());
     window.addEventListener('beforeunload', (event) => {
       if (drafts.hasUnkept) event.preventDefault();
     });
     document.addEventListener('headertank:change', () => this.offerVehicle());
+    void this.begin();
+  }
+
+  private async begin(): Promise<void> {
+    await drafts.ready();
     this.openFromAddress();
-    if (!keepsAnything()) this.tellUnkept();
     this.dataset.live = '';
+    if (!(await keepsAnything())) this.tellUnkept();
   }
 
   private place(selector: string): HTMLElement {
@@ -114,19 +122,23 @@ class NoteForm extends HTMLElement {
     this.showCheck();
   }
 
-  private typed(target: EventTarget | null): void {
+  private async typed(target: EventTarget | null): Promise<void> {
     const name = DRAFT_FIELDS.find((each) => this.field(each) === target);
     if (!name) return;
     const value = this.field(name)?.value ?? '';
     const before = this.seen[name];
-    const stays = drafts.change(this.draft.id, this.draft, (now) => {
+    history.replaceState(null, '', `#draft=${this.draft.id}`);
+    const { id } = this.draft;
+    this.seen = { ...this.seen, [name]: value };
+    this.writing += 1;
+    const stays = await drafts.change(id, this.draft, (now) => {
       const { text, other } = merged(before, now[name], value);
       const next = { ...now, [name]: text, sent: '' };
       return other === undefined ? next : { ...next, text: `${next.text}\n\n(Another window: ${other})` };
     });
-    this.draft = drafts.get(this.draft.id) ?? this.draft;
-    this.seen = this.draft;
-    history.replaceState(null, '', `#draft=${this.draft.id}`);
+    this.writing -= 1;
+    if (this.draft.id !== id) return;
+    this.draft = drafts.get(id) ?? this.draft;
     this.place('.kept').textContent = stays ? 'Kept on this device as you type.' : '';
     if (!stays) this.tellUnkept();
     this.showCheck();
@@ -142,6 +154,7 @@ class NoteForm extends HTMLElement {
 
   /** Another window has written: fields that nobody is in here follow it. */
   private changedElsewhere(): void {
+    if (this.writing > 0) return;
     const now = drafts.get(this.draft.id);
     if (now && now.changed !== this.draft.changed) {
       const taken = followFields(DRAFT_FIELDS, (name) => this.field(name), now);
@@ -288,7 +301,7 @@ class NoteForm extends HTMLElement {
     const file = element('pre', { class: 'file', tabindex: '0', 'aria-label': 'The file' }, text);
     const save = button('Save the file', () => {
       saveFile(name, text, 'application/yaml');
-      this.markSent(`saved as ${name}`);
+      void this.markSent(`saved as ${name}`);
     });
     const copy = button('Copy the text', () => this.copy(text, copy), 'quiet');
     const page = this.hostPage(path, text);
@@ -301,7 +314,7 @@ class NoteForm extends HTMLElement {
       );
       open.addEventListener('click', () => {
         if (!page.carriesText) void this.copy(text, copy);
-        this.markSent('opened on the host’s page');
+        void this.markSent('opened on the host’s page');
       });
       ways.push(open, save, copy);
     } else {
@@ -343,8 +356,8 @@ class NoteForm extends HTMLElement {
     }
   }
 
-  private markSent(how: string): void {
-    drafts.change(this.draft.id, this.draft, (now) => ({ ...now, sent: new Date().toISOString() }));
+  private async markSent(how: string): Promise<void> {
+    await drafts.change(this.draft.id, this.draft, (now) => ({ ...now, sent: new Date().toISOString() }));
     this.draft = drafts.get(this.draft.id) ?? this.draft;
     this.place('.kept').textContent = `It was ${how}. It stays in the list below until you remove it.`;
     this.showList();
@@ -397,8 +410,8 @@ class NoteForm extends HTMLElement {
     const question = draft.sent
       ? 'Remove it from this device?'
       : 'It was not handed over. Remove it for good?';
-    const yes = button('Remove it', () => {
-      drafts.remove(draft.id);
+    const yes = button('Remove it', async () => {
+      await drafts.remove(draft.id);
       if (draft.id === this.draft.id) {
         history.replaceState(null, '', location.pathname);
         this.show(newDraft());

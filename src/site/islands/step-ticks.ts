@@ -23,7 +23,8 @@ class Steps extends HTMLElement {
       this.boxes.set(index + 1, box);
     }
     document.addEventListener('headertank:job', () => this.show());
-    window.addEventListener('storage', () => this.show());
+    jobs.whenChanged(() => this.show());
+    void jobs.ready();
     this.show();
   }
 
@@ -46,11 +47,11 @@ class Steps extends HTMLElement {
     );
   }
 
-  private tick(step: number, what: string, on: boolean): void {
+  private async tick(step: number, what: string, on: boolean): Promise<void> {
     const card = openCard();
     const { procedure = '', title = '' } = this.dataset;
     if (!card) return;
-    const stays = jobs.change(card.id, card, (job) =>
+    const stays = await jobs.change(card.id, card, (job) =>
       tickStep(job, { id: procedure, title }, step, on ? what : undefined),
     );
     this.show();

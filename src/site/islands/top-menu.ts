@@ -28,6 +28,8 @@ class TopMenu extends HTMLElement {
       if (!(target instanceof Node && this.menu?.contains(target))) this.close();
     });
     this.menu?.addEventListener('toggle', () => this.show());
+    jobs.whenChanged(() => this.show());
+    void jobs.ready();
     this.show();
   }
 

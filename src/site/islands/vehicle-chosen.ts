@@ -9,8 +9,13 @@ window.headertank.sayChosen = (after, vehicle, stays) => {
   const says = element('p', { role: 'status' });
   const on = wayOn();
   after.after(element('div', { class: 'vehicle-chosen' }, says, element('p', {}, on)));
+  const chosen = stays
+    ? 'Chosen. It stays chosen on this device.'
+    : 'Chosen for this page; this device keeps nothing.';
   // Words that come into a part that is there are said by a screen reader.
-  says.textContent = `${stays ? 'Chosen. It stays chosen on this device.' : 'Chosen for this page; this device keeps nothing.'} ${vehicleToCard(vehicle)}`;
+  vehicleToCard(vehicle).then((card) => {
+    says.textContent = `${chosen} ${card}`;
+  });
   on.focus({ preventScroll: true });
   on.scrollIntoView({ block: 'nearest' });
 };

@@ -1,12 +1,10 @@
-/** What the device keeps survives full and blocked storage and a second window. */
-import { afterEach, beforeEach, expect, test, vi } from 'vitest';
-import {
-  DeviceStore,
-  type Kept,
-  keepsAnything,
-  merged,
-  newId,
-} from '../../../src/site/browser/device-store.ts';
+/** What the device keeps survives full and blocked storage, a second window, and the move into the database. */
+import 'fake-indexeddb/auto';
+import { IDBFactory, IDBObjectStore } from 'fake-indexeddb';
+import { afterEach, beforeEach, describe, expect, test, vi } from 'vitest';
+import type { Kept } from '../../../src/site/browser/device-store.ts';
+import { newId } from '../../../src/site/browser/ids.ts';
+import { Device } from '../../fuzz/device.ts';
 
 interface Thing extends Kept {
   text: string;
@@ -14,95 +12,178 @@ interface Thing extends Kept {
 const isThing = (value: unknown): value is Thing =>
   typeof value === 'object' && value !== null && 'text' in value && typeof value.text === 'string';
 
-/** A device with room for so many characters; Infinity for a large one, -1 for one that is blocked. */
-function device(room: number): Storage {
-  const held = new Map<string, string>();
-  const blocked = () => {
-    if (room < 0) throw new DOMException('blocked', 'SecurityError');
-  };
-  const storage = {
-    getItem(name: string) {
-      blocked();
-      return held.get(name) ?? null;
-    },
-    setItem(name: string, value: string) {
-      blocked();
-      const used = [...held].reduce((sum, [key, each]) => sum + (key === name ? 0 : each.length), 0);
-      if (used + value.length > room) throw new DOMException('full', 'QuotaExceededError');
-      held.set(name, value);
-      Object.assign(storage, { [name]: value });
-    },
-    removeItem(name: string) {
-      blocked();
-      held.delete(name);
-      delete (storage as Record<string, unknown>)[name];
-    },
-  };
-  return storage as unknown as Storage;
+const start: Thing = { id: 'a', changed: '2026-11-25T08:00:00.000Z', text: '' };
+const thing = (id: string, text = '', changed = start.changed): Thing => ({ id, changed, text });
+
+/** A window that has just come to a page: it knows nothing yet. */
+async function openWindow() {
+  vi.resetModules();
+  const { DeviceStore } = await import('../../../src/site/browser/device-store.ts');
+  const { keeper, keepsAnything } = await import('../../../src/site/browser/open-keeper.ts');
+  const things = new DeviceStore<Thing>('note.', isThing);
+  await things.ready();
+  return { things, keeper, keepsAnything };
 }
 
-beforeEach(() => vi.stubGlobal('localStorage', device(Number.POSITIVE_INFINITY)));
-afterEach(() => vi.unstubAllGlobals());
+/** A small storage that lets itself be listed, as a browser's does. */
+function smallStorage(held: Record<string, string>): Storage {
+  return new Device(held) as unknown as Storage;
+}
 
-const start: Thing = { id: 'a', changed: '2026-11-25T08:00:00.000Z', text: '' };
-const store = () => new DeviceStore<Thing>('note.', isThing);
+// What is stubbed goes away with each test; to the files after this one the database does not exist.
+Reflect.deleteProperty(globalThis, 'indexedDB');
 
-test('two windows change one thing in turn, and both changes stay', () => {
-  const [one, two] = [store(), store()];
-  one.change('a', start, (now) => ({ ...now, text: `${now.text}1` }));
-  two.change('a', start, (now) => ({ ...now, text: `${now.text}2` }));
-  one.change('a', start, (now) => ({ ...now, text: `${now.text}3` }));
-  expect(store().get('a')?.text).toBe('123');
-  // The moment it was kept, by which lists are ordered.
-  expect(Date.parse(store().get('a')?.changed ?? '')).toBeGreaterThan(Date.parse(start.changed));
+beforeEach(() => {
+  vi.stubGlobal('indexedDB', new IDBFactory());
+  vi.stubGlobal('localStorage', smallStorage({}));
+});
+afterEach(() => {
+  vi.unstubAllGlobals();
+  vi.restoreAllMocks();
 });
 
-test('what was changed last stands first, and of one moment the order is always the same', () => {
-  const put = (id: string, changed: string) =>
-    localStorage.setItem(`headertank.note.${id}`, JSON.stringify({ id, changed, text: '' }));
-  put('b', '2026-11-24T08:00:00.000Z');
-  put('c', '2026-11-25T08:00:00.000Z');
-  put('a', '2026-11-24T08:00:00.000Z');
-  put('d', '2026-11-23T08:00:00.000Z');
-  expect(
-    store()
-      .list()
-      .map(({ id }) => id),
-  ).toEqual(['c', 'a', 'b', 'd']);
+describe('in the database', () => {
+  test('two windows write at once, each a hundred times, and nothing of either is lost', async () => {
+    const [one, two] = [await openWindow(), await openWindow()];
+    const write = ({ things }: typeof one, letter: string) =>
+      Promise.all(
+        Array.from({ length: 100 }, () =>
+          things.change('a', start, (now) => ({ ...now, text: now.text + letter })),
+        ),
+      );
+    await Promise.all([write(one, '1'), write(two, '2')]);
+    const { things } = await openWindow();
+    const text = things.get('a')?.text ?? '';
+    expect([text.split('1').length - 1, text.split('2').length - 1]).toEqual([100, 100]);
+    // The moment it was kept, by which lists are ordered.
+    expect(Date.parse(things.get('a')?.changed ?? '')).toBeGreaterThan(Date.parse(start.changed));
+  });
+
+  test('what hangs on a thing is kept with it, and taken away with it, or not at all', async () => {
+    const { things, keeper } = await openWindow();
+    const place = await keeper();
+    await things.change('a', start, (now) => now, new Map([['picture.p', { blob: 'x' }]]));
+    expect(await place.get('picture.p')).toEqual({ blob: 'x' });
+    await things.remove('a', ['picture.p']);
+    expect(await place.get('picture.p')).toBeUndefined();
+    expect((await openWindow()).things.list()).toEqual([]);
+  });
+
+  test('a change that fails half-way keeps the last whole state', async () => {
+    const { things, keeper } = await openWindow();
+    await things.change('a', start, (now) => ({ ...now, text: 'whole' }));
+    const put = IDBObjectStore.prototype.put;
+    vi.spyOn(IDBObjectStore.prototype, 'put').mockImplementation(function (
+      this: InstanceType<typeof IDBObjectStore>,
+      value,
+      key,
+    ) {
+      if (String(key).startsWith('picture.')) throw new DOMException('full', 'QuotaExceededError');
+      return put.call(this, value, key);
+    });
+    const stays = await things.change(
+      'a',
+      start,
+      (now) => ({ ...now, text: 'more' }),
+      new Map([['picture.p', {}]]),
+    );
+    expect(stays).toBe(false);
+    expect(await (await keeper()).get('note.a')).toMatchObject({ text: 'whole' });
+    // This window has it still, says so, and keeps it once there is room.
+    expect([things.hasUnkept, things.get('a')?.text]).toEqual([true, 'more']);
+    vi.restoreAllMocks();
+    expect(await things.change('a', start, (now) => ({ ...now, text: `${now.text}!` }))).toBe(true);
+    expect([things.hasUnkept, (await openWindow()).things.get('a')?.text]).toEqual([false, 'more!']);
+  });
+
+  test('what was changed last stands first, and of one moment the order is always the same', async () => {
+    const { keeper } = await openWindow();
+    const place = await keeper();
+    for (const each of [
+      thing('b', '', '2026-11-24T08:00:00.000Z'),
+      thing('c'),
+      thing('a', '', '2026-11-24T08:00:00.000Z'),
+      thing('d', '', '2026-11-23T08:00:00.000Z'),
+    ])
+      await place.change(`note.${each.id}`, () => each);
+    expect((await openWindow()).things.list().map(({ id }) => id)).toEqual(['c', 'a', 'b', 'd']);
+  });
+
+  test('a thing that cannot be read is left for a rescue', async () => {
+    const { keeper } = await openWindow();
+    await (await keeper()).change('note.b', () => ({ half: 1 }));
+    const { things } = await openWindow();
+    expect([things.list(), things.unreadable()]).toEqual([[], [{ id: 'b', text: '{"half":1}' }]]);
+  });
 });
 
-test('a full device: what was typed stays in this window, and goes to the device once there is room', () => {
-  vi.stubGlobal('localStorage', device(60));
-  const things = store();
-  expect(things.change('a', start, (now) => ({ ...now, text: 'x'.repeat(100) }))).toBe(false);
-  expect(things.hasUnkept).toBe(true);
-  expect(things.get('a')?.text).toHaveLength(100);
-  expect(things.list()).toHaveLength(1);
-  vi.stubGlobal('localStorage', device(1000));
-  expect(things.change('a', start, (now) => ({ ...now, text: `${now.text}y` }))).toBe(true);
-  expect(things.hasUnkept).toBe(false);
-  expect(store().get('a')?.text).toHaveLength(101);
+describe('carried over from the small storage', () => {
+  const before = {
+    'headertank.note.a': JSON.stringify(thing('a', 'one')),
+    'headertank.note.b': '{"cut o',
+    'headertank.vehicle': '"tarn"',
+  };
+
+  test('once, whole, damaged ones too; small choices stay where they are', async () => {
+    vi.stubGlobal('localStorage', smallStorage(before));
+    const { things } = await openWindow();
+    expect(things.list()).toEqual([thing('a', 'one')]);
+    expect(things.unreadable()).toEqual([{ id: 'b', text: '{"cut o' }]);
+    expect(Object.keys(localStorage)).toEqual(['headertank.vehicle']);
+  });
+
+  test('stopped before it is in the database, all of it lies where it lay', async () => {
+    vi.stubGlobal('localStorage', smallStorage(before));
+    vi.spyOn(IDBObjectStore.prototype, 'put').mockImplementation(() => {
+      throw new DOMException('full', 'QuotaExceededError');
+    });
+    await openWindow();
+    expect(Object.keys(localStorage)).toHaveLength(3);
+    vi.restoreAllMocks();
+    expect((await openWindow()).things.list()).toEqual([thing('a', 'one')]);
+  });
+
+  test('stopped before the old place is emptied, nothing is there twice and nothing newer is written over', async () => {
+    vi.stubGlobal('localStorage', smallStorage(before));
+    const { things } = await openWindow();
+    // The very same lies in the old place again: as if the browser had been killed between the two.
+    localStorage.setItem('headertank.note.a', before['headertank.note.a']);
+    expect((await openWindow()).things.list()).toHaveLength(1);
+    await things.change('a', start, (now) => ({ ...now, text: 'newer' }));
+    localStorage.setItem('headertank.note.a', before['headertank.note.a']);
+    const both = (await openWindow()).things.list();
+    expect(both.map(({ text }) => text)).toEqual(['newer', 'one']);
+    expect(new Set(both.map(({ id }) => id)).size).toBe(2);
+  });
 });
 
-test('a blocked device keeps nothing and breaks nothing', () => {
-  vi.stubGlobal('localStorage', device(-1));
-  expect(keepsAnything()).toBe(false);
-  const things = store();
-  expect(things.change('a', start, (now) => ({ ...now, text: 'still here' }))).toBe(false);
-  expect(things.list()[0]?.text).toBe('still here');
-  things.remove('a');
-  expect(things.list()).toEqual([]);
+describe('without a database', () => {
+  beforeEach(() => vi.stubGlobal('indexedDB', undefined));
+
+  test('the small storage keeps it, and two windows write in turn', async () => {
+    const [one, two] = [await openWindow(), await openWindow()];
+    expect((await one.keeper()).kind).toBe('small storage');
+    await one.things.change('a', start, (now) => ({ ...now, text: `${now.text}1` }));
+    await two.things.change('a', start, (now) => ({ ...now, text: `${now.text}2` }));
+    expect((await openWindow()).things.get('a')?.text).toBe('12');
+  });
+
+  test('a blocked device keeps nothing and breaks nothing', async () => {
+    const blocked = () => {
+      throw new DOMException('blocked', 'SecurityError');
+    };
+    vi.stubGlobal('localStorage', { getItem: blocked, setItem: blocked, removeItem: blocked });
+    const { things, keepsAnything } = await openWindow();
+    expect(await keepsAnything()).toBe(false);
+    expect(await things.change('a', start, (now) => ({ ...now, text: 'still here' }))).toBe(false);
+    expect(things.list()[0]?.text).toBe('still here');
+    await things.remove('a');
+    expect(things.list()).toEqual([]);
+  });
 });
 
-test('a thing that cannot be read is left for a rescue', () => {
-  localStorage.setItem('headertank.note.b', '{"half": 1}');
-  expect(store().list()).toEqual([]);
-  expect(store().unreadable()).toEqual([{ id: 'b', text: '{"half": 1}' }]);
-  localStorage.setItem('headertank.note.b', '{"cut o');
-  expect(store().unreadable()).toEqual([{ id: 'b', text: '{"cut o' }]);
-});
-
-test('words another window wrote in the same field are handed back, not lost', () => {
+test('words another window wrote in the same field are handed back, not lost', async () => {
+  const { merged } = await import('../../../src/site/browser/device-store.ts');
   expect(merged('a', 'a', 'ab')).toEqual({ text: 'ab' });
   expect(merged('a', 'aXX', 'ab')).toEqual({ text: 'ab', other: 'aXX' });
   expect(merged('a', 'ab', 'ab')).toEqual({ text: 'ab' });

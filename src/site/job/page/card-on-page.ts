@@ -15,7 +15,7 @@ export interface CardOnPage extends HTMLElement {
   /** A field of the page. @throws Error when it is not there */
   input(selector: string): HTMLInputElement;
   /** Reads what is kept, changes it, keeps it and shows it. */
-  change(change: (job: Job) => Job): void;
+  change(change: (job: Job) => Job): Promise<boolean>;
   say(selector: string, text: string): void;
   /** Goes to a card. */
   open(job: Job): void;

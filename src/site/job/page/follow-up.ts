@@ -1,5 +1,5 @@
 import type { Job } from '../../../model/job.ts';
-import { newId } from '../../browser/device-store.ts';
+import { newId } from '../../browser/ids.ts';
 
 /** Air finds its way out over night and the level falls with it. Common practice, no source. */
 const AFTER_THE_NIGHT = 'Level after the night, engine cold, against the mark';

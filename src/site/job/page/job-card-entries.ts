@@ -1,8 +1,8 @@
 /** What is written down at the car, line by line: readings, litres, remarks, what is to be followed up. */
 import type { Job } from '../../../model/job.ts';
 import { LITRE_WAYS } from '../../../model/job-limits.ts';
-import { newId } from '../../browser/device-store.ts';
 import { button, element } from '../../browser/element.ts';
+import { newId } from '../../browser/ids.ts';
 import type { CardOnPage } from './card-on-page.ts';
 import { closeItem, withFollowUp, withOpenItem } from './follow-up.ts';
 import { litresSentence, readLitres } from './litres.ts';

@@ -51,7 +51,7 @@ async function takeIn(card: CardOnPage, file: File): Promise<string> {
   if (!transfer) return NOT_LOADED;
   const read = transfer.imported(text, (id) => jobs.get(id));
   if (!read.ok) return `${file.name}: ${read.says}`;
-  const stays = read.jobs.map((job) => jobs.change(job.id, job, () => job));
+  const stays = await Promise.all(read.jobs.map((job) => jobs.change(job.id, job, () => job)));
   if (stays.includes(false)) card.tellUnkept();
   card.showAll();
   const [first] = read.jobs;
@@ -62,30 +62,40 @@ async function takeIn(card: CardOnPage, file: File): Promise<string> {
 
 /** Removes this card after a question. */
 export function askRemove(card: CardOnPage): void {
-  ask(card, 'Remove this card from the device? There is no way back but an export.', 'Remove it', () => {
-    jobs.remove(card.job.id);
-    if (openJobId() === card.job.id || openJobId() === undefined) setOpenJob(undefined);
-    document.dispatchEvent(new CustomEvent('headertank:job'));
-    history.replaceState(null, '', location.pathname);
-    card.readAddress();
-  });
+  ask(
+    card,
+    'Remove this card from the device? There is no way back but an export.',
+    'Remove it',
+    async () => {
+      const { id } = card.job;
+      const isOpen = openJobId() === id;
+      await jobs.remove(id);
+      if (isOpen) setOpenJob(undefined);
+      history.replaceState(null, '', location.pathname);
+      card.readAddress();
+    },
+  );
 }
 
 /** Removes all cards after a question. */
 export function askClear(card: CardOnPage): void {
   const count = jobs.list().length;
   const cards = count === 1 ? 'the one card' : `all ${count} cards`;
-  ask(card, `Remove ${cards} from this device? There is no way back but an export.`, 'Remove all', () => {
-    for (const { id } of jobs.list()) jobs.remove(id);
-    setOpenJob(undefined);
-    document.dispatchEvent(new CustomEvent('headertank:job'));
-    history.replaceState(null, '', location.pathname);
-    card.readAddress();
-    card.say('.told', 'No card is left on this device.');
-  });
+  ask(
+    card,
+    `Remove ${cards} from this device? There is no way back but an export.`,
+    'Remove all',
+    async () => {
+      await Promise.all(jobs.list().map(({ id }) => jobs.remove(id)));
+      setOpenJob(undefined);
+      history.replaceState(null, '', location.pathname);
+      card.readAddress();
+      card.say('.told', 'No card is left on this device.');
+    },
+  );
 }
 
-function ask(card: CardOnPage, question: string, yes: string, go: () => void): void {
+function ask(card: CardOnPage, question: string, yes: string, go: () => Promise<void>): void {
   const place = card.place('.question');
   const done = () => place.replaceChildren();
   const keepIt = button('Keep', done);
@@ -96,7 +106,7 @@ function ask(card: CardOnPage, question: string, yes: string, go: () => void): v
       { class: 'ways' },
       button(yes, () => {
         done();
-        go();
+        void go();
       }),
       button('Export first', () => exportCards(card, jobs.list()), 'quiet'),
       keepIt,

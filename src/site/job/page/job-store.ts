@@ -2,7 +2,7 @@
 import type { Job } from '../../../model/job.ts';
 import { DeviceStore, isMoment } from '../../browser/device-store.ts';
 import { isText } from '../../browser/guards.ts';
-import { forget, keep, kept } from '../../browser/storage.ts';
+import { keepOpenJob, type OpenJob, openJob } from './open-job.ts';
 
 type Fields = Record<string, unknown>;
 
@@ -50,14 +50,31 @@ function isOpenItem(value: unknown): boolean {
 
 export const jobs = new DeviceStore<Job>('job.', isJob);
 
-/** The card that walks and calculators put things on. */
+/** The card that walks and calculators put things on; known once the cards are read. */
 export function openJobId(): string | undefined {
-  const id = kept('job-open', isText);
+  const id = openJob()?.id;
   return id !== undefined && jobs.get(id) ? id : undefined;
 }
 
-/** Opens a card for walks and calculators, or none. */
+/** Opens a card for walks and calculators, or none, and tells the page. */
 export function setOpenJob(id: string | undefined): void {
-  if (id === undefined) forget('job-open');
-  else keep('job-open', id);
+  const job = id === undefined ? undefined : jobs.get(id);
+  keepOpenJob(job && briefOf(job));
+  document.dispatchEvent(new CustomEvent('headertank:job'));
 }
+
+/** After a change of the open card: what every page says of it follows. */
+function followOpen(): void {
+  const open = openJob();
+  const job = open && jobs.get(open.id);
+  if (!job || JSON.stringify(briefOf(job)) === JSON.stringify(open)) return;
+  keepOpenJob(briefOf(job));
+  document.dispatchEvent(new CustomEvent('headertank:job'));
+}
+
+/** What every page says of a card that is open. */
+export function briefOf({ id, name, plate, vehicle }: Job): OpenJob {
+  return { id, ...(name && { name }), ...(plate && { plate }), ...(vehicle && { vehicle: vehicle.title }) };
+}
+
+jobs.whenChanged(followOpen);

@@ -1,5 +1,5 @@
 import type { Job } from '../../../model/job.ts';
-import { newId } from '../../browser/device-store.ts';
+import { newId } from '../../browser/ids.ts';
 import { dayAndTimeText } from '../../text/day-and-time.ts';
 
 /** An empty card with an id of its own, opened now. */

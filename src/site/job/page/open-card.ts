@@ -17,7 +17,6 @@ export function openCard(): Job | undefined {
 export function switchTo(job: Job | undefined): void {
   const left = openCard();
   setOpenJob(job?.id);
-  document.dispatchEvent(new CustomEvent('headertank:job'));
   const { vehicle } = window.headertank;
   if (left?.id === job?.id && vehicle) return;
   const own = job?.vehicle;

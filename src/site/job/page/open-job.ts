@@ -1,5 +1,5 @@
-/** The open card as the device keeps it, for the lines of every page: the store of all cards weighs more than they need. */
-import { kept } from '../../browser/storage.ts';
+/** Which card is open and what it is called, for the lines of every page: the store of all cards weighs more than they need. */
+import { forget, keep, kept } from '../../browser/storage.ts';
 
 type Fields = Record<string, unknown>;
 
@@ -8,8 +8,42 @@ export const isText = (value: unknown): value is string => typeof value === 'str
 /** Whether it has fields, whatever is in them. */
 export const isFields = (value: unknown): value is Fields => typeof value === 'object' && value !== null;
 
-/** The card, or undefined when none is open or it is gone. */
-export function openJob(): Fields | undefined {
-  const open = kept('job-open', isText);
-  return open === undefined ? undefined : kept(`job.${open}`, isFields);
+/** What every page knows of the open card. */
+export interface OpenJob {
+  id: string;
+  name?: string;
+  plate?: string;
+  vehicle?: string;
+}
+
+/** The open card, or undefined when none is open. */
+export function openJob(): OpenJob | undefined {
+  const open = kept('job-open', (value) => isText(value) || isFields(value));
+  // A device of before kept no more than its id, and the card in the small storage.
+  if (isText(open)) {
+    const { name, plate, vehicle } = kept(`job.${open}`, isFields) ?? {};
+    return briefOf({ id: open, name, plate, vehicle: isFields(vehicle) ? vehicle.title : undefined });
+  }
+  return open && isText(open.id) ? briefOf({ ...open, id: open.id }) : undefined;
+}
+
+function briefOf({ id, name, plate, vehicle }: Fields & { id: string }): OpenJob {
+  return {
+    id,
+    ...(isText(name) && { name }),
+    ...(isText(plate) && { plate }),
+    ...(isText(vehicle) && { vehicle }),
+  };
+}
+
+/** Keeps which card is open, or that none is. */
+export function keepOpenJob(open: OpenJob | undefined): void {
+  if (open === undefined) forget('job-open');
+  else keep('job-open', open);
+}
+
+/** What the open card is called where there is little room; a card that has no name yet is open all the same. */
+export function openJobName(): string | undefined {
+  const job = openJob();
+  return job && (job.plate ?? job.name ?? 'open');
 }

@@ -3,7 +3,7 @@ import { type Job, type JobCards, jobCardsSchema, jobSchema } from '../../../mod
 import { LONGEST_NAME } from '../../../model/job-limits.ts';
 import { isNote } from '../../../model/note.ts';
 import { idFromTitle } from '../../../model/note-file.ts';
-import { newId } from '../../browser/device-store.ts';
+import { newId } from '../../browser/ids.ts';
 import type { NoteDraft } from '../../note/note-draft.ts';
 import { noteOf } from '../../note/page/note-drafts.ts';
 import type { Imported } from '../job-transfer.ts';

@@ -1,6 +1,6 @@
 /** What becomes of a card when a walk or a calculator hands something to it. */
 import type { Job } from '../../../model/job.ts';
-import { newId } from '../../browser/device-store.ts';
+import { newId } from '../../browser/ids.ts';
 import type { HandedOver } from '../handed-over.ts';
 import { withoutDraft } from './draft.ts';
 

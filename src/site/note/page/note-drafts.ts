@@ -2,7 +2,8 @@
 
 import { dayText } from '../../../model/day.ts';
 import type { UnfinishedNote } from '../../../model/note.ts';
-import { DeviceStore, isMoment, newId } from '../../browser/device-store.ts';
+import { DeviceStore, isMoment } from '../../browser/device-store.ts';
+import { newId } from '../../browser/ids.ts';
 import type { DraftField, NoteDraft } from '../note-draft.ts';
 
 export const DRAFT_FIELDS: readonly DraftField[] = [

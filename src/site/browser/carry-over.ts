@@ -1,0 +1,42 @@
+/**
+ * What lies in the small storage goes into the database: once from the time before there was one, and again after a time in
+ * which the database did not open. Stopped at any point, each thing is in one of the two places or in both, never in none.
+ */
+import { type Database, STORE, settle } from './database.ts';
+import { newId } from './ids.ts';
+import { readValue } from './keeper-small.ts';
+import { keptNames, keptText, PREFIX } from './storage.ts';
+
+const MOVES = ['job.', 'note.', 'car.'] as const;
+
+/** @throws when the database does not take it; then all of it lies where it lay */
+export async function carryOver(database: Database): Promise<void> {
+  const found = MOVES.flatMap((start) => keptNames(start)).flatMap((name) => {
+    const text = keptText(name);
+    return text === undefined ? [] : [{ name, text }];
+  });
+  if (found.length === 0) return;
+  const transaction = database.transaction(STORE, 'readwrite', { durability: 'strict' });
+  await settle(transaction, async () => {
+    for (const { name, text } of found) {
+      const place = placeFor(name, readValue(text), await transaction.store.get(name));
+      if (place) await transaction.store.put(place.value, place.name);
+    }
+  });
+  // Only what is in the database by now, and only as it was read: a window with an older site may have written since.
+  for (const { name, text } of found) if (keptText(name) === text) localStorage.removeItem(PREFIX + name);
+}
+
+/** Where a thing goes: what is there already under its name stays, and one that differs stands beside it under a new one. */
+function placeFor(
+  name: string,
+  value: unknown,
+  there: unknown,
+): { name: string; value: unknown } | undefined {
+  if (there === undefined) return { name, value };
+  if (JSON.stringify(there) === JSON.stringify(value)) return undefined;
+  const id = newId(name.split('.')[0] ?? '');
+  const start = name.slice(0, name.indexOf('.') + 1);
+  const own = typeof value === 'object' && value !== null ? { ...value, id } : value;
+  return { name: start + id, value: own };
+}
