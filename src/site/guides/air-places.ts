@@ -1,25 +1,14 @@
 /** The circuit with the places where air stays, numbered. Common practice, no source. */
 import { drawLabel } from '../drawings/circuit.ts';
 import { drawParts } from '../drawings/circuit-parts.ts';
-import { planCircuit, TEXT, WIDTH } from '../drawings/circuit-plan.ts';
+import { planCircuit, WIDTH } from '../drawings/circuit-plan.ts';
 import { drawHoses } from '../drawings/hoses.ts';
-import { line, type Point, picture } from '../drawings/svg.ts';
+import { picture } from '../drawings/svg.ts';
+import { drawNumber, type NumberedPlace } from './numbered-place.ts';
 import { PLAIN_LAYOUT } from './plain-layout.ts';
 
-export interface AirPlace {
-  name: string;
-  /** Why it stays there, and what lets it out. */
-  tells: string;
-}
-
-interface DrawnPlace extends AirPlace {
-  /** Of the number. */
-  mark: Point;
-  /** Where the air stands, when the number has no room there. */
-  air?: Point;
-}
-
-const PLACES: readonly DrawnPlace[] = [
+/** Each tells why air stays there, and what lets it out. */
+const PLACES: readonly NumberedPlace[] = [
   {
     name: 'Header tank',
     tells:
@@ -37,7 +26,7 @@ const PLACES: readonly DrawnPlace[] = [
     tells:
       'A pocket under the shut disc keeps hot liquid off the wax, so it opens late or not at all. The air-bleed pin at twelve o’clock is there for this.',
     mark: { x: 164, y: 228 },
-    air: { x: 160, y: 209 },
+    means: { x: 160, y: 209 },
   },
   {
     name: 'Far end of the head',
@@ -62,11 +51,11 @@ const PLACES: readonly DrawnPlace[] = [
     tells:
       'Small loops above or beside the engine hold the last tenth of a litre. It comes out in the first warm runs; top up cold after them.',
     mark: { x: 328, y: 157 },
-    air: { x: 334, y: 175 },
+    means: { x: 334, y: 175 },
   },
 ];
 
-export const airPlaces: readonly AirPlace[] = PLACES;
+export const airPlaces: readonly NumberedPlace[] = PLACES;
 
 /** The picture: the circuit as it stands while it is filled. @param id prefix of the ids */
 export function drawAirPlaces(id: string): string {
@@ -97,8 +86,8 @@ export function drawAirPlaces(id: string): string {
 }
 
 /** A number in a disc with three bubbles rising beside it. */
-function drawPlace({ mark, air }: DrawnPlace, index: number): string {
-  const { x, y } = mark;
+function drawPlace(place: NumberedPlace, index: number): string {
+  const { x, y } = place.mark;
   const bubbles = [
     [15, -1, 2.6],
     [19, -8, 3.6],
@@ -106,6 +95,5 @@ function drawPlace({ mark, air }: DrawnPlace, index: number): string {
   ]
     .map(([dx = 0, dy = 0, r]) => `<circle class="bubble" cx="${x + dx}" cy="${y + dy}" r="${r}"/>`)
     .join('');
-  const leader = air ? `<path class="medium" d="${line(x, y, air.x, air.y)}"/>` : '';
-  return `${leader}<circle class="solid" cx="${x}" cy="${y}" r="10"/><text class="mark feel" x="${x}" y="${y + TEXT / 3}">${index + 1}</text>${bubbles}`;
+  return drawNumber(place, index + 1) + bubbles;
 }

@@ -1,6 +1,9 @@
 import { describe, expect, it } from 'vitest';
 import { airPlaces, drawAirPlaces } from '../../../src/site/guides/air-places.ts';
 import { chain, drawDropChain, lostOn } from '../../../src/site/guides/drop-chain.ts';
+import { drawInfraredBars, shownOn, TRUE_CELSIUS } from '../../../src/site/guides/infrared-bars.ts';
+import { drawLeakPlaces, leakPlaces } from '../../../src/site/guides/leak-places.ts';
+import { drawProofGrid } from '../../../src/site/guides/proof-grid.ts';
 import { drawTorqueSplit } from '../../../src/site/guides/torque-split.ts';
 import { drawWordScale } from '../../../src/site/guides/word-scale.ts';
 import { faultsOf } from '../drawings/well-formed.ts';
@@ -10,6 +13,17 @@ const drawings = {
   'volts lost': drawDropChain('drop'),
   'where torque goes': drawTorqueSplit('torque', 'M6', 0.14),
   'frequency words': drawWordScale('words'),
+  'where it leaks': drawLeakPlaces('leak'),
+  'what infrared shows': drawInfraredBars('infrared'),
+  'what proofs see': drawProofGrid(
+    'proofs',
+    'Proofs',
+    ['gas', 'into oil'],
+    [
+      { name: 'Milk on the dipstick', seen: [0.04, 0.85] },
+      { name: 'Gas test', seen: [0.65, 0.002] },
+    ],
+  ),
 };
 
 describe('drawings of the guides', () => {
@@ -21,6 +35,27 @@ describe('drawings of the guides', () => {
   it('number every place where air stays, in the picture and in the list', () => {
     for (let number = 1; number <= airPlaces.length; number++)
       expect(drawings['where air stays']).toContain(`>${number}</text>`);
+  });
+
+  it('number every place where it leaks, in the picture and in the list', () => {
+    for (let number = 1; number <= leakPlaces.length; number++)
+      expect(drawings['where it leaks']).toContain(`>${number}</text>`);
+  });
+
+  it('show matt surfaces near the truth and bare aluminium far under it, never over', () => {
+    const [hose] = shownOn;
+    const bare = shownOn.at(-1);
+    // Common practice, no source: rubber and tape are trusted, a bare casting at 90 °C shows 34 to 50 °C.
+    expect(hose?.low).toBeGreaterThan(TRUE_CELSIUS - 5);
+    expect(bare?.high).toBeLessThan(55);
+    expect(shownOn.every(({ high }) => high <= TRUE_CELSIUS + 0.01)).toBe(true);
+  });
+
+  it('fill a field as high as its share, and say the share', () => {
+    const svg = drawings['what proofs see'];
+    expect(svg).toContain('>85</text>');
+    expect(svg).toContain('&lt;1');
+    expect(svg).toContain('Milk on the dipstick: gas 4 %, into oil 85 %');
   });
 
   it('lose over the burnt holder alone more than its limit, and the supply side with it', () => {
