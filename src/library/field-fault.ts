@@ -21,9 +21,12 @@ export type FieldFault =
   | { is: 'ruled'; path: Path; rule: string; found: string; expected?: string }
   | { is: 'unfit'; path: Path; found: string };
 
+/** Faults of one record that are sorted: each is held against all others, and nobody reads the rest. */
+const MOST_FAULTS = 300;
+
 /** @param data what was read from the file, before the schema changed anything */
 export function fieldFaults(schema: $ZodType, data: unknown, issues: readonly $ZodIssue[]): FieldFault[] {
-  const faults = issues.flatMap((issue) => faultsOf(schema, data, issue, []));
+  const faults = issues.slice(0, MOST_FAULTS).flatMap((issue) => faultsOf(schema, data, issue, []));
   return pairMisspelt(withoutEchoes(faults));
 }
 
@@ -34,7 +37,7 @@ function faultsOf(schema: $ZodType, data: unknown, issue: $ZodIssue, above: Path
   const ownWords = issue.message;
   if (issue.code === 'unrecognized_keys') {
     const known = fieldNames(at);
-    return issue.keys.map((field) => ({ is: 'unknown', path, field, known }));
+    return issue.keys.slice(0, MOST_FAULTS).map((field) => ({ is: 'unknown', path, field, known }));
   }
   if (issue.code === 'invalid_key') return [{ is: 'id', path, on: 'key' }];
   if (issue.code === 'custom') {

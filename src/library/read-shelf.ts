@@ -1,10 +1,11 @@
 /** The shelf from the disk. */
-import { readdirSync, readFileSync } from 'node:fs';
+import { type Dirent, readdirSync, readFileSync, statSync } from 'node:fs';
 import { join, relative, resolve, sep } from 'node:path';
 import { checkFiles } from './check-files.ts';
 import type { Finding } from './finding.ts';
 import { openMemory } from './memory.ts';
 import type { Shelf } from './shelf.ts';
+import { LARGEST_FILE } from './size-limits.ts';
 import type { RawFile } from './source-file.ts';
 
 /**
@@ -44,14 +45,29 @@ export function shownName(folder: string): string {
 }
 
 /**
- * Every file under a folder but those whose names begin with a dot. Read one after the other: a file that is opened through
+ * Every file under a folder but what begins with a dot. Links are never followed: a shelf is what lies in its folder, and
+ * a link could lead anywhere on the machine or round in a circle. Read one after the other: a file that is opened through
  * the pool of threads costs three times as much as its few kilobytes.
  */
 export function filesOf(folder: string): RawFile[] {
-  return readdirSync(folder, { recursive: true, withFileTypes: true })
-    .filter((entry) => entry.isFile() && !entry.name.startsWith('.'))
-    .map((entry) => {
-      const path = join(entry.parentPath, entry.name);
-      return { path: relative(folder, path).split(sep).join('/'), bytes: readFileSync(path) };
-    });
+  const files: RawFile[] = [];
+  const open = [folder];
+  for (let at = open.pop(); at !== undefined; at = open.pop()) {
+    for (const entry of readdirSync(at, { withFileTypes: true })) {
+      if (entry.name.startsWith('.')) continue;
+      const path = join(at, entry.name);
+      if (entry.isDirectory()) open.push(path);
+      else files.push({ path: relative(folder, path).split(sep).join('/'), ...contentOf(path, entry) });
+    }
+  }
+  return files;
+}
+
+const NOTHING = new Uint8Array();
+
+function contentOf(path: string, entry: Dirent): Pick<RawFile, 'bytes' | 'unread'> {
+  if (entry.isSymbolicLink()) return { bytes: NOTHING, unread: 'link' };
+  if (!entry.isFile()) return { bytes: NOTHING, unread: 'no-file' };
+  if (statSync(path).size > LARGEST_FILE) return { bytes: NOTHING, unread: 'too-large' };
+  return { bytes: readFileSync(path) };
 }

@@ -1,6 +1,7 @@
 import type { Fault, Finding } from './finding.ts';
 import { Places } from './place.ts';
 import type { FileRule, RecordRule, Rule, ShelfRule, TextRule } from './rule.ts';
+import { MOST_FINDINGS } from './size-limits.ts';
 import type { SourceFile } from './source-file.ts';
 
 /** Runs rules and turns their faults into findings. */
@@ -41,11 +42,28 @@ export class Run {
       });
       return 1;
     }
+    const told = new Map<string, number>();
     for (const fault of faults) {
-      this.findings.push(this.#finding(rule, fault));
-      if (rule.level === 'error') this.faulty.add(fault.at.file);
+      const { file: where } = fault.at;
+      if (rule.level === 'error') this.faulty.add(where);
+      const count = (told.get(where) ?? 0) + 1;
+      told.set(where, count);
+      // Finding the place of each costs a way through the record: thousands of the same say no more than fifty.
+      if (count <= MOST_FINDINGS) this.findings.push(this.#finding(rule, fault));
     }
+    for (const [where, count] of told)
+      if (count > MOST_FINDINGS) this.findings.push(this.#more(rule, where, count - MOST_FINDINGS));
     return faults.length;
+  }
+
+  #more({ id, level }: Rule, file: string, left: number): Finding {
+    return {
+      rule: id,
+      level,
+      place: this.#places.placeOf({ file, start: 0, end: 0 }),
+      found: `${left} more of "${id}" in this file are not shown.`,
+      byHand: `mend the ${MOST_FINDINGS} that are, and check again`,
+    };
   }
 
   #finding(rule: Rule, { at, found, expected, byHand, replaceBy, edits }: Fault): Finding {

@@ -6,6 +6,8 @@ export interface RawFile {
   /** Path within the shelf, with forward slashes: tests/hose-warm-up.yaml. */
   path: string;
   bytes: Uint8Array;
+  /** Why the bytes were not read: they stand elsewhere, are no file, or are too many. */
+  unread?: 'link' | 'no-file' | 'too-large';
 }
 
 /** What a file is by its place on the shelf. */
@@ -24,15 +26,18 @@ export interface SourceFile {
   text: string;
   /** False when the bytes are not UTF-8; the text then has replacement characters. */
   utf8: boolean;
+  /** Why the text is empty although something lies here. */
+  unread?: RawFile['unread'];
 }
 
 const strictDecoder = new TextDecoder('utf-8', { fatal: true, ignoreBOM: true });
 const lossyDecoder = new TextDecoder('utf-8', { ignoreBOM: true });
 
 /** @param shelf how the shelf's folder is shown to people */
-export function sourceFile(shelf: string, { path, bytes }: RawFile): SourceFile {
+export function sourceFile(shelf: string, { path, bytes, unread }: RawFile): SourceFile {
   const file = shelf === '' ? path : `${shelf}/${path}`;
   const role = roleOf(path);
+  if (unread !== undefined) return { file, path, role, text: '', utf8: true, unread };
   try {
     return { file, path, role, text: strictDecoder.decode(bytes), utf8: true };
   } catch {

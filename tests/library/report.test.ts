@@ -71,7 +71,7 @@ describe('annotations for the host', () => {
   test('escape what the host would take as its own', () => {
     const odd: Finding = { ...slip, found: '50 % of\nthem', place: { ...slip.place, file: 'a,b:c.yaml' } };
     expect(reportHost([odd])).toBe(
-      '::error file=a%2Cb%3Ac.yaml,line=15,col=3,title=unknown-reference::50 %25 of%0Athem Nearest: "thermostat-stuck-open". To mend: use the name of a file in content/causes/.\n',
+      '::error file=a%2Cb%3Ac.yaml,line=15,col=3,title=unknown-reference::50 %25 of<U+000A>them Nearest: "thermostat-stuck-open". To mend: use the name of a file in content/causes/.\n',
     );
   });
   test('beyond ten it says how many are left', () => {

@@ -11,16 +11,27 @@ export const EXPECTED = 'expected.txt';
 /** Lists paths of the sound shelf that this faulty one lacks. */
 const WITHOUT = 'without.txt';
 
+/** Lists what the disk would not hand over, a line each: why, and its path. */
+const UNREAD = 'unread.txt';
+
 export function soundShelf(): RawFile[] {
   return filesIn(join(import.meta.dirname, 'sound'));
 }
 
 export function faultyShelf(name: string): RawFile[] {
   const found = filesIn(join(FAULTY, name));
-  const changed = found.filter(({ path }) => path !== EXPECTED && path !== WITHOUT);
-  const gone = found.find(({ path }) => path === WITHOUT)?.bytes;
-  const paths = new Set([...changed.map((file) => file.path), ...new TextDecoder().decode(gone).split('\n')]);
-  return [...soundShelf().filter((file) => !paths.has(file.path)), ...changed];
+  const changed = found.filter(({ path }) => ![EXPECTED, WITHOUT, UNREAD].includes(path));
+  const paths = new Set([...changed.map((file) => file.path), ...linesOf(found, WITHOUT)]);
+  const unread = linesOf(found, UNREAD).map((line): RawFile => {
+    const [why = '', path = ''] = line.split(' ');
+    return { path, bytes: new Uint8Array(), unread: why as RawFile['unread'] };
+  });
+  return [...soundShelf().filter((file) => !paths.has(file.path)), ...changed, ...unread];
+}
+
+function linesOf(files: readonly RawFile[], path: string): string[] {
+  const text = new TextDecoder().decode(files.find((file) => file.path === path)?.bytes);
+  return text.split('\n').filter((line) => line !== '');
 }
 
 /** Names of the faulty shelves: the rule, or the rule, a point and what is special about it. */

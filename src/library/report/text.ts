@@ -1,5 +1,6 @@
 /** Findings for the terminal. */
 import type { Finding } from '../finding.ts';
+import { printable, withoutUnseen } from '../unseen.ts';
 
 /** Characters of a long line that are shown around the place. */
 const WINDOW = 100;
@@ -10,10 +11,10 @@ export function reportText(findings: readonly Finding[]): string {
 }
 
 function oneFinding({ rule, level, place, found, expected, byHand, mend }: Finding): string {
-  const head = `${place.file}:${place.line}:${place.column}  ${level}  ${rule}`;
+  const head = `${printable(place.file)}:${place.line}:${place.column}  ${level}  ${rule}`;
   const says = expected === undefined ? found : `${found} ${expected}`;
   const ways = [mend && 'npm run check -- --mend', byHand].filter((way) => way !== undefined);
-  const lines = [head, ...excerptOf(place), `  ${says}`];
+  const lines = [head, ...excerptOf(place), `  ${printable(says)}`];
   if (ways.length > 0) lines.push(`  To mend: ${ways.join(', or ')}.`);
   return lines.join('\n');
 }
@@ -25,7 +26,7 @@ function excerptOf({ line, column, length, source }: Finding['place']): string[]
   const cut = source.slice(from, from + WINDOW);
   const before = from > 0 ? '…' : '';
   const after = from + WINDOW < source.length ? '…' : '';
-  const shown = `${before}${cut}${after}`.replaceAll('\t', '→');
+  const shown = `${before}${withoutUnseen(cut.replaceAll('\t', '→'))}${after}`;
   const start = column - 1 - from + before.length;
   const carets = '^'.repeat(Math.max(1, Math.min(length, shown.length - start)));
   return [`${number} | ${shown}`, `${' '.repeat(number.length)} | ${' '.repeat(start)}${carets}`];
@@ -36,7 +37,8 @@ export function reportShort(findings: readonly Finding[]): string {
   return findings
     .map(({ place, found, expected }) => {
       const right = expected === undefined ? '' : ` — ${withoutStop(expected)}`;
-      return `${place.file}:${place.line}:${place.column}  ${withoutStop(found)}${right}\n`;
+      const says = printable(`${withoutStop(found)}${right}`);
+      return `${printable(place.file)}:${place.line}:${place.column}  ${says}\n`;
     })
     .join('');
 }

@@ -7,7 +7,7 @@ export const imageInText: RecordRule = {
   on: 'record',
   check: ({ file, texts }) =>
     texts.flatMap(({ text, path }) => {
-      const image = /!\[[^\]]*\](?:\([^)]*\)|\[[^\]]*\])/.exec(text)?.[0];
+      const image = imageIn(text);
       if (image === undefined) return [];
       return [
         {
@@ -19,3 +19,16 @@ export const imageInText: RecordRule = {
       ];
     }),
 };
+
+/** The first image of a text. Looked for piece by piece: one pattern for the whole would try every beginning to the end. */
+function imageIn(text: string): string | undefined {
+  const opening = text.indexOf('![');
+  if (opening < 0) return undefined;
+  const middle = /\][([]/g;
+  middle.lastIndex = opening;
+  const found = middle.exec(text);
+  if (!found) return undefined;
+  const start = text.lastIndexOf('![', found.index);
+  const close = text.slice(found.index + 2, found.index + 202).search(/[)\]]/);
+  return text.slice(start, found.index + 2 + close + 1);
+}

@@ -19,6 +19,7 @@ import { endWithoutProof } from './end-without-proof.ts';
 import { endWithoutRepair } from './end-without-repair.ts';
 import { evidenceContradictsItself } from './evidence-contradicts-itself.ts';
 import { figuresContradict } from './figures-contradict.ts';
+import { hiddenByEscape } from './hidden-by-escape.ts';
 import { idNotKebab } from './id-not-kebab.ts';
 import { idTwice } from './id-twice.ts';
 import { imageInText } from './image-in-text.ts';
@@ -26,6 +27,7 @@ import { implausibleQuantity } from './implausible-quantity.ts';
 import { layoutContradictsItself } from './layout-contradicts-itself.ts';
 import { leadingZero } from './leading-zero.ts';
 import { leftToWrite } from './left-to-write.ts';
+import { linkInShelf } from './link-in-shelf.ts';
 import { missingField } from './missing-field.ts';
 import { misspeltField } from './misspelt-field.ts';
 import { movedReference } from './moved-reference.ts';
@@ -45,6 +47,7 @@ import { testChangesNothing } from './test-changes-nothing.ts';
 import { testOnWrongLayout } from './test-on-wrong-layout.ts';
 import { textCutByColon } from './text-cut-by-colon.ts';
 import { titleTwice } from './title-twice.ts';
+import { tooLarge } from './too-large.ts';
 import { tooManyWays } from './too-many-ways.ts';
 import { torqueImpossible } from './torque-impossible.ts';
 import { treeAndSymptomApart } from './tree-and-symptom-apart.ts';
@@ -55,6 +58,7 @@ import { unknownFigure } from './unknown-figure.ts';
 import { unknownOutcome } from './unknown-outcome.ts';
 import { unknownReference } from './unknown-reference.ts';
 import { unreadableQuantity } from './unreadable-quantity.ts';
+import { unseenCharacter } from './unseen-character.ts';
 import { unusedRecord } from './unused-record.ts';
 import { windowsLineEnds } from './windows-line-ends.ts';
 import { wordInWrongGroup } from './word-in-wrong-group.ts';
@@ -66,8 +70,11 @@ import { yamlSyntax } from './yaml-syntax.ts';
 
 export const RULES: readonly Rule[] = [
   shopMissing,
+  linkInShelf,
   unexpectedFile,
+  tooLarge,
   notUtf8,
+  unseenCharacter,
   byteOrderMark,
   windowsLineEnds,
   tabIndent,
@@ -89,6 +96,7 @@ export const RULES: readonly Rule[] = [
   badDate,
   idNotKebab,
   unfitValue,
+  hiddenByEscape,
   rawHtml,
   imageInText,
   unknownFigure,
