@@ -148,7 +148,9 @@ export interface Refusal {
 export interface VehicleFacts {
   figures: Readonly<Record<string, { quantity: Quantity }>>;
   /** By joint: thread, property class, what it is screwed into. */
-  bolts: Readonly<Record<string, { bolt: string; class: string; into: string }>>;
+  bolts: Readonly<
+    Record<string, { bolt: string; class: string; into: string; stages?: readonly unknown[] | undefined }>
+  >;
 }
 
 /** Fields that belong together, filled at one press. */

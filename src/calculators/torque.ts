@@ -225,7 +225,8 @@ const WRENCH_NOTE =
   'A click wrench is read from one fifth of its range upwards. Below about 5 N·m use a small one or a screwdriver type.';
 
 function jointsOf(vehicle: VehicleFacts): FieldSet[] {
-  return Object.entries(vehicle.bolts).flatMap(([joint, { bolt, class: propertyClass, into }]) => {
+  return Object.entries(vehicle.bolts).flatMap(([joint, { bolt, class: propertyClass, into, stages }]) => {
+    const stage = stages ? ', first stage' : '';
     const given = vehicle.figures[`torque.${joint}`]?.quantity;
     if (!given || !THREADS.includes(bolt)) return [];
     const known = isPropertyClass(propertyClass) && HOLE_MATERIALS.some((each) => each === into);
@@ -233,7 +234,7 @@ function jointsOf(vehicle: VehicleFacts): FieldSet[] {
     return [
       {
         id: joint,
-        label: isJoint(joint) ? JOINTS[joint].label : joint.replaceAll('-', ' '),
+        label: (isJoint(joint) ? JOINTS[joint].label : joint.replaceAll('-', ' ')) + stage,
         fields: {
           torque: `${Number(middle.toFixed(2))} N·m`,
           thread: bolt,

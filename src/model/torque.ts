@@ -2,7 +2,6 @@
 import { z } from 'zod';
 import { provenance } from './provenance.ts';
 import { quantitySchema } from './scalars.ts';
-import { quantityText } from './show-quantity.ts';
 
 const THREADS = ['M5', 'M6', 'M7', 'M8', 'M10', 'M12', 'M14', 'M16', 'M18', 'M20', 'M22'] as const;
 const BOLT_CLASSES = ['5.8', '8.8', '10.9', '12.9', 'brass', 'plastic'] as const;
@@ -16,8 +15,6 @@ const stageSchema = z.union([
     turn: quantitySchema('angle', ['10°', '360°']).describe('The next stage, turned on by this angle.'),
   }),
 ]);
-
-export type TorqueStage = z.infer<typeof stageSchema>;
 
 export const torqueEntry = z
   .strictObject({
@@ -45,12 +42,3 @@ export const torqueEntry = z
   });
 
 export type TorqueEntry = z.infer<typeof torqueEntry>;
-
-/** What comes after the first stage, as it is said at the wrench: "then 40 N·m, then 90° further". */
-export function stagesText(stages: readonly TorqueStage[] | undefined): string {
-  return (stages ?? [])
-    .map((stage) =>
-      'to' in stage ? `then ${quantityText(stage.to)}` : `then ${quantityText(stage.turn)} further`,
-    )
-    .join(', ');
-}

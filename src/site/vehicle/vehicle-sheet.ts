@@ -1,6 +1,7 @@
 /** A vehicle as the page scripts need it: layout and figures, small, one file each under /data/vehicles/. */
 import type { Layout } from '../../model/layout.ts';
 import type { Quantity } from '../../model/quantity.ts';
+import type { TorqueStage } from '../../model/torque-stages.ts';
 
 export interface SheetFigure {
   quantity: Quantity;
@@ -22,8 +23,19 @@ export interface VehicleSheet {
   without: string[];
   /** What an ordinary engine does not have and can hurt: every walk on this vehicle opens with it. */
   stops: Stop[];
-  /** Bolt of each torque, for the torque calculator: thread, property class, tapped material. */
-  bolts: Record<string, { bolt: string; class: string; into: string }>;
+  /** Bolt of each torque: thread, property class, tapped material, further stages, whether it is used once. */
+  bolts: Record<
+    string,
+    {
+      bolt: string;
+      class: string;
+      into: string;
+      stages?: readonly TorqueStage[] | undefined;
+      'one-use'?: boolean | undefined;
+    }
+  >;
+  /** The coolant of each loop that states one, in a line. */
+  coolants: Record<string, string>;
   /** Whole minutes to book by complaint: mean, and within which nine in ten are found. */
   bookings: Record<string, [expected: number, nineInTen: number]>;
 }

@@ -1,6 +1,7 @@
 /** The torques on the job card: the joints of its repair first, each to be ticked when it is tightened. */
 import { JOINTS, type Joint } from '../../../model/figures.ts';
 import { quantityText } from '../../../model/show-quantity.ts';
+import { besidesTorque } from '../../../model/torque-stages.ts';
 import '../../browser/page-globals.ts';
 import { element } from '../../browser/element.ts';
 import type { CardOnPage } from './card-on-page.ts';
@@ -42,8 +43,10 @@ function torqueRow(card: CardOnPage, joint: Joint): HTMLElement {
   const own = card.ownVehicle;
   const figure = own?.figures[`torque.${joint}`];
   const bolt = own?.bolts[joint];
-  const text =
-    torques[joint]?.figure ?? (figure ? quantityText(figure.quantity, window.headertank.habit) : '');
+  const { habit } = window.headertank;
+  const besides = bolt ? besidesTorque(bolt, habit) : '';
+  const asked = figure ? quantityText(figure.quantity, habit) + (besides === '' ? '' : `, ${besides}`) : '';
+  const text = torques[joint]?.figure ?? asked;
   const box = element('input', { type: 'checkbox', id: `tick-${joint}` });
   box.checked = joint in torques;
   box.addEventListener('change', () => tick(card, joint, box.checked, text));

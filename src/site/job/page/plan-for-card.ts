@@ -133,6 +133,8 @@ export class PlanForCard {
       ? `Coolant, {coolant.capacity} for the whole fill${whose}`
       : `Coolant, {coolant.drain} to go in after a drain, of {coolant.capacity} in all${whose}`;
     const lines = [this.say(coolantLine(amount, coolant))];
+    const named = this.vehicle?.coolants.engine;
+    if (named !== undefined) lines.push(`Coolant of this vehicle: ${named}`);
     const filled = this.vehicle?.figures[coolant.whole ? 'coolant.capacity' : 'coolant.drain']?.quantity;
     const mixture = this.vehicle?.figures['coolant.mixture']?.quantity;
     if (filled && mixture) {

@@ -6,6 +6,7 @@ import { entriesOf, idsBefore } from '../../shelf/record-pages.ts';
 import { inSentence } from '../../text/in-sentence.ts';
 import { plainText } from '../../text/render-text.ts';
 import type { Stop, VehicleSheet } from '../vehicle-sheet.ts';
+import { coolantsOf } from './coolant-line.ts';
 
 interface Provenance {
   from: string;
@@ -81,7 +82,13 @@ export function sheetOf(entry: Entry<'vehicle'>): Omit<VehicleSheet, 'bookings'>
       quantity: torque.is,
       origin: `${torque.bolt} ${torque.class} into ${torque.into}; ${originText(torque)}`,
     };
-    bolts[joint] = { bolt: torque.bolt, class: torque.class, into: torque.into };
+    bolts[joint] = {
+      bolt: torque.bolt,
+      class: torque.class,
+      into: torque.into,
+      ...(torque.stages && { stages: torque.stages }),
+      ...(torque['one-use'] && { 'one-use': true }),
+    };
   }
   const was = idsBefore('vehicle', id);
   const without = REFERABLE_PATHS.filter((path) => !figures[path] && !figureFits(path, data.layout));
@@ -95,5 +102,6 @@ export function sheetOf(entry: Entry<'vehicle'>): Omit<VehicleSheet, 'bookings'>
     without,
     stops: stopsOf(data.layout),
     bolts,
+    coolants: coolantsOf(data.loops),
   };
 }

@@ -2,6 +2,7 @@
 import { FIGURE_REFERENCE } from '../../../model/figure-reference.ts';
 import type { Habit } from '../../../model/habit.ts';
 import { quantityText, showQuantity } from '../../../model/show-quantity.ts';
+import { besidesTorque } from '../../../model/torque-stages.ts';
 import { unpackQuantity } from '../../text/packed-quantity.ts';
 import type { VehicleSheet } from '../vehicle-sheet.ts';
 
@@ -27,6 +28,8 @@ export function showFigures(within: ParentNode, vehicle: VehicleSheet | undefine
     const unitPart = document.createElement('i');
     unitPart.textContent = unit;
     part.replaceChildren(value, '\u00a0', unitPart);
+    const besides = besidesTorque(vehicle?.bolts[path.replace(/^torque\./, '')] ?? {}, habit);
+    if (own && besides !== '') part.append(`, ${besides}`);
     if (own) {
       part.title = own.origin;
     } else {
@@ -35,6 +38,16 @@ export function showFigures(within: ParentNode, vehicle: VehicleSheet | undefine
       part.append(' ', mark);
       part.removeAttribute('title');
     }
+  }
+}
+
+/** Where a fill stands, the coolant of this vehicle; without one, what the page says for any. */
+export function showCoolants(within: ParentNode, vehicle: VehicleSheet | undefined): void {
+  for (const part of within.querySelectorAll<HTMLElement>('[data-fills]')) {
+    const { fills = '', any = part.textContent ?? '' } = part.dataset;
+    part.dataset.any = any;
+    const coolant = vehicle?.coolants[fills];
+    part.textContent = coolant ?? (vehicle ? `${any}; this record does not name it` : any);
   }
 }
 

@@ -1,7 +1,7 @@
 /** The figures of a page in the values of the chosen vehicle and in the reader's units; no other page needs the tables of units. */
 import { layoutAllows } from '../../../model/layout.ts';
 import '../../browser/page-globals.ts';
-import { showFigures, showReadings, withFigures } from './figures.ts';
+import { showCoolants, showFigures, showReadings, withFigures } from './figures.ts';
 import { fitNotes } from './fit-notes.ts';
 import { foldOtherSteps } from './other-steps.ts';
 
@@ -10,6 +10,7 @@ window.headertank.figures = {
     const { vehicle, habit } = window.headertank;
     showFigures(part, vehicle, habit);
     showReadings(part, habit);
+    showCoolants(part, vehicle);
     for (const each of part.querySelectorAll<HTMLElement>('[data-layout]')) {
       const fits = layoutAllows(JSON.parse(each.dataset.layout ?? '{}'), vehicle?.layout ?? {});
       each.classList.toggle('not-this-vehicle', !fits);
