@@ -1,12 +1,19 @@
 import { describe, expect, it } from 'vitest';
+import { widthOf } from '../../../src/site/drawings/text-width.ts';
 import { airPlaces, drawAirPlaces } from '../../../src/site/guides/air-places.ts';
+import { drawBoxPlan } from '../../../src/site/guides/box-plan.ts';
 import { chain, drawDropChain, lostOn } from '../../../src/site/guides/drop-chain.ts';
+import { fanCircuits } from '../../../src/site/guides/fan-circuits.ts';
+import { heaterBox } from '../../../src/site/guides/heater-box.ts';
 import { drawInfraredBars, shownOn, TRUE_CELSIUS } from '../../../src/site/guides/infrared-bars.ts';
 import { drawLeakPlaces, leakPlaces } from '../../../src/site/guides/leak-places.ts';
+import { loopsMap } from '../../../src/site/guides/loops-map.ts';
 import { drawProofGrid } from '../../../src/site/guides/proof-grid.ts';
 import { drawTorqueSplit } from '../../../src/site/guides/torque-split.ts';
 import { drawWordScale } from '../../../src/site/guides/word-scale.ts';
 import { faultsOf } from '../drawings/well-formed.ts';
+
+const PLANS = [loopsMap, heaterBox, ...fanCircuits.map(({ plan }) => plan)];
 
 const drawings = {
   'where air stays': drawAirPlaces('air'),
@@ -15,6 +22,7 @@ const drawings = {
   'frequency words': drawWordScale('words'),
   'where it leaks': drawLeakPlaces('leak'),
   'what infrared shows': drawInfraredBars('infrared'),
+  ...Object.fromEntries(PLANS.map((plan) => [plan.title, drawBoxPlan('plan', plan)])),
   'what proofs see': drawProofGrid(
     'proofs',
     'Proofs',
@@ -30,6 +38,32 @@ describe('drawings of the guides', () => {
   it.each(Object.entries(drawings))('%s: well formed, no style attribute', (_, svg) => {
     expect(faultsOf(svg)).toEqual([]);
     expect(svg).not.toContain('style=');
+  });
+
+  it.each(PLANS)('$title: boxes inside the plan, none on another, every line ends at a box', (plan) => {
+    for (const [index, one] of plan.parts.entries()) {
+      expect(one.x + one.width).toBeLessThanOrEqual(plan.width);
+      expect(one.y + one.height).toBeLessThanOrEqual(plan.height);
+      for (const other of plan.parts.slice(index + 1))
+        expect(
+          one.x + one.width <= other.x ||
+            other.x + other.width <= one.x ||
+            one.y + one.height <= other.y ||
+            other.y + other.height <= one.y,
+          `${one.lines.join(' ')} on ${other.lines.join(' ')}`,
+        ).toBe(true);
+      for (const text of one.lines)
+        expect(widthOf(text, 13), `${text} is too wide for its box`).toBeLessThanOrEqual(one.width);
+    }
+    for (const { points } of plan.lines) {
+      const [start] = points;
+      expect(
+        plan.parts.some(
+          ({ x, y, width, height }) =>
+            start && start.x >= x && start.x <= x + width && start.y >= y && start.y <= y + height,
+        ),
+      ).toBe(true);
+    }
   });
 
   it('number every place where air stays, in the picture and in the list', () => {
