@@ -2,9 +2,6 @@ import mdx from '@astrojs/mdx';
 import { defineConfig } from 'astro/config';
 import { finish } from './src/site/after-build/integration.ts';
 
-// Nothing about this machine or its builds is told to anyone.
-process.env.ASTRO_TELEMETRY_DISABLED = '1';
-
 export default defineConfig({
   srcDir: 'src/site',
   publicDir: 'public',

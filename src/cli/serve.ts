@@ -18,8 +18,9 @@ function serve(): void {
     options: { port: { type: 'string' } },
   });
   const folder = resolve(positionals[0] ?? 'dist');
-  if (!existsSync(join(folder, 'index.html')))
-    throw new Refusal(`${folder} holds no built site. Make it with: npm run build`);
+  // The last file that a build writes: a folder without it was not finished.
+  if (!existsSync(join(folder, 'worker.js')))
+    throw new Refusal(`${folder} holds no complete site. Make it with: npm run build`);
   const wanted = Number(values.port ?? PORT);
   if (!Number.isInteger(wanted) || wanted < 0 || wanted > 65535)
     throw new Refusal(`--port takes a whole number from 0 to 65535, not "${values.port}".`);

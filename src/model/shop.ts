@@ -3,6 +3,12 @@ import { HOST_KINDS } from './host-kinds.ts';
 import { layoutSharesSchema } from './layout-schema.ts';
 import { lineSchema, textSchema } from './scalars.ts';
 
+/** It stands on every page: a script must not hide in it, nor somebody's key. */
+function isPublicAddress(address: string): boolean {
+  const { protocol, username, password } = new URL(address);
+  return protocol === 'https:' && username === '' && password === '';
+}
+
 /** content/shop.yaml: the workshop itself. */
 export const shopSchema = z.strictObject({
   name: lineSchema,
@@ -12,7 +18,13 @@ export const shopSchema = z.strictObject({
     message: 'Three letters of ISO 4217, such as EUR.',
   }),
   'labour-rate': z.number().positive().describe('Per hour, in the currency.'),
-  repository: z.url().optional().describe('Address of the repository, for edit and note links.'),
+  repository: z
+    .url()
+    .refine(isPublicAddress, {
+      message: 'An address that starts with https:// and holds no name or password of anybody.',
+    })
+    .optional()
+    .describe('Address of the repository, for edit and note links.'),
   host: z
     .enum(HOST_KINDS)
     .optional()

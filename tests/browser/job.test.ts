@@ -132,7 +132,7 @@ async function takenInAndBuilt(note: string, id: string): Promise<void> {
   expect(taken.stderr).toBe('');
   expect(taken.stdout).toContain(`content/notes/${new Date().getFullYear()}/${id}.yaml`);
   expect(run('src/cli/check.ts').status).toBe(0);
-  const built = run('node_modules/astro/bin/astro.mjs', 'build');
+  const built = run('src/cli/build.ts');
   expect(`${built.status} ${built.stderr.slice(-2000)}`).toMatch(/^0 /);
   const page = await readFile(join(home, `dist/notes/${id}.html`), 'utf8');
   expect(page).toContain('Coolant at steady cruise: 88 °C');

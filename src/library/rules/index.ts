@@ -19,6 +19,8 @@ import { endWithoutProof } from './end-without-proof.ts';
 import { endWithoutRepair } from './end-without-repair.ts';
 import { evidenceContradictsItself } from './evidence-contradicts-itself.ts';
 import { figuresContradict } from './figures-contradict.ts';
+import { guideHead } from './guide-head.ts';
+import { guideRunsCode } from './guide-runs-code.ts';
 import { hiddenByEscape } from './hidden-by-escape.ts';
 import { idNotKebab } from './id-not-kebab.ts';
 import { idTwice } from './id-twice.ts';
@@ -75,6 +77,8 @@ export const RULES: readonly Rule[] = [
   tooLarge,
   notUtf8,
   unseenCharacter,
+  guideHead,
+  guideRunsCode,
   byteOrderMark,
   windowsLineEnds,
   tabIndent,

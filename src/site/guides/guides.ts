@@ -1,22 +1,10 @@
 /** Guides: longer explanations in MDX under content/guides, with calculators embedded. */
 import type { MDXInstance } from 'astro';
 import { z } from 'zod';
-import { dateSchema, lineSchema } from '../../model/scalars.ts';
-import { sourcesSchema } from '../../model/source.ts';
+import { type GuideHead, guideHeadSchema } from '../../model/guide.ts';
 
-const frontmatterSchema = z.strictObject({
-  title: lineSchema,
-  summary: lineSchema,
-  sources: sourcesSchema,
-  reviewed: dateSchema,
-});
-
-export interface Guide {
+export interface Guide extends GuideHead {
   id: string;
-  title: string;
-  summary: string;
-  sources: z.infer<typeof sourcesSchema>;
-  reviewed: string;
   Content: MDXInstance<Record<string, unknown>>['Content'];
 }
 
@@ -28,7 +16,7 @@ const files = import.meta.glob<MDXInstance<Record<string, unknown>>>('/content/g
 export const guides: Guide[] = Object.entries(files)
   .map(([file, { frontmatter, Content }]) => {
     const id = file.replace(/^.*\/|\.mdx$/g, '');
-    const read = frontmatterSchema.safeParse(frontmatter);
+    const read = guideHeadSchema.safeParse(frontmatter);
     if (!read.success) throw new Error(`content/guides/${id}.mdx: ${z.prettifyError(read.error)}`);
     return { id, ...read.data, Content };
   })

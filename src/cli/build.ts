@@ -1,0 +1,39 @@
+/**
+ * `npm run site`: builds the site beside `dist/` and puts it there when it is complete. A build that fails or is cut off
+ * leaves the last good site as it was.
+ */
+import './without-telemetry.ts';
+import { rmSync } from 'node:fs';
+import { resolve } from 'node:path';
+import { build as buildWithAstro } from 'astro';
+import { Refusal, readArguments, runCommand } from './command.ts';
+import { nextFolder, prepareSwap, swapIn } from './swap-folder.ts';
+
+const USE = 'npm run site';
+
+await runCommand(build);
+
+async function build(): Promise<void> {
+  readArguments(USE, {});
+  const folder = resolve('dist');
+  prepareSwap(folder);
+  const next = nextFolder(folder);
+  try {
+    await buildWithAstro({ outDir: next });
+  } catch (error) {
+    rmSync(next, { recursive: true, force: true });
+    throw new Refusal(`${wordsOf(error)}\nThe site was not built; what is in dist is as it was.`);
+  }
+  swapIn(folder);
+}
+
+/** What went wrong and, where Astro knows it, in which file and line. */
+function wordsOf(error: unknown): string {
+  if (!(error instanceof Error)) return String(error);
+  const { loc, hint } = error as Error & {
+    loc?: { file?: string; line?: number; column?: number };
+    hint?: string;
+  };
+  const place = loc?.file === undefined ? '' : `${loc.file}:${loc.line ?? 1}:${loc.column ?? 1}\n`;
+  return `${place}${error.message}${hint === undefined ? '' : `\n${hint}`}`;
+}
