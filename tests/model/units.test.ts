@@ -64,7 +64,11 @@ const OUTSIDE: Record<string, [unit: string, si: string]> = {
   g: ['g', 'kg'],
   '%': ['%', ''],
   ppm: ['ppm', ''],
+  '°': ['deg', 'rad'],
 };
+
+/** Seconds; IAU Style Manual (1989), table 5: a Julian year is 365.25 days of 86,400 s, exactly. js-quantities has the tropical one. */
+const BY_DEFINITION: Readonly<Record<string, number>> = { years: 31_557_600, months: 2_629_800 };
 
 /** Nothing to convert: revolutions a minute are kept as they are, and a plain number has no unit. */
 const KEPT_AS_WRITTEN = ['rpm', ''];
@@ -73,11 +77,15 @@ const KEPT_AS_WRITTEN = ['rpm', ''];
 const RELATIVE = 4e-7;
 
 test('no unit goes without an outside value', () => {
-  const known = [...Object.keys(OUTSIDE), ...KEPT_AS_WRITTEN].sort();
+  const known = [...Object.keys(OUTSIDE), ...Object.keys(BY_DEFINITION), ...KEPT_AS_WRITTEN].sort();
   expect(UNITS.map((unit) => unit.symbol).sort()).toEqual(known);
 });
 
-describe.each(UNITS.filter((unit) => !KEPT_AS_WRITTEN.includes(unit.symbol)))('$symbol', (unit: Unit) => {
+test.each(Object.entries(BY_DEFINITION))('%s as it is defined', (symbol, seconds) => {
+  expect(findUnit(symbol)?.factor).toBe(seconds);
+});
+
+describe.each(UNITS.filter(({ symbol }) => symbol in OUTSIDE))('$symbol', (unit: Unit) => {
   const [name, si] = OUTSIDE[unit.symbol] ?? ['', ''];
   test.each([0.37, 1, 12, 250])('%d of it', (value) => {
     const outside = si === '' ? Qty(value, name).toBase().scalar : Qty(value, name).to(si).scalar;
