@@ -25,6 +25,9 @@ export const causeSchema = z.strictObject({
               'The act, what shows that it is this cause, and what shows that it is not.',
             ),
             minutes: minutesSchema.optional().describe('Of the recheck alone; 10 if not given.'),
+            misses: likelihoodSchema
+              .optional()
+              .describe('How often it comes out otherwise though it is this cause; 0.05 if not given.'),
             elsewhere: likelihoodSchema
               .optional()
               .describe('How often it comes out the same with another cause; 0.01 if not given.'),

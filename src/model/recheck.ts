@@ -6,8 +6,8 @@ export const PROVEN = 'proven';
 export const NOT_IT = 'not-it';
 export const RECHECK_OUTCOMES = [PROVEN, NOT_IT] as const;
 
-/** How often the recheck of a cause comes out for it when it is the cause; common practice, no source. */
-const SEEN_WITH_IT = 0.95;
+/** How often the recheck of a cause comes out otherwise though it is the cause, where the record does not say; common practice, no source. */
+const USUALLY_MISSES = 0.05;
 
 /** How often it comes out so with another cause where the record does not say; common practice, no source. */
 const SEEN_OTHERWISE = 0.01;
@@ -48,17 +48,18 @@ export function recheckOf({ confirm }: Pick<Cause, 'confirm'>): Recheck | undefi
   if (recheck === undefined) return undefined;
   const {
     do: act,
+    misses,
     elsewhere,
     minutes: own,
     also = {},
   } = typeof recheck === 'string'
-    ? { do: recheck, elsewhere: undefined, minutes: undefined, also: undefined }
+    ? { do: recheck, misses: undefined, elsewhere: undefined, minutes: undefined, also: undefined }
     : recheck;
   const withAnother = elsewhere === undefined ? SEEN_OTHERWISE : likelihoodOf(elsewhere);
   return {
     do: act,
     minutes: own ?? (test === undefined ? minutes : undefined) ?? USUAL_MINUTES,
-    withIt: SEEN_WITH_IT,
+    withIt: 1 - (misses === undefined ? USUALLY_MISSES : likelihoodOf(misses)),
     withAnother,
     withThese: Object.fromEntries(Object.entries(also).map(([cause, word]) => [cause, likelihoodOf(word)])),
     withSomethingElse: Math.max(withAnother, LEAST_OTHERWISE),
