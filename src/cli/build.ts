@@ -6,7 +6,7 @@ import './without-telemetry.ts';
 import { rmSync } from 'node:fs';
 import { resolve } from 'node:path';
 import { build as buildWithAstro } from 'astro';
-import { Refusal, readArguments, runCommand } from './command.ts';
+import { readArguments, runCommand } from './command.ts';
 import { nextFolder, prepareSwap, swapIn } from './swap-folder.ts';
 
 const USE = 'npm run site';
@@ -21,8 +21,10 @@ async function build(): Promise<void> {
   try {
     await buildWithAstro({ outDir: next });
   } catch (error) {
+    process.stderr.write(`\n${wordsOf(error)}\nThe site was not built; what is in dist is as it was.\n`);
     rmSync(next, { recursive: true, force: true });
-    throw new Refusal(`${wordsOf(error)}\nThe site was not built; what is in dist is as it was.`);
+    // Pages that are still being made would only fail in turn, each with a message of its own.
+    process.exit(1);
   }
   swapIn(folder);
 }

@@ -20,7 +20,7 @@ export function originText({ from, page, checked, sure }: Provenance): string {
   return [from, page, sure, `checked ${checked}`].filter((part) => part !== undefined).join(', ');
 }
 
-type Usual = Pick<Provenance, 'from' | 'sure' | 'checked'>;
+export type Usual = Pick<Provenance, 'from' | 'sure' | 'checked'>;
 
 /** Where most figures of a vehicle are from, so that it is said once and each figure says only what is otherwise. */
 export function usualOrigin({ figures, torques }: Entry<'vehicle'>['data']): Usual | undefined {
