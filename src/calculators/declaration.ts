@@ -30,6 +30,8 @@ export interface QuantityInput extends InputBase {
   limits: readonly [string, string];
   /** Figure of the chosen vehicle that replaces the default; of a range, which end. */
   figure?: { path: FigurePath; end?: 'low' | 'middle' | 'high' };
+  /** What the open job card has measured of it, if it has: the card's account is the only one. */
+  card?: 'drained' | 'filled';
   /** May be left empty. */
   optional?: boolean;
   /**
@@ -137,6 +139,13 @@ export interface Answer {
   /** What else to know: spread between sources, what was assumed, the caution that belongs to the act. */
   notes: string[];
   pictures?: Picture[];
+  /** What the job card keeps of it as values, where its sentence alone would be one more book. */
+  onCard?: {
+    /** Off the jug, litres. */
+    litres?: { drained: number; filled: number };
+    /** As it is told to the customer. */
+    estimate?: { book: string; price: string; most: string; parts?: string; tax?: string };
+  };
 }
 
 /** A contradiction between fields: no answer, a plain message at the field that should change. */

@@ -41,6 +41,17 @@ export const estimate: Calculator = {
     },
     {
       kind: 'quantity',
+      name: 'tax',
+      label: 'Tax on top, per cent',
+      hint: 'Empty where prices are told without it.',
+      dimension: 'plain',
+      unit: '',
+      default: '',
+      limits: ['0', '100'],
+      optional: true,
+    },
+    {
+      kind: 'quantity',
       name: 'rate',
       label: 'Rate for an hour',
       hint: 'Leave it empty for the time alone.',
@@ -83,13 +94,16 @@ export const estimate: Calculator = {
     const rate = values.optional('rate');
     const parts = values.optional('parts');
     const currency = values.word('currency');
-    const priced = (seconds: number) => money((parts ?? 0) + ((rate ?? 0) * seconds) / 3600, currency);
+    const percent = values.optional('tax');
+    const priced = (seconds: number) =>
+      money(((parts ?? 0) + ((rate ?? 0) * seconds) / 3600) * (1 + (percent ?? 0) / 100), currency);
+    const missing = parts === undefined ? ' without parts' : '';
     const price =
       rate === undefined
         ? ''
         : priced(expected) === priced(nine)
-          ? ` Tell the customer ${priced(expected)}.`
-          : ` Tell the customer ${priced(expected)}, up to ${priced(nine)} if it hides.`;
+          ? ` Tell the customer ${priced(expected)}${missing}.`
+          : ` Tell the customer ${priced(expected)}, up to ${priced(nine)} if it hides${missing && `,${missing}`}.`;
     return {
       sentence: `Book ${clock(booked)}.${price}`,
       tone: 'fine',
@@ -107,6 +121,15 @@ export const estimate: Calculator = {
               },
             ]),
       ],
+      onCard: {
+        estimate: {
+          book: clock(booked),
+          price: rate === undefined ? '' : priced(expected),
+          most: rate === undefined ? '' : priced(nine),
+          ...(parts !== undefined && { parts: money(parts, currency) }),
+          ...(percent !== undefined && { tax: `${percent} %` }),
+        },
+      },
       notes: [
         'An estimate for the cause expected, not a promise: if finding shows another, ring before going on. Taxes as your shop states them.',
       ],
@@ -114,7 +137,7 @@ export const estimate: Calculator = {
   },
   method: {
     formula:
-      'time = finding + repair + extra; booked = nine-in-ten time, up to the next quarter of an hour; price = time × rate + parts',
+      'time = finding + repair + extra; booked = nine-in-ten time, up to the next quarter of an hour; price = (time × rate + parts) × (1 + tax)',
     sources: [
       'minutes of finding: computed from the symptom’s tree and the shares of its causes',
       'minutes of the repair: the procedure on this shelf; common practice, no source',

@@ -50,7 +50,8 @@ export const fillAccount: Calculator = {
       unit: 'l',
       default: '4.0 l',
       limits: ['0 l', '60 l'],
-      figure: { path: 'coolant.drain', end: 'middle' },
+      // What usually comes out is no measurement: the vehicle's figure may not stand here.
+      card: 'drained',
       reading: true,
     },
     {
@@ -61,6 +62,7 @@ export const fillAccount: Calculator = {
       unit: 'l',
       default: '2.3 l',
       limits: ['0 l', '60 l'],
+      card: 'filled',
       reading: true,
     },
     {
@@ -133,6 +135,7 @@ export const fillAccount: Calculator = {
           note: 'jugs, wet walls, a drop beside the funnel; a tenth of the filling never does',
         },
       ],
+      onCard: { litres: { drained: drained * 1e3, filled: values.number('refilled') * 1e3 } },
       notes: [
         'Drained and refilled coolant measured at about the same temperature. Hot coolant fills about a twentieth more room than cold.',
       ],

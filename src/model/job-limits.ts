@@ -6,5 +6,5 @@ export const LITRE_WAYS = ['drained', 'filled', 'topped up after the drive'] as 
 /** Characters of a card's name. */
 export const LONGEST_NAME = 120;
 
-/** Bytes of the largest export that is read: more than any device keeps. */
-export const LARGEST_EXPORT = 8 * 1024 * 1024;
+/** Bytes of the largest export that is read: a few hundred cards, or some dozen with their pictures. */
+export const LARGEST_EXPORT = 64 * 1024 * 1024;

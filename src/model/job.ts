@@ -18,11 +18,52 @@ const answerSchema = z.strictObject({
   answer: words(400).describe('The answer in words.'),
 });
 
+/** Whether an entry stands on the customer's page; without it the entry's kind decides. */
+const forCustomerSchema = z.boolean().optional();
+
 const readingSchema = z.strictObject({
   id: idSchema,
   at: momentSchema,
   what: words(200).describe('What was measured.'),
   value: words(1000).describe('The reading with its unit, or a calculator’s answer.'),
+  customer: forCustomerSchema,
+});
+
+/** A proof run as it stood: before the repair it shows the complaint, after it the proof. */
+const proofSchema = z.strictObject({
+  id: idSchema,
+  at: momentSchema,
+  when: z.enum(['before', 'after']),
+  rows: z
+    .array(
+      z.strictObject({
+        what: words(200),
+        value: words(200),
+        wanted: words(200).describe('What passes, in words.'),
+        passed: z.enum(['pass', 'fail']),
+      }),
+    )
+    .max(50),
+  says: words(1000).describe('The verdict, with what was not done.'),
+});
+
+/** What the counter told the customer about time and money. */
+const estimateSchema = z.strictObject({
+  at: momentSchema,
+  book: words(80).describe('Time to book: nine in ten take no more.'),
+  price: words(80).describe('Expected price; empty when no rate was given.'),
+  most: words(80).describe('Price that nine in ten do not pass.'),
+  parts: words(80).optional().describe('Parts in it; without it no parts were counted.'),
+  tax: words(80).optional().describe('Tax in it, as a rate; without it none was counted.'),
+});
+
+const pictureSchema = z.strictObject({
+  id: idSchema.describe('The picture itself lies beside the card under this name.'),
+  at: momentSchema,
+  what: words(200),
+  wide: z.number().int().min(1).max(10_000),
+  high: z.number().int().min(1).max(10_000),
+  customer: forCustomerSchema,
 });
 
 const litresSchema = z.strictObject({
@@ -38,7 +79,12 @@ const tickSchema = z.strictObject({
   figure: words(80).describe('The torque as it stood on the card, with its unit.'),
 });
 
-const remarkSchema = z.strictObject({ id: idSchema, at: momentSchema, text: words(5000) });
+const remarkSchema = z.strictObject({
+  id: idSchema,
+  at: momentSchema,
+  text: words(5000),
+  customer: forCustomerSchema,
+});
 
 /** A step of a procedure that is done: its number in the record, and its words as they stood then. */
 const doneStepSchema = z.strictObject({
@@ -62,7 +108,18 @@ export const jobSchema = z.strictObject({
   plate: words(40),
   distance: words(40).describe('Odometer, as read.'),
   vehicle: namedSchema.optional(),
+  // Cards from before these fields lack them.
+  customer: words(120).optional().describe('The customer’s name.'),
+  telephone: words(60).optional(),
+  wanted: words(80).optional().describe('When the car is wanted back.'),
+  limit: words(80).optional().describe('What may be spent without ringing first.'),
+  agreed: words(120).optional().describe('The price agreed, in words.'),
+  finished: momentSchema.optional().describe('When the job was finished.'),
   said: words(2000).describe('What the customer said, in his words.'),
+  told: z.array(answerSchema).max(50).optional().describe('What the customer answered at the counter.'),
+  estimate: estimateSchema.optional(),
+  proofs: z.array(proofSchema).max(40).optional(),
+  pictures: z.array(pictureSchema).max(60).optional(),
   complaint: namedSchema.optional(),
   answers: z.array(answerSchema).max(200),
   proven: namedSchema.optional().describe('The cause that was proven.'),
@@ -84,7 +141,7 @@ export const jobSchema = z.strictObject({
     .optional()
     .describe('The cause from whose record the words for the customer were drafted.'),
   'drafted-words': z
-    .strictObject({ found: words(3000), watch: words(3000) })
+    .strictObject({ found: words(3000), watch: words(3000), did: words(3000).optional() })
     .optional()
     .describe('What was drafted: as long as it stands unchanged it goes with its cause.'),
   found: words(3000).describe('For the customer: what was found.'),
@@ -101,6 +158,19 @@ export const jobCardsSchema = z.strictObject({
   notes: z
     .array(z.strictObject({ id: idSchema, note: noteSchema }))
     .describe('Notes that are ready and not yet on the shelf; npm run take-in reads them.'),
+  pictures: z
+    .array(
+      z.strictObject({
+        id: idSchema,
+        jpeg: z
+          .string()
+          .regex(/^[A-Za-z0-9+/]*={0,2}$/)
+          .max(4_000_000),
+      }),
+    )
+    .max(200)
+    .optional()
+    .describe('Pictures of the cards, by the id that stands there.'),
 });
 
 export type Job = z.infer<typeof jobSchema>;

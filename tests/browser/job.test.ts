@@ -372,6 +372,8 @@ describe('on paper', () => {
     const { page } = watched;
     await openCard(page);
     await page.getByLabel('Job: number or name').fill('4711');
+    // The sheets are fetched once the card stands.
+    await page.waitForFunction(() => window.headertank.layOutSheet !== undefined);
     await page.evaluate(() => dispatchEvent(new Event('beforeprint')));
     await page.emulateMedia({ media: 'print' });
     expect(await page.locator('.card-form').isVisible()).toBe(false);
@@ -401,7 +403,7 @@ test('on a phone what came in stands first, empty parts are a line each, and the
   const top = async (label: string) => (await page.getByLabel(label).boundingBox())?.y ?? 0;
   expect(await top('The customer says')).toBeLessThan(await top('Job: number or name'));
   const sheets = page.locator('.to-sheets a:visible');
-  expect(await sheets.allTextContents()).toEqual(['customer', 'card']);
+  expect(await sheets.allTextContents()).toEqual(['customer', 'card', 'take-in']);
   expect((await sheets.first().boundingBox())?.y).toBeLessThan(SIZES.phone.height / 2);
   const open = () => page.locator('details.part[open] > summary').allTextContents();
   expect(await open()).toEqual([]);

@@ -8,6 +8,7 @@ import { isNote, type UnfinishedNote } from '../../src/model/note.ts';
 import { noteText } from '../../src/model/note-file.ts';
 import { isJob, jobs } from '../../src/site/job/page/job-store.ts';
 import { litresSentence } from '../../src/site/job/page/litres.ts';
+import { mergedJobs } from '../../src/site/job/page/merge-jobs.ts';
 import { jobTitle } from '../../src/site/job/page/new-job.ts';
 import { noteFromJob } from '../../src/site/job/page/note-from-job.ts';
 import { exported, imported } from '../../src/site/job/page/transfer.ts';
@@ -93,11 +94,15 @@ test('take-in: each file is taken inside the notes, known, or refused in words',
 test('a file of job cards: whole cards to keep, or a sentence', { timeout: LIMIT }, () => {
   const seen = new Set<boolean>();
   fc.assert(
-    fc.property(spoiltText(CARDS), fc.boolean(), (text, has) => {
-      const result = imported(text, () => (has ? SOUND_JOB : undefined));
+    fc.property(spoiltText(CARDS), (text) => {
+      const result = imported(text);
       seen.add(result.ok);
       if (result.ok)
-        for (const job of result.jobs) expect(isJob(job) && jobSchema.safeParse(job).success).toBe(true);
+        for (const job of result.jobs) {
+          expect(isJob(job) && jobSchema.safeParse(job).success).toBe(true);
+          // Merged with the card that is here it is a whole card still.
+          expect(jobSchema.safeParse(mergedJobs(SOUND_JOB, job)).success).toBe(true);
+        }
       else expect(result.says).toMatch(/^This .*[.!]$/s);
     }),
     runs(1500),

@@ -40,7 +40,7 @@ const ROOMS: Record<string, readonly string[]> = {
   vehicle: [],
   walk: [],
   'road-test': [],
-  job: ['note'],
+  job: ['note', 'vehicle'],
   calculator: ['drawings'],
   // In the browser. The types of what hangs on the window are the features'.
   browser: ['job', 'note', 'vehicle', 'walk'],

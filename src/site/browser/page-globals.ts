@@ -1,8 +1,9 @@
 /** The little that the scripts of one page share. Each island is a script of its own; this hangs on the window. */
 import type { Habit } from '../../model/habit.ts';
+import type { CallQuestions, LayOutSheet, MakeCardPlan, ShowTorques } from '../job/card-parts.ts';
 import type { HandedOver } from '../job/handed-over.ts';
 import type { JobPlan } from '../job/job-plan.ts';
-import type { JobTransfer } from '../job/job-transfer.ts';
+import type { JobDesk, JobTransfer } from '../job/job-transfer.ts';
 import type { NoteCheck } from '../note/note-check.ts';
 import type { VehicleSheet } from '../vehicle/vehicle-sheet.ts';
 import type { MakeKnownList } from '../walk/known-list.ts';
@@ -44,6 +45,8 @@ export interface PageGlobals {
   receiveVehicle(sheet: VehicleSheet): void;
   /** Called by the script that lists the vehicles, where a choice of them waits for it. */
   receiveVehicles?(vehicles: readonly (readonly [id: string, title: string])[]): void;
+  /** Called by the script of a complaint's questions, where the job card waits for them. */
+  receiveCall?(call: CallQuestions): void;
   /** Called by the script of a cause's plan, where the job card waits for it. */
   receivePlan?(plan: JobPlan): void;
   /** Called by the script that holds the sections of a walk, by what they are. */
@@ -60,8 +63,18 @@ export interface PageGlobals {
    * @param waiting its worker; none once it has taken over
    */
   offerVersion?(place: Element, waiting: ServiceWorker | undefined): void;
+  /** There once scripts/job-plan.js is loaded: what a cause asks for, or undefined when this shelf has no plan for it. */
+  cardPlanOf?(cause: string): Promise<MakeCardPlan | undefined>;
+  /** There once scripts/job-plan.js is loaded: the joints of the card's vehicle, to be ticked. */
+  showTorques?: ShowTorques;
+  /** There once scripts/job-papers.js is loaded. */
+  layOutSheet?: LayOutSheet;
+  /** There once scripts/job-pictures.js is loaded: the picture made smaller. @throws when it is no picture */
+  smallerPicture?(file: Blob): Promise<{ blob: Blob; wide: number; high: number }>;
   /** There once scripts/job-transfer.js is loaded. */
   jobTransfer?: JobTransfer;
+  /** There once scripts/job-desk.js is loaded. */
+  jobDesk?: JobDesk;
   /** There once scripts/note-check.js is loaded. */
   noteCheck?: NoteCheck;
   /** There once scripts/hand-over.js is loaded. */

@@ -5,6 +5,7 @@ import {
   hasTyped,
   isAsked,
   isExample,
+  type Outcome,
   type Typed,
   withoutExamples,
   workOut,
@@ -30,6 +31,9 @@ import {
 } from '../calculator/calculator-field.ts';
 import { answerPlace, calculatorForm, IN_STEP, standingText } from '../calculator/calculator-form.ts';
 import { putOnJobCard } from '../job/page/hand-over.ts';
+import { jobs } from '../job/page/job-store.ts';
+import { litreSums } from '../job/page/litres.ts';
+import { openCard } from '../job/page/open-card.ts';
 
 /** Longest text a field is given from an address. */
 const LONGEST = 60;
@@ -59,6 +63,9 @@ class CalculatorPart extends HTMLElement {
   /** Inside a step an example would be taken for this car's figures: none is shown. */
   inStep = false;
   private toCard: HTMLElement | undefined;
+  private outcome: Outcome | undefined;
+  /** Fields that hold what the open card has measured. */
+  private readonly byCard = new Map<string, string>();
   private pause = 0;
   /** A figure of this car stands: an example of a reading beside it would be taken for another, and goes. */
   private readingsOnly = false;
@@ -92,6 +99,24 @@ class CalculatorPart extends HTMLElement {
       window.addEventListener('hashchange', () => this.readAddress());
     }
     this.fill();
+    if (calculator.inputs.some((input) => input.kind === 'quantity' && input.card)) void this.takeFromCard();
+  }
+
+  /** What was measured already stands in its field: two books of one jug would not agree. */
+  private async takeFromCard(): Promise<void> {
+    await jobs.ready();
+    const litres = openCard()?.litres ?? [];
+    const sums = litreSums(litres);
+    for (const input of this.calculator?.inputs ?? []) {
+      if (input.kind !== 'quantity' || !input.card || this.touched.has(input.name)) continue;
+      const has = sums[input.card];
+      if (has === 0) continue;
+      const written = this.written(input, `${has} l`);
+      this.touched.add(input.name);
+      this.byCard.set(input.name, joinField(written));
+      this.put(input.name, written);
+    }
+    if (this.byCard.size > 0) this.show();
   }
 
   /** Inside a step the fields come only now, where the line stands that waited for them. */
@@ -113,9 +138,10 @@ class CalculatorPart extends HTMLElement {
       'To the job card',
       () => {
         this.querySelector('.on-card')?.remove();
-        const line = putOnJobCard({
-          reading: { what: calculator.title, value: sentence.textContent ?? '' },
-        });
+        const reading = { what: calculator.title, value: sentence.textContent ?? '' };
+        const values = this.outcome?.ok ? this.outcome.answer.onCard : undefined;
+        // An estimate has its own place on the card; every other answer is a reading as well.
+        const line = putOnJobCard({ ...(values?.estimate ? {} : { reading }), ...values });
         line.classList.add('on-card');
         place.append(line);
       },
@@ -306,6 +332,7 @@ class CalculatorPart extends HTMLElement {
     const given = { person: this.touched, vehicle: this.byVehicle };
     const values = withoutExamples(calculator, this.values(), given);
     const outcome = workOut(calculator, values, window.headertank.habit);
+    this.outcome = outcome;
     const example = isExample(calculator, values, given);
     const waits = example && this.inStep;
     const faults = new Map(outcome.ok ? [] : outcome.faults.map(({ name, message }) => [name, message]));
@@ -395,6 +422,8 @@ class CalculatorPart extends HTMLElement {
   /** Whether the figure in a field is the chosen vehicle's. */
   private originOf(input: Input): string | undefined {
     const { vehicle } = window.headertank;
+    const card = this.byCard.get(input.name);
+    if (card !== undefined && card === joinField(this.taken(input.name))) return 'From the job card.';
     if (vehicle && this.byVehicle.has(input.name) && !this.touched.has(input.name))
       return `From ${vehicle.title}.`;
     if (!vehicle || input.kind !== 'quantity' || !input.figure) return undefined;

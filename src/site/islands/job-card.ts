@@ -1,10 +1,12 @@
-/** The job card: several on one device, kept at every key, printed as sheets, carried on as JSON or as a note. */
+/** The job card: several on one device, kept at every key, printed as sheets, carried on as a file, a code or a note. */
 import type { Job } from '../../model/job.ts';
 import { merged } from '../browser/device-store.ts';
 import { newId } from '../browser/ids.ts';
 import { keepsAnything } from '../browser/open-keeper.ts';
-import type { JobPlan } from '../job/job-plan.ts';
+import type { DatabaseName } from '../browser/storage-names.ts';
+import { cardForCall, showCall } from '../job/page/card-call.ts';
 import { withKnownDraft } from '../job/page/draft.ts';
+import { didDraft } from '../job/page/for-customer.ts';
 import { briefOf, jobs, openJobId, setOpenJob } from '../job/page/job-store.ts';
 import { heldTyped, holdTyped, releaseTyped, type Typed } from '../job/page/job-typed.ts';
 import { newJob } from '../job/page/new-job.ts';
@@ -14,8 +16,13 @@ import { switchTo } from '../job/page/open-card.ts';
 import { keepOpenJob } from '../job/page/open-job.ts';
 import { drafts } from '../note/page/note-drafts.ts';
 import '../browser/page-globals.ts';
+import { afterPaint } from '../browser/after-paint.ts';
 import { button, element } from '../browser/element.ts';
 import { followFields, unkeptWarning } from '../browser/kept-fields.ts';
+import { loadScript } from '../browser/load-script.ts';
+import { takeSearched } from '../browser/searched.ts';
+import type { CardPlan, MakeCardPlan } from '../job/card-parts.ts';
+import type { DeskCard } from '../job/job-transfer.ts';
 import type { CardOnPage } from '../job/page/card-on-page.ts';
 import {
   addLitres,
@@ -23,26 +30,47 @@ import {
   addReading,
   addRemark,
   enterAdds,
-  showLitres,
-  showOpen,
-  showReadings,
-  showRemarks,
+  showEntries,
+  takePictures,
 } from '../job/page/job-card-entries.ts';
-import { showAnswers, showCards, showVehicle } from '../job/page/job-card-head.ts';
+import { showAnswers, showCards, showFinished, showVehicle } from '../job/page/job-card-head.ts';
 import { layOut, sheetCalled, showSheet } from '../job/page/job-card-sheets.ts';
-import { showTorques } from '../job/page/job-card-torques.ts';
-import { askClear, askRemove, exportCards, takeFile } from '../job/page/job-card-transfer.ts';
-import { loadPlan, PlanForCard } from '../job/page/plan-for-card.ts';
+import {
+  askClear,
+  askRemove,
+  exportCards,
+  finish,
+  loadDesk,
+  takeFile,
+  takeIn,
+} from '../job/page/job-card-transfer.ts';
+import { tellRoom } from '../job/page/room.ts';
 
-const TEXTS = ['name', 'plate', 'distance', 'said', 'found', 'did', 'watch'] as const;
+const TEXTS = [
+  'name',
+  'plate',
+  'distance',
+  'customer',
+  'telephone',
+  'wanted',
+  'limit',
+  'agreed',
+  'said',
+  'found',
+  'did',
+  'watch',
+] as const;
 type TextName = (typeof TEXTS)[number];
 
 /** Where the card is not laid out beside itself: the width at which pages/job.astro does so. */
 const IN_ONE_COLUMN = matchMedia('(max-width: 69.99rem)');
 
+const textsOf = (job: Job) =>
+  Object.fromEntries(TEXTS.map((name) => [name, job[name] ?? ''])) as Record<TextName, string>;
+
 /** The card with what was typed in a field; what another window wrote there since stands in a remark. */
 function withTyped(now: Job, name: TextName, { seen, text: typed }: Typed): Job {
-  const { text, other } = merged(seen, now[name], typed);
+  const { text, other } = merged(seen, now[name] ?? '', typed);
   const next = { ...now, [name]: text };
   if (other === undefined) return next;
   const remark = {
@@ -53,14 +81,15 @@ function withTyped(now: Job, name: TextName, { seen, text: typed }: Typed): Job 
   return { ...next, remarks: [...next.remarks, remark] };
 }
 
-class JobCard extends HTMLElement implements CardOnPage {
+class JobCard extends HTMLElement implements CardOnPage, DeskCard {
   job: Job = newJob();
-  /** What this window last saw kept. */
-  private seen: Job = this.job;
+  /** What this window last saw kept in the fields. */
+  private seen = textsOf(this.job);
   /** What the proven cause asks for, once it is there; undefined for a cause this shelf has no plan for. */
-  private plan: { cause: string; plan: JobPlan | undefined } | undefined;
+  private plan: { cause: string; make: MakeCardPlan | undefined } | undefined;
   /** Changes on their way to the device. */
   private writing = 0;
+  private isRoomTold = false;
 
   connectedCallback() {
     this.querySelector('fieldset')?.removeAttribute('disabled');
@@ -84,16 +113,37 @@ class JobCard extends HTMLElement implements CardOnPage {
       this.showAll();
       void this.draft();
     });
-    this.input('.import').addEventListener('change', () => takeFile(this));
+    this.input('.import').addEventListener('change', () => void takeFile(this));
+    this.input('.picture-file').addEventListener('change', () => void takePictures(this));
+    this.input('.find-card').addEventListener('input', () => showCards(this));
     void this.begin();
   }
 
   private async begin(): Promise<void> {
     await Promise.all([jobs.ready(), drafts.ready()]);
     await this.bringTyped();
+    await this.callIn();
     this.readAddress();
     this.dataset.live = '';
     if (!(await keepsAnything())) this.tellUnkept();
+    else this.tellRoom();
+    // A card that is printed is laid out at once, without time to fetch anything.
+    afterPaint()(
+      () => void loadScript('job-papers').catch(() => undefined),
+      // The torques of the vehicle, whether a cause is proven or not.
+      () =>
+        void loadScript('job-plan').then(
+          () => this.showAll(),
+          () => undefined,
+        ),
+    );
+  }
+
+  /** Said once there is a card: before that there is nothing to keep. */
+  private tellRoom(): void {
+    if (this.isRoomTold || jobs.list().length === 0) return;
+    this.isRoomTold = true;
+    void tellRoom(this);
   }
 
   private presses(): [string, () => void][] {
@@ -104,9 +154,13 @@ class JobCard extends HTMLElement implements CardOnPage {
       ['.add-litres', () => addLitres(this)],
       ['.add-remark', () => addRemark(this)],
       ['.add-open', () => addOpen(this)],
-      ['.to-note', () => this.makeNote()],
-      ['.export-one', () => exportCards(this, [this.job])],
-      ['.export-all', () => exportCards(this, jobs.list())],
+      ['.to-note', () => void this.makeNote()],
+      ['.finish', () => void finish(this)],
+      ['.share-card', () => void loadDesk(this, (desk) => desk.share(this))],
+      ['.show-code', () => void loadDesk(this, (desk) => desk.showCode(this))],
+      ['.read-code', () => void loadDesk(this, (desk) => desk.readCode(this))],
+      ['.export-one', () => void exportCards(this, [this.job])],
+      ['.export-all', () => void exportCards(this, jobs.list())],
       ['.import-cards', () => this.input('.import').click()],
       ['.remove-card', () => askRemove(this)],
       ['.clear-all', () => askClear(this)],
@@ -130,28 +184,46 @@ class JobCard extends HTMLElement implements CardOnPage {
     return this.querySelector(`[name="${name}"]`);
   }
 
+  /** `#call=<complaint>` begins a card for a call, with the words that were searched for; from then on the address is the card's. */
+  private async callIn(): Promise<void> {
+    const symptom = /^#call=([a-z0-9-]*)$/.exec(location.hash);
+    if (!symptom) return;
+    const job = await cardForCall(symptom[1] ?? '', takeSearched());
+    history.replaceState(null, '', `#${job.id}`);
+    this.job = job;
+    if (job.complaint || job.said !== '') await this.change((now) => now);
+    this.take(jobs.get(job.id) ?? job);
+  }
+
   /** `#<card>` opens a card, `#<card>/customer` its sheet; without either the open card, or a new one. */
   readAddress(): void {
     const [id = '', sheet] = location.hash.slice(1, 200).split('/');
-    const job = jobs.get(id) ?? jobs.get(openJobId() ?? '') ?? jobs.list()[0];
-    this.take(job ?? newJob());
-    showSheet(this, sheetCalled(sheet));
+    // A place of this page is no card: the way to it leaves the card as it is.
+    if (id !== '' && document.getElementById(id)) return;
+    if (id === this.job.id && id !== '') {
+      void showSheet(this, sheetCalled(sheet));
+      if (!jobs.get(id)) return;
+    }
+    const job = jobs.get(id) ?? jobs.get(openJobId() ?? '') ?? jobs.list().find(({ finished }) => !finished);
+    if (job === undefined || job.id !== this.job.id || !('live' in this.dataset)) this.take(job ?? newJob());
+    void showSheet(this, sheetCalled(sheet));
   }
 
   open(job: Job): void {
     history.pushState(null, '', `#${job.id}`);
     this.take(job);
-    showSheet(this, undefined);
-    this.field('name')?.focus();
+    void showSheet(this, undefined);
+    this.field('said')?.focus();
   }
 
   private take(job: Job): void {
     this.job = job;
-    this.seen = job;
-    switchTo(jobs.get(job.id));
+    this.seen = textsOf(job);
+    // A finished card is looked at; what is worked on is none of it.
+    if (!job.finished) switchTo(jobs.get(job.id));
     for (const name of TEXTS) {
       const field = this.field(name);
-      if (field) field.value = job[name];
+      if (field) field.value = this.seen[name];
     }
     this.showAll();
     for (const part of this.parts()) part.open = 'filled' in part.dataset || !IN_ONE_COLUMN.matches;
@@ -170,8 +242,7 @@ class JobCard extends HTMLElement implements CardOnPage {
     }
   }
 
-  /** Reads what is kept, changes it, keeps it. */
-  async change(change: (job: Job) => Job): Promise<boolean> {
+  async change(change: (job: Job) => Job, others?: ReadonlyMap<DatabaseName, unknown>): Promise<boolean> {
     const { vehicle } = window.headertank;
     // A card that begins with a vehicle chosen is that vehicle's.
     const start =
@@ -180,14 +251,16 @@ class JobCard extends HTMLElement implements CardOnPage {
         : this.job;
     if (location.hash === '') history.replaceState(null, '', `#${start.id}`);
     this.writing += 1;
-    const stays = await jobs.change(start.id, start, change);
+    const stays = await jobs.change(start.id, start, change, others);
     this.writing -= 1;
     if (stays) this.place('.unkept').replaceChildren();
     else this.tellUnkept();
     // Another card may be on the page by now.
     if (this.job.id !== start.id) return stays;
     this.job = jobs.get(start.id) ?? this.job;
-    if (stays) setOpenJob(start.id);
+    if (stays && !this.job.finished) setOpenJob(start.id);
+    if (stays) this.tellRoom();
+    this.followDid();
     this.showAll();
     return stays;
   }
@@ -198,7 +271,7 @@ class JobCard extends HTMLElement implements CardOnPage {
     const text = this.field(name)?.value ?? '';
     const typed = { id: this.job.id, field: name, seen: this.seen[name], text };
     holdTyped(typed);
-    keepOpenJob(briefOf({ ...this.job, [name]: text }));
+    if (!this.job.finished) keepOpenJob(briefOf({ ...this.job, [name]: text }));
     this.seen = { ...this.seen, [name]: text };
     if (await this.change((now) => withTyped(now, name, typed))) releaseTyped(typed);
   }
@@ -214,10 +287,10 @@ class JobCard extends HTMLElement implements CardOnPage {
   }
 
   private changedElsewhere(): void {
-    if (this.writing > 0) return;
+    if (this.writing > 0 || !('live' in this.dataset)) return;
     const now = jobs.get(this.job.id);
     if (now && now.changed !== this.job.changed) {
-      const taken = followFields(TEXTS, (name) => this.field(name), now);
+      const taken = followFields(TEXTS, (name) => this.field(name), textsOf(now));
       this.seen = { ...this.seen, ...Object.fromEntries(taken) };
       this.job = now;
     }
@@ -228,21 +301,20 @@ class JobCard extends HTMLElement implements CardOnPage {
     this.place('.unkept').replaceChildren(
       unkeptWarning(
         'The card is only on this page: export it or print it before you leave. ',
-        button('Export it now', () => exportCards(this, [this.job])),
+        button('Export it now', () => void exportCards(this, [this.job])),
       ),
     );
   }
 
   showAll(): void {
     showCards(this);
+    showFinished(this);
     showVehicle(this);
+    void showCall(this);
     showAnswers(this);
     this.showPlan();
-    showOpen(this);
-    showReadings(this);
-    showLitres(this);
-    showTorques(this);
-    showRemarks(this);
+    showEntries(this);
+    window.headertank.showTorques?.(this);
     this.unfoldFilled();
   }
 
@@ -256,10 +328,10 @@ class JobCard extends HTMLElement implements CardOnPage {
     return vehicle && vehicle.id === this.job.vehicle?.id ? vehicle : undefined;
   }
 
-  get planned(): PlanForCard | undefined {
+  get planned(): CardPlan | undefined {
     const { proven } = this.job;
-    const plan = this.plan?.cause === proven?.id ? this.plan?.plan : undefined;
-    return plan && new PlanForCard(plan, this.ownVehicle);
+    const make = this.plan?.cause === proven?.id ? this.plan?.make : undefined;
+    return make?.(this.ownVehicle);
   }
 
   private showPlan(): void {
@@ -268,15 +340,8 @@ class JobCard extends HTMLElement implements CardOnPage {
     for (const link of this.querySelectorAll<HTMLElement>('.parts-sheet')) link.hidden = !proven;
     if (!proven) return;
     if (this.plan?.cause !== proven.id) {
-      this.plan = { cause: proven.id, plan: undefined };
-      loadPlan(proven.id).then((plan) => {
-        if (this.plan?.cause !== proven.id) return;
-        this.plan = { cause: proven.id, plan };
-        this.showAll();
-        void this.draft();
-        const [, sheet] = location.hash.slice(1, 200).split('/');
-        if (sheet === 'parts') showSheet(this, 'parts');
-      });
+      this.plan = { cause: proven.id, make: undefined };
+      void this.loadPlan(proven.id);
     }
     const planned = this.planned;
     this.place('.plan').replaceChildren(
@@ -284,6 +349,17 @@ class JobCard extends HTMLElement implements CardOnPage {
         element('p', { class: 'soft' }, `No plan for “${proven.title}” can be had from this shelf just now.`),
       ]),
     );
+  }
+
+  private async loadPlan(cause: string): Promise<void> {
+    await loadScript('job-plan').catch(() => undefined);
+    const make = await window.headertank.cardPlanOf?.(cause);
+    if (this.plan?.cause !== cause) return;
+    this.plan = { cause, make };
+    this.showAll();
+    await this.draft();
+    const [, sheet] = location.hash.slice(1, 200).split('/');
+    if (sheet === 'parts') void showSheet(this, 'parts');
   }
 
   /** Words for the customer are drafted once for a cause, into fields nobody has written in. */
@@ -300,24 +376,58 @@ class JobCard extends HTMLElement implements CardOnPage {
     const { vehicle } = this.job;
     const waits = window.headertank.vehicle === undefined && vehicle !== undefined && isOnShelf(vehicle.id);
     if (waits) return;
-    const { drafts } = planned;
+    const { found, watch } = planned.drafts;
     const before = jobs.get(this.job.id);
     await this.change((job) => ({
       ...job,
-      found: job.found || drafts.found,
-      watch: job.watch || drafts.watch,
+      found: job.found || found,
+      watch: job.watch || watch,
       drafted: proven.id,
-      'drafted-words': { found: drafts.found, watch: drafts.watch },
+      'drafted-words': { ...job['drafted-words'], found, watch },
     }));
-    for (const name of ['found', 'watch'] as const) {
-      const field = this.field(name);
-      if (field && before?.[name] === '') field.value = this.job[name];
-      this.seen = { ...this.seen, [name]: this.job[name] };
-    }
+    for (const name of ['found', 'watch'] as const) if (before?.[name] === '') this.put(name, this.job[name]);
+  }
+
+  /** What was done is drafted from steps and torques as they are ticked, as long as nobody has written his own words. */
+  private followDid(): void {
+    const { did, 'drafted-words': draft } = this.job;
+    const now = didDraft(this.job);
+    const drafted = draft?.did ?? '';
+    if (now === drafted || did !== drafted) return;
+    this.put('did', now);
+    void this.change((job) => ({
+      ...job,
+      did: now,
+      'drafted-words': { found: '', watch: '', ...job['drafted-words'], did: now },
+    }));
+  }
+
+  private put(name: TextName, text: string): void {
+    const field = this.field(name);
+    if (field) field.value = text;
+    this.seen = { ...this.seen, [name]: text };
+  }
+
+  takeText(text: string, from: string): Promise<string> {
+    return takeIn(this, text, from);
   }
 
   say(selector: string, text: string): void {
     this.place(selector).textContent = text;
+  }
+
+  fault(selector: string, text: string, fields: readonly HTMLElement[]): void {
+    const says = this.place(selector);
+    for (const field of this.querySelectorAll(`[aria-describedby="${says.id}"]`))
+      field.removeAttribute('aria-invalid');
+    // Taken away first, so that the same words are said again.
+    says.textContent = '';
+    if (text === '') return;
+    for (const field of fields) field.setAttribute('aria-invalid', 'true');
+    fields[0]?.focus();
+    requestAnimationFrame(() => {
+      says.textContent = text;
+    });
   }
 
   private async makeNote(): Promise<void> {

@@ -1,5 +1,6 @@
-/** Job cards as a file and back: loaded when the first are exported or imported, since the checker weighs more than all the rest. */
-import '../browser/page-globals.ts';
+/** Cards off this device and onto it, fetched when somebody exports or takes in. */
+import { mergedJobs } from '../job/page/merge-jobs.ts';
 import { exported, imported } from '../job/page/transfer.ts';
+import '../browser/page-globals.ts';
 
-window.headertank.jobTransfer = { exported, imported };
+window.headertank.jobTransfer = { exported, imported, merged: mergedJobs };

@@ -2,6 +2,7 @@
 
 import { KINDS } from '../../model/kinds.ts';
 import { button, element } from '../browser/element.ts';
+import { keepSearched } from '../browser/searched.ts';
 import type { PartingQuestion } from '../search/complaint-data.ts';
 import type { Answer } from '../search/page/engine.ts';
 import { kindOptions } from '../search/page/kind-choice.ts';
@@ -69,6 +70,7 @@ class Search extends HTMLElement {
       const now = this.#input?.value.length ?? 0;
       const isTyping = Math.abs(now - length) <= 1;
       length = now;
+      keepSearched(this.#input?.value ?? '');
       this.#recognise();
       clearTimeout(this.#timer);
       this.#timer = window.setTimeout(() => this.#search(), isTyping ? PAUSE : 0);

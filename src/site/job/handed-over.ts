@@ -7,4 +7,9 @@ export interface HandedOver {
   /** The cause the walk has proven; a walk that stands before its end has none. */
   proven?: Job['proven'];
   reading?: { what: string; value: string };
+  /** A proof run; when it was, the reader says. */
+  proof?: Omit<NonNullable<Job['proofs']>[number], 'id' | 'at'>;
+  estimate?: Omit<NonNullable<Job['estimate']>, 'at'>;
+  /** Sums off the jug, litres: the card's account says the same from then on. */
+  litres?: { drained: number; filled: number };
 }

@@ -128,8 +128,8 @@ export function estimateAddress(
     'find-nine': whole(find.nineInTen),
     repair: whole(repair),
     extra: whole(extra),
-    // What the parts cost nobody knows yet; the example's figure would stand in the price.
-    parts: '0',
+    // What the parts cost nobody knows yet: the price says that it is without them.
+    parts: '',
   });
   return `/calculators/estimate.html#${fields}`;
 }

@@ -1,8 +1,6 @@
 /** Words for the customer that the site has drafted, and whether they still stand as they were drafted. */
 import type { Job } from '../../../model/job.ts';
-
-/** What was drafted, as long as the card keeps it. */
-export type Draft = NonNullable<Job['drafted-words']>;
+import type { Draft } from '../card-parts.ts';
 
 /**
  * The card with what was drafted on it. Cards of before kept from which cause the words were drafted, but not the words: nothing
@@ -13,7 +11,8 @@ export type Draft = NonNullable<Job['drafted-words']>;
  */
 export function withKnownDraft(job: Job, wordings: readonly Draft[]): Job {
   if (job.drafted === undefined || job['drafted-words']) return job;
-  const drafted = (name: keyof Draft) => wordings.find((each) => each[name] === job[name])?.[name] ?? '';
+  const drafted = (name: 'found' | 'watch') =>
+    wordings.find((each) => each[name] === job[name])?.[name] ?? '';
   const words = { found: drafted('found'), watch: drafted('watch') };
   return words.found === '' && words.watch === '' ? job : { ...job, 'drafted-words': words };
 }
@@ -21,5 +20,5 @@ export function withKnownDraft(job: Job, wordings: readonly Draft[]): Job {
 /** The card without what was drafted. Words somebody has changed are his and stay. */
 export function withoutDraft({ drafted: _, 'drafted-words': draft, ...job }: Job): Job {
   const undrafted = (name: keyof Draft) => (job[name] === draft?.[name] ? '' : job[name]);
-  return { ...job, found: undrafted('found'), watch: undrafted('watch') };
+  return { ...job, found: undrafted('found'), watch: undrafted('watch'), did: undrafted('did') };
 }

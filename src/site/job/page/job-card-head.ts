@@ -1,22 +1,39 @@
-/** What stands above everything that is written on the card: the cards there are, this one's vehicle, complaint and answers. */
-import { stillOpen } from './follow-up.ts';
-import { jobs } from './job-store.ts';
-import { jobTitle } from './new-job.ts';
-import { isOnShelf } from './on-shelf.ts';
+/** What stands above everything that is written on the card: the cards there are, this one's car, complaint and answers. */
+import { dayText } from '../../../model/day.ts';
+import type { Job } from '../../../model/job.ts';
 import '../../browser/page-globals.ts';
 import { button, element } from '../../browser/element.ts';
 import { saveFile } from '../../browser/save-file.ts';
 import type { CardOnPage } from './card-on-page.ts';
+import { stillOpen } from './follow-up.ts';
+import { priceLines } from './for-customer.ts';
 import { sheetLinks } from './job-card-sheets.ts';
+import { jobs } from './job-store.ts';
+import { jobTitle } from './new-job.ts';
+import { isOnShelf } from './on-shelf.ts';
+import { earlierJobs, isCalled } from './same-car.ts';
 
-/** The cards of this device, and what can be done with them. */
+/** Cards that stand in the list unasked. */
+const MOST = 8;
+
+/** The cards of this device, those in work first, and what can be done with them. */
 export function showCards(card: CardOnPage): void {
   const all = jobs.list();
-  const rows = all.map((job) => {
+  const typed = card.input('.find-card').value.trim();
+  const found = all.filter((job) => isCalled(job, typed));
+  const sorted = [...found.filter(({ finished }) => !finished), ...found.filter(({ finished }) => finished)];
+  const shown = typed === '' ? sorted.slice(0, MOST) : sorted;
+  const rows = shown.map((job) => {
     const open = stillOpen(job);
     const link = element('a', { href: `#${job.id}` }, jobTitle(job));
     if (job.id === card.job.id) link.setAttribute('aria-current', 'true');
-    return element('li', {}, link, open.length > 0 ? ` Still open: ${open.join('; ')}` : '');
+    return element(
+      'li',
+      {},
+      link,
+      job.finished ? ' finished' : '',
+      open.length > 0 ? ` Still open: ${open.join('; ')}` : '',
+    );
   });
   const lost = jobs.unreadable().map(({ id, text }) =>
     element(
@@ -27,10 +44,36 @@ export function showCards(card: CardOnPage): void {
     ),
   );
   card.place('.cards').replaceChildren(...rows, ...lost);
-  card.place('.has-cards').hidden = rows.length + lost.length === 0;
+  card.place('.has-cards').hidden = all.length + lost.length === 0;
+  card.place('.find-line').hidden = all.length < 3;
+  card.say('.cards-more', moreCards(found.length, shown.length, typed));
   for (const name of ['.export-all', '.clear-all']) card.place(name).hidden = all.length === 0;
-  card.place('.remove-card').hidden = !jobs.get(card.job.id);
+  const isKept = jobs.get(card.job.id) !== undefined;
+  card.place('.remove-card').hidden = !isKept;
+  card.place('.finish').hidden = !isKept || card.job.finished !== undefined;
   for (const [sheet, link] of sheetLinks(card)) link.href = `#${card.job.id}/${sheet}`;
+}
+
+function moreCards(found: number, shown: number, typed: string): string {
+  if (typed !== '') return found === 0 ? `No card here answers to “${typed}”.` : `${found} found.`;
+  return found > shown ? `And ${found - shown} more: type a part of the plate or the name.` : '';
+}
+
+/** Says that a job is finished, with the way back. */
+export function showFinished(card: CardOnPage): void {
+  const { finished } = card.job;
+  card.place('.finished').replaceChildren(
+    ...(finished
+      ? [
+          element(
+            'p',
+            { class: 'note-line' },
+            `Finished ${dayText(finished)}. Walks and calculators put nothing on it any more. `,
+            button('Open it again', () => void card.change(({ finished: _, ...job }) => job)),
+          ),
+        ]
+      : []),
+  );
 }
 
 /** Vehicle and complaint, with ways to their pages. */
@@ -54,6 +97,55 @@ export function showVehicle(card: CardOnPage): void {
   card
     .place('.complaint')
     .replaceChildren(complaint ? link('symptoms', complaint) : 'none yet; a walk brings it along');
+  showEarlier(card);
+  card.say('.price', priceLines({ ...card.job, agreed: '' }).join(' '));
+}
+
+/** Earlier jobs of the same car, and what is known of it from them. */
+function showEarlier(card: CardOnPage): void {
+  const { job } = card;
+  const earlier = earlierJobs(job, jobs.list());
+  const [last] = earlier;
+  const rows = earlier.map((each) => {
+    const what = [each.complaint?.title, each.proven && `proven: ${each.proven.title}`].filter(Boolean);
+    return element(
+      'li',
+      {},
+      element('a', { href: `#${each.id}` }, dayText(each.opened)),
+      ` ${what.join('; ') || each.said.slice(0, 80) || 'no complaint written'}`,
+    );
+  });
+  const isMissing = last && ((!job.customer && last.customer) || (!job.vehicle && last.vehicle));
+  card
+    .place('.earlier')
+    .replaceChildren(
+      ...(last
+        ? [
+            element('p', {}, element('b', {}, 'This car was here before')),
+            element('ul', { class: 'plain-list' }, ...rows),
+            ...(isMissing
+              ? [
+                  button(
+                    'Take over customer and vehicle',
+                    () => void card.change((now) => withCar(now, last)),
+                    'quiet',
+                  ),
+                ]
+              : []),
+          ]
+        : []),
+    );
+}
+
+/** The card with the customer and the vehicle of an earlier one, where it has none. */
+function withCar(job: Job, { customer, telephone, vehicle }: Job): Job {
+  const who = { customer: job.customer || customer, telephone: job.telephone || telephone };
+  return {
+    ...job,
+    ...(who.customer && { customer: who.customer }),
+    ...(who.telephone && { telephone: who.telephone }),
+    ...(vehicle && !job.vehicle && { vehicle }),
+  };
 }
 
 /** What a walk has asked and proven. */

@@ -1,10 +1,10 @@
 /** The sheets a card becomes, on its page: links to them, and the one that is shown or printed. */
-
+import '../../browser/page-globals.ts';
+import { loadScript } from '../../browser/load-script.ts';
+import { unfetched } from '../../browser/unfetched.ts';
+import { SHEETS, type Sheet } from '../card-parts.ts';
 import type { CardOnPage } from './card-on-page.ts';
-import { cardPaper, customerPaper, type Letterhead, partsPaper } from './paper.ts';
-
-const SHEETS = ['card', 'customer', 'parts'] as const;
-export type Sheet = (typeof SHEETS)[number];
+import { picturesOf, readPictures } from './card-pictures.ts';
 
 /** The sheet an address asks for by its name, if there is one. */
 export function sheetCalled(name: string | undefined): Sheet | undefined {
@@ -20,9 +20,12 @@ export function sheetLinks(card: CardOnPage): [Sheet, HTMLAnchorElement][] {
 }
 
 /** Shows a sheet in place of the form; without one the form. */
-export function showSheet(card: CardOnPage, sheet: Sheet | undefined): void {
+export async function showSheet(card: CardOnPage, sheet: Sheet | undefined): Promise<void> {
   card.dataset.view = sheet ?? 'form';
   if (sheet === undefined) return;
+  await Promise.all([loadScript('job-papers').catch(() => undefined), picturesOf(card.job)]);
+  // Meanwhile the reader may have gone back.
+  if (card.dataset.view !== sheet) return;
   layOut(card, sheet);
   card.querySelector<HTMLAnchorElement>('.back')?.setAttribute('href', `#${card.job.id}`);
   card.querySelector<HTMLElement>('.paper h2')?.focus({ preventScroll: true });
@@ -31,16 +34,8 @@ export function showSheet(card: CardOnPage, sheet: Sheet | undefined): void {
 
 /** Writes a sheet anew from the card as it is. */
 export function layOut(card: CardOnPage, sheet: Sheet): void {
-  const head = letterhead(card);
-  const papers = {
-    customer: () => customerPaper(card.job, head),
-    card: () => cardPaper(card.job, head),
-    parts: () => partsPaper(card.job, head, card.planned?.parts ?? []),
-  };
-  card.place('.paper').replaceChildren(...papers[sheet]());
-}
-
-function letterhead(card: CardOnPage): Letterhead {
   const { shop = '', hours = '', footer = '' } = card.dataset;
-  return { shop, hours, footer };
+  const more = { parts: card.planned?.parts ?? [], pictures: readPictures(card.job) };
+  const nodes = window.headertank.layOutSheet?.(sheet, card.job, { shop, hours, footer }, more);
+  card.place('.paper').replaceChildren(...(nodes ?? [unfetched('The sheets')]));
 }

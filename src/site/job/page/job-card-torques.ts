@@ -4,10 +4,10 @@ import { quantityText } from '../../../model/show-quantity.ts';
 import { besidesTorque } from '../../../model/torque-stages.ts';
 import '../../browser/page-globals.ts';
 import { element } from '../../browser/element.ts';
-import type { CardOnPage } from './card-on-page.ts';
+import type { TorqueCard } from '../card-parts.ts';
 
 /** The joints of this repair first, the rest of the vehicle's behind them. */
-export function showTorques(card: CardOnPage): void {
+export function showTorques(card: TorqueCard): void {
   const own = card.ownVehicle;
   const { torques } = card.job;
   const has = (joint: Joint) => joint in torques || own?.figures[`torque.${joint}`] !== undefined;
@@ -38,7 +38,7 @@ export function showTorques(card: CardOnPage): void {
       : 'The torques of the vehicle stand here to be ticked once it is chosen and taken onto the card.';
 }
 
-function torqueRow(card: CardOnPage, joint: Joint): HTMLElement {
+function torqueRow(card: TorqueCard, joint: Joint): HTMLElement {
   const { torques } = card.job;
   const own = card.ownVehicle;
   const figure = own?.figures[`torque.${joint}`];
@@ -55,8 +55,8 @@ function torqueRow(card: CardOnPage, joint: Joint): HTMLElement {
   return element('li', {}, element('label', { class: 'tick' }, box, element('span', {}, ...words)));
 }
 
-function tick(card: CardOnPage, joint: Joint, on: boolean, figure: string): void {
-  card.change((job) => {
+function tick(card: TorqueCard, joint: Joint, on: boolean, figure: string): void {
+  void card.change((job) => {
     const { [joint]: _, ...rest } = job.torques;
     const tick = { at: new Date().toISOString(), what: JOINTS[joint].label, figure };
     return { ...job, torques: on ? { ...rest, [joint]: tick } : rest };

@@ -28,6 +28,14 @@ export function isJob(value: unknown): value is Job {
     Object.values(value.torques).every((each) => hasTexts(each, 'what', 'figure') && isMoment(each.at)) &&
     isMissingOr(value.steps, (steps) => isFields(steps) && Object.values(steps).every(isStepsOf)) &&
     isMissingOr(value.open, (open) => isListOf(open, isOpenItem)) &&
+    [value.customer, value.telephone, value.wanted, value.limit, value.agreed].every((each) =>
+      isMissingOr(each, isText),
+    ) &&
+    isMissingOr(value.finished, isMoment) &&
+    isMissingOr(value.told, (told) => isListOf(told, (each) => hasTexts(each, 'key', 'asked', 'answer'))) &&
+    isMissingOr(value.estimate, (each) => hasTexts(each, 'book', 'price', 'most')) &&
+    isMissingOr(value.proofs, (proofs) => isListOf(proofs, isProof)) &&
+    isMissingOr(value.pictures, (pictures) => isListOf(pictures, isPicture)) &&
     isMissingOr(value.drafted, isText) &&
     isMissingOr(value['drafted-words'], (draft) => hasTexts(draft, 'found', 'watch'))
   );
@@ -42,6 +50,18 @@ function isStepsOf(value: unknown): boolean {
     hasTexts(value, 'title') &&
     isListOf(value.done, (each) => hasTexts(each, 'what') && Number.isFinite(each.step))
   );
+}
+
+function isProof(value: unknown): boolean {
+  return (
+    hasTexts(value, 'id', 'when', 'says') &&
+    isMoment(value.at) &&
+    isListOf(value.rows, (each) => hasTexts(each, 'what', 'value', 'wanted', 'passed'))
+  );
+}
+
+function isPicture(value: unknown): boolean {
+  return hasTexts(value, 'id', 'what') && isMoment(value.at) && Number.isFinite(value.wide);
 }
 
 function isOpenItem(value: unknown): boolean {

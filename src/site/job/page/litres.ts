@@ -7,10 +7,15 @@ export interface LitreSums {
   filled: number;
 }
 
+/** Litres to the hundredth, finer than any jug. */
+export function rounded(litres: number): number {
+  return Math.round(litres * 100) / 100;
+}
+
 /** Sums in litres, free of the dust that adding decimals leaves. */
-function litreSums(litres: Job['litres']): LitreSums {
+export function litreSums(litres: Job['litres']): LitreSums {
   const sum = (entries: Job['litres']) =>
-    Math.round(entries.reduce((total, { litres: each }) => total + each, 0) * 100) / 100;
+    rounded(entries.reduce((total, { litres: each }) => total + each, 0));
   return {
     drained: sum(litres.filter(({ way }) => way === 'drained')),
     filled: sum(litres.filter(({ way }) => way !== 'drained')),
@@ -21,7 +26,7 @@ function litreSums(litres: Job['litres']): LitreSums {
 export function litresSentence(litres: Job['litres']): string | undefined {
   if (litres.length === 0) return undefined;
   const { drained, filled } = litreSums(litres);
-  const left = Math.round((drained - filled) * 100) / 100;
+  const left = rounded(drained - filled);
   const counted = `Drained ${drained} l, filled ${filled} l`;
   if (drained === 0 || filled === 0) return `${counted}.`;
   if (left > 0) return `${counted}: ${left} l less than came out.`;

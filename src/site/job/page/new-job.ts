@@ -25,6 +25,8 @@ export function newJob(): Job {
 }
 
 /** What a card is called where there are several. */
-export function jobTitle({ name, plate, vehicle, opened }: Job): string {
-  return [name || plate || vehicle?.title || 'Card without a name', dayAndTimeText(opened)].join(', ');
+export function jobTitle({ name, plate, customer, vehicle, opened }: Job): string {
+  return [name || plate || customer || vehicle?.title || 'Card without a name', dayAndTimeText(opened)].join(
+    ', ',
+  );
 }

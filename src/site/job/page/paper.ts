@@ -4,38 +4,51 @@ import { dayText } from '../../../model/day.ts';
 import type { Job } from '../../../model/job.ts';
 import { element } from '../../browser/element.ts';
 import { timeText } from '../../text/day-and-time.ts';
+import type { KeptPicture, LayOutSheet, Letterhead } from '../card-parts.ts';
 import type { PartsOf } from '../planned.ts';
+import { beforeAndAfter, priceLines, readingsForCustomer } from './for-customer.ts';
 import { litresForCustomer, litresSentence } from './litres.ts';
-import { partsNodes } from './plan-for-card.ts';
+import { partsNodes } from './parts-nodes.ts';
 
-/** What every sheet of this workshop carries. */
-export interface Letterhead {
-  shop: string;
-  hours: string;
-  footer: string;
-}
+export const layOutSheet: LayOutSheet = (sheet, job, head, { parts, pictures }) => {
+  const papers = {
+    customer: () => customerPaper(job, head, pictures),
+    card: () => cardPaper(job, head, pictures),
+    intake: () => intakePaper(job, head),
+    parts: () => partsPaper(job, head, parts),
+  };
+  return papers[sheet]();
+};
 
 /** For the workshop: everything the card has. */
-export function cardPaper(job: Job, head: Letterhead): Node[] {
+function cardPaper(job: Job, head: Letterhead, pictures: readonly KeptPicture[]): Node[] {
   return [
     ...heading(head, 'Job card', job),
     facts([
       ['Job', job.name],
+      ['Customer', [job.customer, job.telephone].filter(Boolean).join(', ')],
       ['Plate', job.plate],
       ['Odometer', job.distance],
       ['Vehicle', job.vehicle?.title ?? ''],
+      ['Wanted back', job.wanted ?? ''],
       ['Complaint', job.complaint?.title ?? ''],
     ]),
     ...words('The customer says', job.said),
+    ...listed(
+      'Asked at the counter',
+      (job.told ?? []).map(({ asked, answer }) => [asked, answer]),
+    ),
     ...listed(
       'Asked and answered',
       job.answers.map(({ asked, answer }) => [asked, answer]),
     ),
     ...words('Proven', job.proven?.title ?? ''),
+    ...words('Price', priceLines(job).join('\n')),
     ...listed(
       'Readings',
       job.readings.map(({ what, value, at }) => [`${what} (${timeText(at)})`, value]),
     ),
+    ...compared(job),
     ...words('Litres', litresSentence(job.litres) ?? ''),
     ...listed(
       'Tightened',
@@ -53,12 +66,13 @@ export function cardPaper(job: Job, head: Letterhead): Node[] {
     ...words('Found', job.found),
     ...words('Done', job.did),
     ...words('To watch', job.watch),
+    ...shown(job.pictures ?? [], pictures),
     signed('Worked on by', 'Looked over by'),
   ];
 }
 
 /** For the parts counter: everything the job needs, by what it is for. */
-export function partsPaper(job: Job, head: Letterhead, parts: readonly PartsOf[]): Node[] {
+function partsPaper(job: Job, head: Letterhead, parts: readonly PartsOf[]): Node[] {
   return [
     ...heading(head, 'Parts list', job),
     facts([
@@ -71,27 +85,113 @@ export function partsPaper(job: Job, head: Letterhead, parts: readonly PartsOf[]
   ];
 }
 
-/** For the customer, in plain words. */
-export function customerPaper(job: Job, head: Letterhead): Node[] {
+/** What the customer signs when the car is left: his words, his answers, and what may be spent. */
+function intakePaper(job: Job, head: Letterhead): Node[] {
+  const lines: [string, string][] = [
+    ['Customer', job.customer ?? ''],
+    ['Telephone', job.telephone ?? ''],
+    ['Plate', job.plate],
+    ['Odometer', job.distance],
+    ['Vehicle', job.vehicle?.title ?? ''],
+    ['Wanted back', job.wanted ?? ''],
+  ];
+  return [
+    ...heading(head, 'Taken in', job),
+    // A line to write on where the card has nothing.
+    element(
+      'dl',
+      { class: 'facts' },
+      ...lines.flatMap(([name, value]) => [
+        element('dt', {}, name),
+        element('dd', value === '' ? { class: 'empty' } : {}, value),
+      ]),
+    ),
+    ...words('The customer says', job.said || (job.complaint?.title ?? '')),
+    ...listed(
+      'Asked',
+      (job.told ?? []).map(({ asked, answer }) => [asked, answer]),
+    ),
+    ...words('Price', priceLines({ ...job, limit: '' }).join('\n')),
+    element(
+      'p',
+      {},
+      'Without a call no more than: ',
+      element('b', {}, job.limit || '______________________'),
+    ),
+    element('p', {}, 'The work is agreed up to this amount. Anything beyond it is asked for first.'),
+    signed('Customer, date', 'For the workshop'),
+    element('p', { class: 'sheet-footer' }, head.footer),
+  ];
+}
+
+/** For the customer, in plain words: values and no commands, of each kind the last. */
+function customerPaper(job: Job, head: Letterhead, pictures: readonly KeptPicture[]): Node[] {
+  const remarks = job.remarks.filter(({ customer }) => customer);
   return [
     ...heading(head, 'What we found, did and measured', job),
     facts([
+      ['Customer', job.customer ?? ''],
       ['Vehicle', job.vehicle?.title ?? ''],
       ['Plate', job.plate],
       ['Odometer', job.distance],
     ]),
     ...words('You told us', job.said || (job.complaint?.title ?? '')),
     ...words('What we found', job.found || (job.proven ? `${job.proven.title}.` : '')),
-    ...words('What we did', job.did),
+    ...words('What we did', [job.did, ...remarks.map(({ text }) => text)].join('\n')),
+    ...compared(job),
     ...listed(
       'What we measured',
-      job.readings.map(({ what, value }) => [what, value]),
+      readingsForCustomer(job.readings).map(({ what, value }) => [what, value]),
     ),
     ...words('Coolant', litresForCustomer(job.litres) ?? ''),
     ...words('What to watch', job.watch),
-    signed('Worked on by', 'Handed over by'),
+    ...words('Price', priceLines(job).join('\n')),
+    ...shown(
+      (job.pictures ?? []).filter(({ customer }) => customer),
+      pictures,
+    ),
+    signed('Handed over by', 'Taken back by, date'),
     element('p', { class: 'sheet-footer' }, head.footer),
   ];
+}
+
+/** Before and after the repair, side by side. */
+function compared({ proofs }: Job): Node[] {
+  const rows = beforeAndAfter(proofs);
+  if (!rows || rows.length === 0) return [];
+  const head = ['', 'Before', 'After', 'Right is'].map((name) => element('th', { scope: 'col' }, name));
+  const lines = rows.map(({ what, before, after, wanted }) =>
+    element(
+      'tr',
+      {},
+      element('th', { scope: 'row' }, what),
+      ...[before, after, wanted].map((each) => element('td', {}, each)),
+    ),
+  );
+  return [
+    element('h3', {}, 'Before and after'),
+    element(
+      'table',
+      { class: 'before-after' },
+      element('thead', {}, element('tr', {}, ...head)),
+      element('tbody', {}, ...lines),
+    ),
+  ];
+}
+
+function shown(entries: NonNullable<Job['pictures']>, pictures: readonly KeptPicture[]): Node[] {
+  const figures = entries.flatMap(({ id, what, wide, high }) => {
+    const kept = pictures.find((each) => each.id === id);
+    if (!kept) return [];
+    const picture = element('img', {
+      src: kept.address,
+      alt: what,
+      width: String(wide),
+      height: String(high),
+    });
+    return [element('figure', {}, picture, element('figcaption', {}, what))];
+  });
+  return figures.length > 0 ? [element('div', { class: 'card-pictures' }, ...figures)] : [];
 }
 
 /** Lines to sign on, side by side, never alone on a last page. */

@@ -5,6 +5,7 @@ import type { Job } from '../../../model/job.ts';
 import type { Quantity } from '../../../model/quantity.ts';
 import { quantityText } from '../../../model/show-quantity.ts';
 import { loadScript } from '../../browser/load-script.ts';
+import type { CardPlan, Draft, MakeCardPlan } from '../card-parts.ts';
 import type { JobPlan } from '../job-plan.ts';
 import {
   cautionsOf,
@@ -17,24 +18,25 @@ import {
   partsFor,
   workFor,
 } from '../planned.ts';
-import type { Draft } from './draft.ts';
 import '../../browser/page-globals.ts';
 import { element } from '../../browser/element.ts';
 import { withFigures } from '../../vehicle/page/figures.ts';
 import type { VehicleSheet } from '../../vehicle/vehicle-sheet.ts';
+import { partsNodes } from './parts-nodes.ts';
 
 const plans = new Map<string, JobPlan>();
 window.headertank.receivePlan = (plan) => plans.set(plan.id, plan);
 
 /** The plan of a cause, or undefined when this shelf has none under that name or it cannot be had now. */
-export async function loadPlan(cause: string): Promise<JobPlan | undefined> {
+export async function cardPlanOf(cause: string): Promise<MakeCardPlan | undefined> {
   if (!/^[a-z0-9-]+$/.test(cause)) return undefined;
   if (!plans.has(cause)) await loadScript(`../data/plans/${cause}`).catch(() => undefined);
-  return plans.get(cause);
+  const plan = plans.get(cause);
+  return plan && ((vehicle) => new PlanForCard(plan, vehicle));
 }
 
 /** A plan in the figures of the card's vehicle, or in general ones. */
-export class PlanForCard {
+class PlanForCard implements CardPlan {
   readonly joints: readonly Joint[];
   readonly parts: readonly PartsOf[];
   private readonly plan: JobPlan;
@@ -152,12 +154,4 @@ export class PlanForCard {
     }
     return lines;
   }
-}
-
-/** The parts list, by what it is for. */
-export function partsNodes(parts: readonly PartsOf[], heading: 'h3' | 'h4'): Node[] {
-  return parts.flatMap(({ title, parts: lines, consumables }) => [
-    element(heading, {}, title),
-    element('ul', {}, ...[...lines, ...consumables].map((line) => element('li', {}, line))),
-  ]);
 }

@@ -1,15 +1,17 @@
 /** Job cards as a file, and back. */
-import { type Job, type JobCards, jobCardsSchema, jobSchema } from '../../../model/job.ts';
-import { LONGEST_NAME } from '../../../model/job-limits.ts';
+import { type Job, type JobCards, jobCardsSchema } from '../../../model/job.ts';
 import { isNote } from '../../../model/note.ts';
 import { idFromTitle } from '../../../model/note-file.ts';
-import { newId } from '../../browser/ids.ts';
 import type { NoteDraft } from '../../note/note-draft.ts';
 import { noteOf } from '../../note/page/note-drafts.ts';
-import type { Imported } from '../job-transfer.ts';
+import type { Imported, PackedPicture } from '../job-transfer.ts';
 
-/** Cards, with the notes that are ready and not handed over yet. */
-export function exported(jobs: readonly Job[], drafts: readonly NoteDraft[]): string {
+/** Cards and their pictures, with the notes that are ready and not handed over yet. */
+export function exported(
+  jobs: readonly Job[],
+  drafts: readonly NoteDraft[],
+  pictures: readonly PackedPicture[] = [],
+): string {
   const notes = drafts
     .filter(({ sent }) => sent === '')
     .map(noteOf)
@@ -22,16 +24,13 @@ export function exported(jobs: readonly Job[], drafts: readonly NoteDraft[]): st
     exported: new Date().toISOString(),
     jobs: [...jobs],
     notes,
+    ...(pictures.length > 0 && { pictures: [...pictures] }),
   };
   return `${JSON.stringify(cards, null, 2)}\n`;
 }
 
-/**
- * Cards from a file.
- * @param has the card kept under an id, if there is one
- * @returns the cards to keep: those that are here already, the same, are left out; one that differs gets a new id
- */
-export function imported(text: string, has: (id: string) => Job | undefined): Imported {
+/** Cards from a file, checked whole: all of them, or a sentence that says why none. */
+export function imported(text: string): Imported {
   let data: unknown;
   try {
     data = JSON.parse(text);
@@ -47,25 +46,5 @@ export function imported(text: string, has: (id: string) => Job | undefined): Im
       says: `This is no file of job cards as the site exports them. Nothing was taken in.${where}`,
     };
   }
-  return {
-    ok: true,
-    jobs: parsed.data.jobs.flatMap((job) => {
-      const here = has(job.id);
-      if (!here) return [job];
-      if (isSame(here, job)) return [];
-      return [{ ...job, id: newId('job'), name: importedName(job) }];
-    }),
-  };
-}
-
-/** Marked, and no longer than a name may be, so that the card can be exported again. */
-function importedName({ name, plate }: Job): string {
-  const mark = ' (imported)';
-  return `${(name || plate).slice(0, LONGEST_NAME - mark.length)}${mark}`.trim();
-}
-
-/** The same but for the moment it was last kept. */
-function isSame(here: Job, other: Job): boolean {
-  const plain = (job: Job) => JSON.stringify({ ...jobSchema.safeParse(job).data, changed: '' });
-  return plain(here) === plain(other);
+  return { ok: true, jobs: parsed.data.jobs, pictures: parsed.data.pictures ?? [] };
 }

@@ -3,6 +3,8 @@ import type { Job } from '../../../model/job.ts';
 import { newId } from '../../browser/ids.ts';
 import type { HandedOver } from '../handed-over.ts';
 import { withoutDraft } from './draft.ts';
+import { withFollowUp } from './follow-up.ts';
+import { litreSums, litresSentence, rounded } from './litres.ts';
 
 /** The card with it. What the card had stays, but for what the walk now says otherwise. */
 export function withHandedOver(job: Job, handed: HandedOver, vehicle: Job['vehicle']): Job {
@@ -15,6 +17,9 @@ export function withHandedOver(job: Job, handed: HandedOver, vehicle: Job['vehic
     remarks: withComplaintBefore(job, handed.complaint),
     answers: withAnswers(job.answers, answers),
     readings: withReading(job.readings, handed.reading),
+    ...(handed.proof && { proofs: withProof(job.proofs ?? [], handed.proof) }),
+    ...(handed.estimate && { estimate: { at: new Date().toISOString(), ...handed.estimate } }),
+    ...(handed.litres && accounted(job, handed.litres)),
   };
 }
 
@@ -54,6 +59,42 @@ function withReading(before: Job['readings'], given: HandedOver['reading']): Job
   const isThere = before.some(({ what, value }) => what === given?.what && value === given.value);
   if (!given || isThere) return before;
   return [...before, { id: newId('reading'), at: new Date().toISOString(), ...given }];
+}
+
+/** The same run handed over twice stands there once. */
+function withProof(
+  before: NonNullable<Job['proofs']>,
+  given: NonNullable<HandedOver['proof']>,
+): Job['proofs'] {
+  const isSame = ({ when, rows, says }: NonNullable<HandedOver['proof']>) =>
+    JSON.stringify([when, rows, says]) === JSON.stringify([given.when, given.rows, given.says]);
+  return before.some(isSame)
+    ? before
+    : [...before, { id: newId('proof'), at: new Date().toISOString(), ...given }];
+}
+
+/**
+ * The card's litres with the sums of a fill account: one account, not two. More than the card has is an entry of its own; less
+ * takes the place of what was there, which a remark keeps.
+ */
+function accounted(job: Job, { drained, filled }: NonNullable<HandedOver['litres']>) {
+  const at = new Date().toISOString();
+  const sums = litreSums(job.litres);
+  const was = litresSentence(job.litres);
+  const isLess = drained < sums.drained || filled < sums.filled;
+  const kept = isLess ? [] : job.litres;
+  const base = isLess ? { drained: 0, filled: 0 } : sums;
+  const entry = (way: 'drained' | 'filled', litres: number) =>
+    litres > 0 ? [{ id: newId('litres'), at, way, litres: rounded(litres) }] : [];
+  const litres = [
+    ...kept,
+    ...entry('drained', drained - base.drained),
+    ...entry('filled', filled - base.filled),
+  ];
+  const { open = [] } = withFollowUp({ ...job, litres });
+  if (!isLess || was === undefined) return { litres, open };
+  const remark = { id: newId('remark'), at, text: `Litres as they stood before the fill account: ${was}` };
+  return { litres, open, remarks: [...job.remarks, remark] };
 }
 
 /** Of two answers to one question the later stands. */

@@ -113,7 +113,12 @@ class ProofRun extends HTMLElement {
       'div',
       { class: 'proof-tools no-print' },
       ...(taken > 0 ? [button(`Use ${taken} from the log`, () => this.takeLog())] : []),
-      button('To the job card', () => card.replaceChildren(this.toCard(milestones))),
+      button('To the job card, before the repair', () =>
+        card.replaceChildren(this.toCard(milestones, 'before')),
+      ),
+      button('To the job card, after the repair', () =>
+        card.replaceChildren(this.toCard(milestones, 'after')),
+      ),
       button('Print', () => window.print()),
       button('Clear', () => this.clear(), 'quiet'),
     );
@@ -151,7 +156,7 @@ class ProofRun extends HTMLElement {
     const field = `proof-${id}`;
     const word = element('b', { class: 'passed' });
     const reading = element('span', { class: 'print-only' });
-    const says = element('span', { class: 'says', id: `${field}-says` });
+    const says = element('span', { class: 'says', id: `${field}-says`, role: 'status' });
     const mark = () => {
       const given = this.answers[id];
       const passed = passes(milestone, given?.value);
@@ -199,14 +204,20 @@ class ProofRun extends HTMLElement {
     input.onchange = () => {
       const text = input.value.trim();
       const read = text === '' ? undefined : readQuantity(text, 'temperature', unit);
-      if (read && !read.ok) {
-        // What was typed stays; what was kept stays.
-        says.textContent = `Write a temperature, such as ${unit === '°F' ? '190' : '88'}.`;
-        return;
-      }
-      const kelvin = read?.quantity.low;
-      if (kelvin !== undefined && (kelvin < COLDEST || kelvin > HOTTEST)) {
-        says.textContent = 'Nothing on this run has that temperature.';
+      const kelvin = read?.ok ? read.quantity.low : undefined;
+      const fault =
+        read && !read.ok
+          ? `“${text}” is no temperature. Write one, such as ${unit === '°F' ? '190' : '88'}.`
+          : kelvin !== undefined && (kelvin < COLDEST || kelvin > HOTTEST)
+            ? 'Nothing on this run has that temperature.'
+            : '';
+      input.setAttribute('aria-invalid', String(fault !== ''));
+      says.classList.toggle('stop', fault !== '');
+      if (fault !== '') {
+        // What was typed stays in sight; a value that cannot be read is none, and passes nothing.
+        this.give(id, undefined);
+        mark();
+        says.textContent = fault;
         return;
       }
       this.give(id, kelvin === undefined ? undefined : { value: kelvin, from: 'hand' });
@@ -240,26 +251,37 @@ class ProofRun extends HTMLElement {
   }
 
   private clear(): void {
-    forget(this.name);
+    const { name, answers } = this;
+    if (Object.keys(answers).length === 0) return;
+    forget(name);
     this.answers = {};
     this.show();
+    const back = button('Undo', () => {
+      keep(name, answers);
+      this.load();
+      this.querySelector<HTMLButtonElement>('.proof-tools button')?.focus();
+    });
+    this.querySelector('.proof-tools')?.after(
+      element('p', { class: 'note-line', role: 'status' }, 'The run is cleared. ', back),
+    );
+    back.focus();
   }
 
-  private toCard(milestones: readonly Milestone[]): Node {
+  /** The run as it stands: what was entered, and what was not done, for a run half done is none. */
+  private toCard(milestones: readonly Milestone[], when: 'before' | 'after'): Node {
     const { habit } = window.headertank;
-    const lines = milestones.flatMap((milestone) => {
+    const rows = milestones.flatMap((milestone) => {
       const given = this.answers[milestone.id];
-      if (!given) return [];
-      const value = `${textOf(milestone, given.value, habit.temperature)}: ${WORDS[passes(milestone, given.value)].toLowerCase()}`;
-      return [putOnJobCard({ reading: { what: `Proof run, ${milestone.label.toLowerCase()}`, value } })];
+      const passed = passes(milestone, given?.value);
+      if (!given || passed === 'not done') return [];
+      const value = textOf(milestone, given.value, habit.temperature);
+      return [{ what: milestone.label, value, wanted: wantedText(milestone, habit), passed }];
     });
-    if (lines.length > 0) {
-      // What was not done is on the card too: a run half done is none.
-      const results = this.results(milestones);
-      const value = `${proofSentence(results)} ${leftToDo(results)}`.trim();
-      lines.push(putOnJobCard({ reading: { what: 'Proof run', value } }));
-    }
-    return lines.at(-1) ?? element('p', { class: 'note-line', role: 'status' }, 'Nothing entered yet.');
+    if (rows.length === 0)
+      return element('p', { class: 'note-line', role: 'status' }, 'Nothing entered yet.');
+    const results = this.results(milestones);
+    const says = `${proofSentence(results)} ${leftToDo(results)}`.trim();
+    return putOnJobCard({ proof: { when, rows, says } });
   }
 }
 

@@ -1,0 +1,88 @@
+/** The call on the card: the counter's questions about its complaint, each with a field for the answer. */
+import type { Job } from '../../../model/job.ts';
+import '../../browser/page-globals.ts';
+import { element } from '../../browser/element.ts';
+import { loadScript } from '../../browser/load-script.ts';
+import { cameFrom } from '../../browser/storage.ts';
+import type { CallQuestions } from '../card-parts.ts';
+import type { CardOnPage } from './card-on-page.ts';
+import { newJob } from './new-job.ts';
+
+const calls = new Map<string, CallQuestions>();
+window.headertank.receiveCall = (call) => calls.set(call.id, call);
+
+/** Characters of an answer. */
+const LONGEST = 400;
+
+/**
+ * A new card for a call.
+ * @param symptom the complaint's id, as the address has it; '' for none yet
+ * @param said the customer's words, as they were searched for
+ */
+export async function cardForCall(symptom: string, said: string): Promise<Job> {
+  const call = await callAbout(symptom);
+  const { address = '', title = '' } = cameFrom() ?? {};
+  const isLeft = symptom !== '' && address.startsWith(`symptoms/${symptom}.html`);
+  const complaint = call ?? (isLeft ? { id: symptom, title } : undefined);
+  return {
+    ...newJob(),
+    said,
+    ...(complaint && { complaint: { id: complaint.id, title: complaint.title } }),
+  };
+}
+
+async function callAbout(symptom: string): Promise<CallQuestions | undefined> {
+  if (!/^[a-z0-9-]+$/.test(symptom)) return undefined;
+  if (!calls.has(symptom)) await loadScript(`../data/calls/${symptom}`).catch(() => undefined);
+  return calls.get(symptom);
+}
+
+/** The questions, and the answers that the card has; those it has of another complaint stand below. */
+export async function showCall(card: CardOnPage): Promise<void> {
+  const place = card.place('.told-answers');
+  const { id, complaint } = card.job;
+  const call = complaint && (await callAbout(complaint.id));
+  if (card.job.id !== id || place.contains(document.activeElement)) return;
+  const told = card.job.told ?? [];
+  const questions =
+    call?.ask.map(({ question, tells }, at) => ({ key: `${call.id}.${at}`, question, tells })) ?? [];
+  const rows = questions.map(({ key, question, tells }) => {
+    const field = element('input', {
+      type: 'text',
+      id: `told-${key}`,
+      maxlength: String(LONGEST),
+      value: told.find((each) => each.key === key)?.answer ?? '',
+      'aria-describedby': `tells-${key}`,
+    });
+    field.addEventListener(
+      'input',
+      () => void card.change((job) => withTold(job, key, question, field.value)),
+    );
+    return element(
+      'div',
+      { class: 'field' },
+      element('label', { for: `told-${key}` }, question),
+      field,
+      element('p', { class: 'soft', id: `tells-${key}` }, tells),
+    );
+  });
+  const others = told
+    .filter(({ key }) => !questions.some((each) => each.key === key))
+    .map(({ asked, answer }) =>
+      element('li', {}, element('span', { class: 'soft' }, asked), ' ', element('b', {}, answer)),
+    );
+  place.replaceChildren(
+    ...rows,
+    ...(others.length > 0 ? [element('ul', { class: 'plain-list' }, ...others)] : []),
+  );
+  card.place('.has-told').hidden = rows.length + others.length === 0;
+}
+
+function withTold(job: Job, key: string, asked: string, typed: string): Job {
+  const others = (job.told ?? []).filter((each) => each.key !== key);
+  const answer = typed.slice(0, LONGEST);
+  return {
+    ...job,
+    told: answer.trim() === '' ? others : [...others, { key, asked: asked.slice(0, LONGEST), answer }],
+  };
+}

@@ -1,0 +1,22 @@
+/** What the counter asks about one complaint, as a classic script, for the job card. */
+import type { APIRoute } from 'astro';
+import type { Entry } from '../../../../library/shelf.ts';
+import type { CallQuestions } from '../../../job/card-parts.ts';
+import { dataPaths } from '../../../shelf/record-pages.ts';
+import { plainText } from '../../../text/render-text.ts';
+
+export const getStaticPaths = () => dataPaths('symptom');
+
+export const GET: APIRoute<{ entry: Entry<'symptom'> }> = ({ props: { entry } }) => {
+  const call: CallQuestions = {
+    id: entry.id,
+    title: entry.data.title,
+    ask: entry.data.ask.map(({ question, tells }) => ({
+      question: plainText(question),
+      tells: plainText(tells),
+    })),
+  };
+  return new Response(`headertank.receiveCall(${JSON.stringify(call)});\n`, {
+    headers: { 'content-type': 'text/javascript; charset=utf-8' },
+  });
+};
