@@ -10,7 +10,7 @@ export interface ReviewWalk {
   vehicle: string;
   /** From the review of walks: test=outcome. */
   answers: string;
-  /** What today's walk asks besides, or an outcome that has been split since, and why the car shows it. */
+  /** What today's walk asks besides, or an outcome that has been split since, from the mechanism; why says how the car shows it. */
   besides?: string;
   why?: string;
   /** Where the review did not find the cause named: what was wrong, and what holds it now. */
@@ -60,8 +60,8 @@ export const REVIEW_WALKS: readonly ReviewWalk[] = [
     cause: 'thermostat-not-seated',
     vehicle: 'aldermoor-fell-18',
     answers: 'level-cold=a-little-low',
-    besides: 'pressure-test-cold=drip-outside thermostat-inspection=badly-seated',
-    why: 'the pumping that the review speaks of wets the joint; the plate is then seen crooked',
+    besides: 'pressure-test-cold=drip-outside thermostat-inspection=badly-seated leak-place=cover',
+    why: 'the pumping that the review speaks of wets the joint, which has its own outcome now; the plate is then seen crooked',
   },
   {
     n: 6,
@@ -197,8 +197,8 @@ export const REVIEW_WALKS: readonly ReviewWalk[] = [
     cause: 'intake-gasket-leak',
     vehicle: 'harrowby-gritstone-30',
     answers: 'carpet-and-glass-look=dry level-cold=a-little-low',
-    besides: 'pressure-test-cold=drip-outside',
-    why: "drips from the manifold joint, as the review's table has it",
+    besides: 'pressure-test-cold=drip-outside leak-place=manifold',
+    why: 'the highest wet place has a test of its own now: the manifold joint, as the review has it',
   },
   {
     n: 22,
@@ -206,6 +206,8 @@ export const REVIEW_WALKS: readonly ReviewWalk[] = [
     cause: 'fan-command-wire-fault',
     vehicle: 'aldermoor-fell-20d',
     answers: 'code-read=actuator-code fan-relay-swap=unchanged',
+    besides: 'fan-command-duty=order-lost',
+    why: 'a test of its own asks today what the review inferred',
   },
   {
     n: 23,
@@ -213,8 +215,8 @@ export const REVIEW_WALKS: readonly ReviewWalk[] = [
     cause: 'radiator-leaking',
     vehicle: 'aldermoor-tarn-16',
     answers: 'level-cold=a-little-low',
-    besides: 'pressure-test-cold=drip-outside',
-    why: 'drips from the radiator under the pump',
+    besides: 'pressure-test-cold=drip-outside leak-place=radiator',
+    why: 'the highest wet place has a test of its own now: the radiator',
   },
   {
     n: 24,
@@ -248,7 +250,7 @@ export const REVIEW_WALKS: readonly ReviewWalk[] = [
     vehicle: 'aldermoor-tarn-16',
     answers:
       'hose-squeeze=springs-back cap-test=holds pressure-test-cold=falls-unseen pump-play-and-weep=sound carpet-and-glass-look=dry oil-inspection=clean coolant-look=clear exhaust-look=white-stays',
-    besides: 'leak-down=bubbles-in-coolant',
+    besides: 'leak-down=bubbles-in-coolant leak-place=falls-unseen borescope-cylinders=wet-one',
     why: 'the gap that drinks coolant lets air back',
   },
   {
@@ -322,8 +324,8 @@ export const REVIEW_WALKS: readonly ReviewWalk[] = [
     cause: 'hose-leak',
     vehicle: 'aldermoor-tarn-16',
     answers: 'carpet-and-glass-look=dry level-cold=a-little-low',
-    besides: 'pressure-test-cold=drip-outside',
-    why: 'drips from the hose under the pump',
+    besides: 'pressure-test-cold=drip-outside leak-place=rubber',
+    why: 'the highest wet place has a test of its own now: the rubber',
   },
   {
     n: 37,
@@ -340,8 +342,8 @@ export const REVIEW_WALKS: readonly ReviewWalk[] = [
     cause: 'heater-core-leaking',
     vehicle: 'aldermoor-fell-18',
     answers: 'level-cold=a-little-low',
-    besides: 'pressure-test-cold=falls-unseen carpet-and-glass-look=sweet-film',
-    why: 'it runs out at the core, unseen from below, and films the glass',
+    besides: 'pressure-test-cold=falls-unseen carpet-and-glass-look=sweet-film leak-place=inside',
+    why: 'the highest wet place has a test of its own now: inside the car, where it films the glass',
   },
   {
     n: 39,
@@ -405,7 +407,7 @@ export const REVIEW_WALKS: readonly ReviewWalk[] = [
     cause: 'intake-gasket-leak',
     vehicle: 'harrowby-gritstone-30',
     answers: 'oil-inspection=milky',
-    besides: 'level-cold=a-little-low pressure-test-cold=falls-unseen',
+    besides: 'level-cold=a-little-low pressure-test-cold=falls-unseen leak-place=falls-unseen',
     why: 'what is in the oil is missing in the tank, and the joint falls unseen',
     missed: 'Milk proves no gasket: cooler, joint and crack show the same, and the recheck parts them.',
   },
@@ -415,6 +417,8 @@ export const REVIEW_WALKS: readonly ReviewWalk[] = [
     cause: 'egr-cooler-leak',
     vehicle: 'aldermoor-fell-20d',
     answers: 'level-cold=a-little-low pressure-test-cold=falls-unseen exhaust-look=white-stays',
+    besides: 'leak-place=falls-unseen egr-cooler-isolation=wet',
+    why: 'the pump falls with nothing wet; the cooler pressed alone is what leaks',
   },
   {
     n: 47,
@@ -429,7 +433,7 @@ export const REVIEW_WALKS: readonly ReviewWalk[] = [
     cause: 'cracked-head',
     vehicle: 'aldermoor-tarn-16',
     answers: 'oil-inspection=milky',
-    besides: 'level-cold=a-little-low pressure-test-cold=falls-unseen',
+    besides: 'level-cold=a-little-low pressure-test-cold=falls-unseen leak-place=falls-unseen',
     why: 'what is in the oil is missing in the tank, and the crack falls unseen',
     missed: 'As 45.',
   },
@@ -456,7 +460,7 @@ export const REVIEW_WALKS: readonly ReviewWalk[] = [
     cause: 'head-gasket-coolant-to-cylinder',
     vehicle: 'aldermoor-tarn-16',
     answers: 'level-cold=a-little-low pressure-test-cold=falls-unseen exhaust-look=white-stays',
-    besides: 'leak-down=bubbles-in-coolant',
+    besides: 'leak-down=bubbles-in-coolant leak-place=falls-unseen borescope-cylinders=wet-one',
     why: 'the gap that drinks coolant lets air back',
   },
   {
@@ -498,6 +502,8 @@ export const REVIEW_WALKS: readonly ReviewWalk[] = [
     vehicle: 'corvane-quill-14t',
     answers:
       'code-read=nothing-new fan-behaviour=runs-always fan-relay-swap=runs-without-relay ac-pressure-input=plausible',
+    besides: 'fan-command-duty=full-against-order',
+    why: 'a test of its own asks today what the review inferred',
   },
   {
     n: 57,
