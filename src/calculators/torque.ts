@@ -229,7 +229,10 @@ function jointsOf(vehicle: VehicleFacts): FieldSet[] {
     const stage = stages ? ', first stage' : '';
     const given = vehicle.figures[`torque.${joint}`]?.quantity;
     if (!given || !THREADS.includes(bolt)) return [];
-    const known = isPropertyClass(propertyClass) && HOLE_MATERIALS.some((each) => each === into);
+    const known =
+      propertyClass !== undefined &&
+      isPropertyClass(propertyClass) &&
+      HOLE_MATERIALS.some((each) => each === into);
     const middle = (given.low + given.high) / 2;
     return [
       {

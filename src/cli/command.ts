@@ -7,17 +7,21 @@ const WRONG_USE = 2;
 /** What went wrong and what to do, for the person at the terminal. */
 export class Refusal extends Error {}
 
+/** Somebody asked how a command is called. */
+class Help extends Error {}
+
 /**
  * The options and words a command was called with.
  * @param use how it is called, a line
  * @param most words it takes beside its options
- * @throws Refusal for what is not understood, with that line
+ * @throws Refusal for what is not understood, with that line; and for --help, which runCommand answers with it
  */
 export function readArguments<T extends ParseArgsConfig>(
   use: string,
   config: T,
   most = 1,
 ): ReturnType<typeof parseArgs<T>> {
+  if (process.argv.slice(2).some((word) => word === '--help' || word === '-h')) throw new Help(use);
   const read = parsed(use, config);
   const tooMany = read.positionals[most];
   if (tooMany !== undefined)
@@ -40,6 +44,10 @@ export async function runCommand(command: () => Promise<void> | void): Promise<v
   try {
     await command();
   } catch (error) {
+    if (error instanceof Help) {
+      process.stdout.write(`${error.message}\n`);
+      return;
+    }
     process.stderr.write(`${wordsFor(error)}\n`);
     process.exitCode = WRONG_USE;
   }

@@ -3,7 +3,9 @@
  *
  *     npm run new cause                                   asks
  *     npm run new cause -- --title "Cap seal hardened"    asks nothing where nobody can answer
- *     npm run new vehicle -- --title "…" --set engine.code=T16 --set body=van
+ *     npm run new vehicle                                 asks for the layout too, and invents nothing
+ *     npm run new vehicle -- --title "…" --set engine.code=T16 --set body=van --set layout.thermostat="inlet side"
+ *     npm run new vehicle -- --help                       every field that can be set, with its words
  *     npm run new test -- --title "…" --print             to the terminal, nothing is written
  */
 import { mkdir, writeFile } from 'node:fs/promises';
@@ -12,22 +14,41 @@ import { stdin, stdout } from 'node:process';
 import { createInterface } from 'node:readline/promises';
 import { safeParse } from 'zod';
 import type { $ZodType } from 'zod/v4/core';
-import { mayBeLeftOut } from '../library/field-tables.ts';
+import { mayBeLeftOut, takes } from '../library/field-tables.ts';
 import { nearestOf } from '../library/nearest.ts';
 import { proofsInOrder } from '../library/proofs-in-order.ts';
 import { readShelf, shownName } from '../library/read-shelf.ts';
 import { bare, metaOf, schemaAt } from '../library/schema-tree.ts';
 import type { Shelf } from '../library/shelf.ts';
 import { fieldsOf, sampleOf, skeleton } from '../library/skeleton.ts';
+import { wantedBy } from '../library/wanted-by.ts';
 import { dayText } from '../model/day.ts';
 import { KIND_NAMES, KINDS, type Kind } from '../model/kinds.ts';
 import { idFromTitle } from '../model/note-file.ts';
 import { ID_FORM } from '../model/scalars.ts';
 import { SCHEMAS } from '../model/schemas.ts';
+import { askVehicle } from './ask-vehicle.ts';
 import { Refusal, readArguments, runCommand, wordsFor } from './command.ts';
 
 const USE = `npm run new <kind> [-- --title "…"] [--id …] [--set field=value] [--shelf folder] [--print]
 Kinds: ${KIND_NAMES.join(', ')}`;
+
+/** How it is called; with a kind named, what can be set on it too. */
+function useFor(word: string | undefined): string {
+  const kind = KIND_NAMES.find((each) => each === word);
+  if (kind === undefined) return USE;
+  return `${USE}\n\nFields of a ${KINDS[kind].one}, each as --set field=value:\n${settable(SCHEMAS[kind]).join('\n')}`;
+}
+
+/** Fields that a line can fill, those of a group by their path. */
+function settable(schema: $ZodType, before = ''): string[] {
+  return fieldsOf(schema).flatMap(([name, field]) => {
+    const isGroup = bare(field)._zod.def.type === 'object' && name !== 'figures';
+    if (isGroup) return settable(field, `${before}${name}.`);
+    const isChoice = bare(field)._zod.def.type === 'enum';
+    return [`  ${before}${name}: ${isChoice ? wantedBy(field) : takes(field)}`];
+  });
+}
 
 interface Options {
   title: string | undefined;
@@ -40,7 +61,7 @@ interface Options {
 await runCommand(main);
 
 async function main(): Promise<void> {
-  const { values, positionals } = readArguments(USE, {
+  const { values, positionals } = readArguments(useFor(process.argv[2]), {
     allowPositionals: true,
     options: {
       title: { type: 'string' },
@@ -86,7 +107,8 @@ async function filesFor(kind: Kind, options: Options, shelf: Shelf): Promise<Map
   const today = dayText(new Date());
   const anyId = (wanted: Kind) => anyIdOf(shelf, wanted);
   const base = { anyId, today };
-  if (asking) await askFields(kind, answers, base);
+  if (asking && kind === 'vehicle') await askVehicle(answers, ask);
+  else if (asking) await askFields(kind, answers, base);
   const place = (of: Kind, name: string) => {
     const year = of === 'note' ? `${today.slice(0, 4)}/` : '';
     return join(options.shelf, KINDS[of].folder, `${year}${name}.yaml`);

@@ -8,7 +8,8 @@ import type { Draft, DraftShelf } from './draft.ts';
 import { fieldFaults } from './field-fault.ts';
 import { type Finding, inOrder } from './finding.ts';
 import { type Memory, NO_MEMORY } from './memory.ts';
-import { readText } from './read-text.ts';
+import { inOrdinarySpelling } from './ordinary-spelling.ts';
+import { readText, scalarsOf } from './read-text.ts';
 import type { Rule } from './rule.ts';
 import { RULES } from './rules/index.ts';
 import { Run } from './run.ts';
@@ -100,11 +101,11 @@ function draftShelf(run: Run, memory: Memory, own: Pick<DraftShelf, 'shopFile' |
     if (role.is === 'guide' || role.is === 'unexpected') continue;
     const read = ended ? undefined : readSoundly(run, source, memory);
     if (!read) continue;
-    const { value } = read;
     const kind = role.is === 'record' ? role.kind : role.is;
     const id = role.is === 'record' ? role.id : role.is;
-    const hasMoved = role.is === 'record' && isPlainObject(value) && 'moved-to' in value;
+    const hasMoved = role.is === 'record' && isPlainObject(read.value) && 'moved-to' in read.value;
     const schema = hasMoved ? movedSchema : ALL_SCHEMAS[kind];
+    const { value, respelled } = inOrdinarySpelling(schema, read.value, scalarsOf(source));
     const parsed = schema.safeParse(value);
     const draft: Draft = {
       kind,
@@ -113,6 +114,7 @@ function draftShelf(run: Run, memory: Memory, own: Pick<DraftShelf, 'shopFile' |
       raw: value,
       schema,
       faults: parsed.success ? [] : fieldFaults(schema, value, parsed.error.issues),
+      respelled,
       references: referencesIn(schema, value),
       texts: textsIn(value),
     };

@@ -57,6 +57,7 @@ export function checkNote(id: string, raw: unknown): NoteFault[] {
     raw,
     schema: noteSchema,
     faults: parsed.success ? [] : fieldFaults(noteSchema, raw, parsed.error.issues),
+    respelled: [],
     references: [],
     texts: textsIn(raw),
   };

@@ -5,6 +5,7 @@ import type { Shop } from '../model/shop.ts';
 import type { Words } from '../model/words.ts';
 import type { FieldFault } from './field-fault.ts';
 import type { Memory } from './memory.ts';
+import type { Respelling } from './ordinary-spelling.ts';
 import type { FoundReference } from './schema-tree.ts';
 import type { Entry, Records, Shelf } from './shelf.ts';
 import type { SourceFile } from './source-file.ts';
@@ -16,11 +17,13 @@ export interface Draft {
   kind: Kind | 'shop' | 'words';
   id: string;
   file: string;
-  /** What stands in the file, before the schema. */
+  /** What stands in the file, in the shelf's spelling, before the schema. */
   raw: unknown;
   /** The schema it was held against. */
   schema: $ZodType;
   faults: FieldFault[];
+  /** Values of `raw` that stand in the file in another spelling. */
+  respelled: readonly Respelling[];
   references: FoundReference[];
   /** Every text of the record, whatever its field. */
   texts: readonly FoundText[];

@@ -4,6 +4,7 @@ import { ID_FORM } from '../model/scalars.ts';
 import type { Path } from './finding.ts';
 import { nearestOf } from './nearest.ts';
 import { bare, fieldNames, isPlainObject, metaOf, schemaAt, valueAt } from './schema-tree.ts';
+import { isLeftToWrite } from './skeleton-mark.ts';
 import { wantedBy } from './wanted-by.ts';
 
 export type FieldFault =
@@ -19,7 +20,9 @@ export type FieldFault =
   | { is: 'id'; path: Path; on: 'key' | 'value' }
   /** A fault the schema itself has given a rule: quantities, dates. */
   | { is: 'ruled'; path: Path; rule: string; found: string; expected?: string }
-  | { is: 'unfit'; path: Path; found: string };
+  | { is: 'unfit'; path: Path; found: string }
+  /** What a new record marks as still to write, where nothing but a choice or a form of its own fits. */
+  | { is: 'open'; path: Path; words: string[]; says: string };
 
 /** Faults of one record that are sorted: each is held against all others, and nobody reads the rest. */
 const MOST_FAULTS = 300;
@@ -35,6 +38,15 @@ function faultsOf(schema: $ZodType, data: unknown, issue: $ZodIssue, above: Path
   const value = valueAt(data, path);
   const at = schemaAt(schema, path, data);
   const ownWords = issue.message;
+  if (isLeftToWrite(value))
+    return [
+      {
+        is: 'open',
+        path,
+        words: issue.code === 'invalid_value' ? issue.values.map(String) : [],
+        says: issue.code === 'invalid_union' ? `It takes ${wantedBy(at)}.` : ownWords,
+      },
+    ];
   if (issue.code === 'unrecognized_keys') {
     const known = fieldNames(at);
     return issue.keys.slice(0, MOST_FAULTS).map((field) => ({ is: 'unknown', path, field, known }));

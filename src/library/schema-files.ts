@@ -87,6 +87,7 @@ function jsonSchema(schema: z.ZodType): Record<string, unknown> {
     io: 'input',
     unrepresentable: 'any',
     override: ({ zodSchema, jsonSchema: part }) => {
+      if ((part as SchemaMeta).numeric === true) takeNumbers(part);
       if (isDate(zodSchema)) Object.assign(part, { pattern: DAY, examples: ['2026-11-25'] });
       const { references, ...rest } = part as typeof part & SchemaMeta;
       if (references !== undefined) {
@@ -94,7 +95,10 @@ function jsonSchema(schema: z.ZodType): Record<string, unknown> {
         rest.description = rest.description === undefined ? says : `${rest.description} ${says}`;
       }
       // Words of ours that JSON Schema does not have.
-      delete (rest as { text?: boolean }).text;
+      delete (rest as SchemaMeta).text;
+      delete (rest as SchemaMeta).day;
+      delete (rest as SchemaMeta).empty;
+      delete (rest as SchemaMeta).numeric;
       for (const key of Object.keys(part)) delete (part as Record<string, unknown>)[key];
       Object.assign(part, rest);
     },
@@ -104,6 +108,13 @@ function jsonSchema(schema: z.ZodType): Record<string, unknown> {
 }
 
 const DAY = '^\\d{4}-\\d{2}-\\d{2}$';
+
+/** A page or a class of bolts is a text that people write as a number. */
+function takeNumbers(part: { type?: unknown; enum?: unknown[] | undefined }): void {
+  part.type = ['string', 'number'];
+  const numbers = (part.enum ?? []).map(Number).filter((each) => !Number.isNaN(each));
+  if (part.enum) part.enum = [...part.enum, ...numbers];
+}
 
 /** A schema made of the date schema has its check, whatever was added to it. */
 function isDate(schema: z.core.$ZodType): boolean {

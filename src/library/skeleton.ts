@@ -1,13 +1,17 @@
-/** A new record as a file: every field with what it is for, filled so that it is valid before a word is changed. */
+/**
+ * A new record as a file: every field with what it is for, filled so that it is valid before a word is changed. Only a vehicle
+ * is not: what it is like nobody can know but who has looked, so a choice that was not made stands there as still to write.
+ */
 import { stringify } from 'yaml';
 import type { $ZodType } from 'zod/v4/core';
-import { FIGURES } from '../model/figures.ts';
+import { FIGURE_PATHS, FIGURES, figureFits, JOINT_NAMES, JOINTS } from '../model/figures.ts';
 import { KINDS, type Kind } from '../model/kinds.ts';
+import type { KnownLayout } from '../model/layout.ts';
 import { SCHEMAS } from '../model/schemas.ts';
 import { mayBeLeftOut, takes } from './field-tables.ts';
 import { schemaPath } from './schema-files.ts';
-import { bare, metaOf } from './schema-tree.ts';
-import { TO_WRITE } from './skeleton-mark.ts';
+import { bare, isPlainObject, metaOf } from './schema-tree.ts';
+import { isLeftToWrite, TO_WRITE } from './skeleton-mark.ts';
 
 /** Longest line of help. */
 const WIDTH = 108;
@@ -61,9 +65,31 @@ function fieldLines(name: string, field: $ZodType, value: unknown, options: Skel
     const sample = name === 'figures' ? undefined : sampleOf(field, name, options);
     return [...comment, ...written(name, sample).map((line) => `# ${line}`)];
   }
-  const lines = [...comment, ...written(name, value ?? sampleOf(field, name, options))];
-  if (name === 'figures') lines.push(...figureHelp());
+  const lines = [...comment, ...unclosed(name, written(name, filled(field, name, value, options)))];
+  const layout = knownLayout(options.values.layout);
+  if (name === 'figures') lines.push(...figureHelp(layout));
+  if (name === 'torques') lines.push(...jointHelp(layout));
   return lines;
+}
+
+/** Open at the end where entries are to be uncommented below. */
+function unclosed(name: string, lines: string[]): string[] {
+  return name === 'figures' || name === 'torques' ? lines.map((line) => line.replace(/ \{\}$/, '')) : lines;
+}
+
+/** The value, and where only some of its fields are known a sample for the others. */
+function filled(field: $ZodType, name: string, value: unknown, options: SkeletonOptions): unknown {
+  if (value === undefined) return sampleOf(field, name, options);
+  if (!isPlainObject(value) || bare(field)._zod.def.type !== 'object') return value;
+  const sample = sampleOf(field, name, options);
+  return isPlainObject(sample) ? { ...sample, ...value } : value;
+}
+
+function knownLayout(layout: unknown): KnownLayout {
+  if (!isPlainObject(layout)) return {};
+  return Object.fromEntries(
+    Object.entries(layout).filter(([, value]) => typeof value === 'string' && !isLeftToWrite(value)),
+  );
 }
 
 function written(name: string, value: unknown): string[] {
@@ -72,12 +98,33 @@ function written(name: string, value: unknown): string[] {
     .split('\n');
 }
 
-/** Every figure a vehicle can have, to be uncommented. */
-function figureHelp(): string[] {
-  return Object.entries(FIGURES).map(
-    ([path, { label, general }]) =>
-      `#   ${path}: { is: , from: manual, page: , checked: , sure: read off the source }  # ${label}; usually ${general}`,
-  );
+/** How a figure is written, once above the list of them; nothing is filled in that only the source can say. */
+const WRITTEN_SO = 'Take the mark away, fill in what the source says, and leave the other lines as they are:';
+
+/** Every figure that a vehicle of this layout can have, to be uncommented. */
+function figureHelp(layout: KnownLayout): string[] {
+  const fits = FIGURE_PATHS.filter((path) => figureFits(path, layout));
+  return [
+    `#   ${WRITTEN_SO}`,
+    '#   thermostat.opens: { is: 88 °C, from: manual, page: 12, checked: 2026-11-30, sure: read off the source }',
+    ...fits.map(
+      (path) =>
+        `#   ${path}: { is: , from: , page: , checked: , sure: }  # ${FIGURES[path].label}; usually ${FIGURES[path].general}`,
+    ),
+  ];
+}
+
+/** Every joint that a vehicle of this layout can have, to be uncommented. */
+function jointHelp(layout: KnownLayout): string[] {
+  const fits = JOINT_NAMES.filter((joint) => figureFits(`torque.${joint}`, layout));
+  return [
+    `#   ${WRITTEN_SO}`,
+    '#   water-pump: { is: 10 N·m, bolt: M6, class: 8.8, into: aluminium, from: manual, page: 14, checked: 2026-11-30, sure: read off the source }',
+    ...fits.map(
+      (joint) =>
+        `#   ${joint}: { is: , bolt: , class: , into: , from: , page: , checked: , sure: }  # ${JOINTS[joint].label}; often ${JOINTS[joint].bolt}, ${JOINTS[joint].usual}`,
+    ),
+  ];
 }
 
 /** Something that fits a field and says that it has yet to be written. */
@@ -94,7 +141,7 @@ export function sampleOf(field: $ZodType, name: string, options: SkeletonOptions
     case 'boolean':
       return false;
     case 'enum':
-      return Object.values(def.entries)[0];
+      return options.kind === 'vehicle' ? TO_WRITE : Object.values(def.entries)[0];
     case 'array': {
       const least = leastOf(field);
       return Array.from({ length: least }, (_, at) => numbered(sampleOf(def.element, name, options), at));
@@ -131,7 +178,7 @@ function sampleText(field: $ZodType, name: string, description: string | undefin
 const SHORT: Record<string, string> = {
   by: 'AB',
   'reviewed-by': 'AB',
-  years: '2020-2024',
+  years: 'To write',
   maker: 'To write',
   model: 'To write',
   outcome: 'to-write',

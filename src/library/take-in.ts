@@ -3,11 +3,12 @@ import { isDeepStrictEqual } from 'node:util';
 import { parse } from 'yaml';
 import { jobCardsSchema } from '../model/job.ts';
 import { LARGEST_EXPORT } from '../model/job-limits.ts';
-import type { Note } from '../model/note.ts';
+import { type Note, noteSchema } from '../model/note.ts';
 import { notePath, noteText } from '../model/note-file.ts';
 import { ID_FORM } from '../model/scalars.ts';
 import { checkFiles } from './check-files.ts';
 import { formatYaml } from './format-yaml.ts';
+import { inOrdinarySpelling } from './ordinary-spelling.ts';
 import { reportText } from './report/text.ts';
 import type { RawFile } from './source-file.ts';
 
@@ -152,6 +153,7 @@ function readNote(text: string): Pick<Note, 'title' | 'by' | 'date' | 'status'> 
     const [first = ''] = error instanceof Error ? error.message.split('\n') : [];
     return `YAML cannot read it: ${first.replace(/:$/, '')}.`;
   }
+  data = inOrdinarySpelling(noteSchema, data).value;
   const has = (name: string): string | undefined => {
     const value =
       typeof data === 'object' && data !== null ? (data as Record<string, unknown>)[name] : undefined;

@@ -51,6 +51,11 @@ export type LayoutFeature = keyof typeof LAYOUT;
 // Marked so that scripts which do not use it leave it out, with the table.
 export const LAYOUT_FEATURES = /* @__PURE__ */ Object.keys(LAYOUT) as LayoutFeature[];
 
+/** Whether a layout has a feature of this name. */
+export function isLayoutFeature(name: unknown): name is LayoutFeature {
+  return typeof name === 'string' && Object.hasOwn(LAYOUT, name);
+}
+
 /** Labels for people. */
 export const LAYOUT_LABELS: Record<LayoutFeature, string> = {
   power: 'Drive',

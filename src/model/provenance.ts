@@ -22,7 +22,7 @@ const FIGURE_TRUST = [
 
 export const provenance = {
   from: z.enum(FIGURE_ORIGINS),
-  page: lineSchema.optional().describe('Where in the source.'),
+  page: lineSchema.optional().describe('Where in the source.').meta({ numeric: true }),
   checked: dateSchema.describe('The day somebody held it against the source.'),
   sure: z.enum(FIGURE_TRUST),
   note: textSchema.optional(),

@@ -174,7 +174,7 @@ const GROUPED = /(?<![\d.,])([1-9]\d*),(\d{3})(?![\d.,])/;
 const NUMBERS_ONCE_POINTED = /^(?!.*\d\.\d*\.)/s;
 
 /** Commas that can only be decimal ones as points; any other stays and is refused. Thousands are never guessed. */
-function withPoints(text: string): string {
+export function withPoints(text: string): string {
   return text.replace(RUN, (run) => (DECIMAL_COMMA.test(run) ? run.replace(',', '.') : run));
 }
 

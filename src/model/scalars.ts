@@ -4,6 +4,7 @@ import type { Kind } from './kinds.ts';
 import { exampleOf, type Quantity, readQuantity } from './quantity.ts';
 import { quantityText } from './show-quantity.ts';
 import type { Dimension } from './units.ts';
+import { writtenDay } from './written-day.ts';
 
 /** What the shelf check needs to know about a schema beyond its type. */
 export interface SchemaMeta {
@@ -11,6 +12,12 @@ export interface SchemaMeta {
   references?: Kind;
   /** The string is Markdown shown to people; it may quote figures in braces. */
   text?: boolean;
+  /** A name with nothing behind it says that there are none. */
+  empty?: boolean;
+  /** The string is often a number, and may be written as one. */
+  numeric?: boolean;
+  /** The string is a day. */
+  day?: boolean;
 }
 
 export const ID_FORM = /^[a-z0-9]+(?:-[a-z0-9]+)*$/;
@@ -43,21 +50,30 @@ export function reference<K extends Kind>(kind: K) {
 }
 
 /** A day, such as 2026-11-25. */
-export const dateSchema = z.string().superRefine((value, context) => {
-  const match = /^(\d{4})-(\d{2})-(\d{2})$/.exec(value);
-  const day = match ? new Date(`${value}T00:00:00Z`) : undefined;
-  // Date rolls 31 June over to 1 July: compare what comes back.
-  if (!day || Number.isNaN(day.getTime()) || day.toISOString().slice(0, 10) !== value) {
-    context.addIssue({
-      code: 'custom',
-      message: `"${value}" is not a day of the calendar.`,
-      params: {
-        rule: 'bad-date',
-        expected: 'year-month-day, such as 2026-11-25',
-      },
-    });
-  }
-});
+export const dateSchema = z
+  .string()
+  .superRefine((value, context) => {
+    const match = /^(\d{4})-(\d{2})-(\d{2})$/.exec(value);
+    const day = match ? new Date(`${value}T00:00:00Z`) : undefined;
+    // Date rolls 31 June over to 1 July: compare what comes back.
+    if (!day || Number.isNaN(day.getTime()) || day.toISOString().slice(0, 10) !== value) {
+      const written = writtenDay(value);
+      const either = written && 'either' in written ? written.either.join(' or ') : undefined;
+      context.addIssue({
+        code: 'custom',
+        message:
+          either === undefined
+            ? `"${value}" is not a day of the calendar.`
+            : `"${value}" may be read in two ways.`,
+        params: {
+          rule: 'bad-date',
+          expected:
+            either === undefined ? 'year-month-day, such as 2026-11-25' : `${either}, whichever is meant`,
+        },
+      });
+    }
+  })
+  .meta({ day: true });
 
 /**
  * A quantity of one dimension, parsed from text.

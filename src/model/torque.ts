@@ -31,7 +31,11 @@ export const torqueEntry = z
     bolt: z.enum(THREADS),
     class: z
       .enum(BOLT_CLASSES)
-      .describe('Property class of the bolt, on its head; brass or plastic for plugs.'),
+      .optional()
+      .describe(
+        'Property class of the bolt, on its head; brass or plastic for plugs. Leave it out if nobody has read it.',
+      )
+      .meta({ numeric: true }),
     into: z.enum(TAPPED_INTO).describe('What it is screwed into.'),
     ...provenance,
   })

@@ -129,8 +129,9 @@ export const UNITS: readonly Unit[] = [
     symbol: 'ml',
     dimension: 'volume',
     factor: 1e-6,
-    spellings: ['mL', 'cc', 'cm³', 'cm3', 'millilitre', 'milliliter'],
+    spellings: ['mL', 'millilitre', 'milliliter'],
   },
+  { symbol: 'cc', dimension: 'volume', factor: 1e-6, spellings: ['cm³', 'cm3', 'ccm'] },
   { symbol: 'cl', dimension: 'volume', factor: 1e-5, spellings: ['cL'] },
   { symbol: 'dl', dimension: 'volume', factor: 1e-4, spellings: ['dL'] },
   {

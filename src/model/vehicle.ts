@@ -52,10 +52,14 @@ export const vehicleSchema = z.strictObject({
     fuel: z.enum(FUELS),
   }),
   layout: layoutSchema,
-  figures: z.strictObject(figuresShape).describe('Figures by path; leave out what is not known.'),
+  figures: z
+    .strictObject(figuresShape)
+    .describe('Figures by path; leave out what is not known.')
+    .meta({ empty: true }),
   torques: z
     .partialRecord(z.enum(JOINT_NAMES as [Joint, ...Joint[]]), torqueEntry)
-    .describe('Tightening torques by joint, each with its bolt.'),
+    .describe('Tightening torques by joint, each with its bolt.')
+    .meta({ empty: true }),
   access: z.array(textSchema).min(1).describe('How to get at things on this one.'),
   bleeding: textSchema.describe('Where air hides and where it is let out.'),
   gauge: textSchema.describe('What the dashboard gauge or lamp really shows.'),

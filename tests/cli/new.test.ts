@@ -1,13 +1,16 @@
-/** A new record of each kind is whole and valid before a word of it is changed. */
+/** A new record of each kind is whole and valid before a word of it is changed; a vehicle has no layout but what was said. */
 import { spawnSync } from 'node:child_process';
 import { cpSync, mkdtempSync, readFileSync, rmSync, writeFileSync } from 'node:fs';
 import { tmpdir } from 'node:os';
 import { join } from 'node:path';
 import { afterAll, beforeAll, expect, test } from 'vitest';
+import { askVehicle } from '../../src/cli/ask-vehicle.ts';
 import { mayBeLeftOut } from '../../src/library/field-tables.ts';
 import { readShelf } from '../../src/library/read-shelf.ts';
 import { fieldsOf } from '../../src/library/skeleton.ts';
+import { JOINT_NAMES } from '../../src/model/figures.ts';
 import { KIND_NAMES, KINDS, type Kind } from '../../src/model/kinds.ts';
+import { LAYOUT } from '../../src/model/layout.ts';
 import { SCHEMAS } from '../../src/model/schemas.ts';
 
 let shelf: string;
@@ -41,8 +44,9 @@ const TITLES: Record<Exclude<Kind, 'tree'>, string> = {
   case: 'Cap leaks on the Tarn',
 };
 
-test('each kind, one after the other, leaves the shelf without an error', async () => {
+test('each kind but the vehicle, one after the other, leaves the shelf without an error', async () => {
   for (const [kind, title] of Object.entries(TITLES)) {
+    if (kind === 'vehicle') continue;
     const { status, stderr } = make(kind, '--title', title);
     expect(`${kind} ${status} ${stderr}`).toBe(`${kind} 0 `);
   }
@@ -52,6 +56,75 @@ test('each kind, one after the other, leaves the shelf without an error', async 
   expect(read.records.tree.has('hisses-after-parking')).toBe(true);
   expect(KIND_NAMES.filter((kind) => kind !== 'tree').sort()).toEqual(Object.keys(TITLES).sort());
 }, 120_000);
+
+test('a new vehicle has no layout, no year and no source that nobody has given', async () => {
+  expect(
+    make('vehicle', '--title', 'Heron 2.0 diesel van', '--set', 'layout.thermostat=outlet side').stderr,
+  ).toBe('');
+  const { findings } = await readShelf(shelf);
+  const left = findings
+    .filter(({ rule }) => rule === 'choice-left-open')
+    .map(({ place }) => place.source ?? '');
+  // Thirteen points of the layout but the one that was given; body, fuel, years and source.
+  const open = [
+    ...Object.keys(LAYOUT).filter((feature) => feature !== 'thermostat'),
+    'body',
+    'fuel',
+    'years',
+    '-',
+  ];
+  expect(left.map((line) => line.trim().split(/[: ]/)[0]).sort()).toEqual(open.sort());
+  const file = join(shelf, KINDS.vehicle.folder, 'heron-2-0-diesel-van.yaml');
+  const text = readFileSync(file, 'utf8');
+  for (const joint of JOINT_NAMES) expect(text).toContain(`#   ${joint}: { is: , bolt: , class: , into: ,`);
+  rmSync(file);
+}, 60_000);
+
+test('asked, it offers the words of each choice, refuses an empty answer, and leaves open what nobody can say', async () => {
+  const asked: string[] = [];
+  const refused: string[] = [];
+  const answers: Record<string, string[]> = {
+    'Maker: ': ['', 'Aldermoor'],
+    'Model: ': ['Heron'],
+    'Where does the thermostat sit?': ['', '7', 'outlet side'],
+    'What turns the radiator fan?': ['viscous'],
+    'Which way does the radiator flow?': ['-'],
+  };
+  const values: Record<string, unknown> = { engine: { code: 'H20' } };
+  await askVehicle(values, async (question, wrong) => {
+    const [first = ''] = question.split('\n');
+    asked.push(first);
+    for (const answer of answers[first] ??
+      (/^Years/.test(first) ? ['2015-2020'] : /^Engine size/.test(first) ? ['-'] : ['1'])) {
+      const says = wrong(answer);
+      if (says === undefined) return answer;
+      refused.push(`${first} ${answer}`);
+    }
+    throw new Error(`No answer to ${first} was taken.`);
+  });
+  expect(asked).toHaveLength(6 + Object.keys(LAYOUT).length - 1);
+  expect(refused).toEqual([
+    'Maker:  ',
+    'Where does the thermostat sit? ',
+    'Where does the thermostat sit? 7',
+  ]);
+  expect(values).toMatchObject({
+    maker: 'Aldermoor',
+    body: 'hatchback',
+    years: '2015-2020',
+    engine: { code: 'H20', fuel: 'petrol' },
+    // A fan on a clutch is switched by nothing: that is not asked.
+    layout: { thermostat: 'outlet side', fan: 'viscous clutch', 'fan-switched-by': 'none' },
+  });
+  expect(values.layout).not.toHaveProperty('radiator');
+  expect(values.engine).not.toHaveProperty('size');
+});
+
+test('help is no mistake', () => {
+  const { status, stdout, stderr } = make('vehicle', '--help');
+  expect({ status, stderr }).toEqual({ status: 0, stderr: '' });
+  expect(stdout).toContain('layout.thermostat: one of "inlet side", "outlet side", "none"');
+});
 
 test('every field of the kind stands in the file with a line of help', () => {
   for (const kind of ['cause', 'vehicle', 'test'] as const) {

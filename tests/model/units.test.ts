@@ -29,6 +29,7 @@ const OUTSIDE: Record<string, [unit: string, si: string]> = {
   'US gal': ['gal', 'm3'],
   'imp gal': ['galimp', 'm3'],
   ml: ['ml', 'm3'],
+  cc: ['ml', 'm3'],
   'US qt': ['qt', 'm3'],
   m: ['m', 'm'],
   mm: ['mm', 'm'],

@@ -7,6 +7,7 @@ import { caseCannotBe } from './case-cannot-be.ts';
 import { causeOnNoVehicle } from './cause-on-no-vehicle.ts';
 import { causeWithoutEnd } from './cause-without-end.ts';
 import { causeWithoutEvidence } from './cause-without-evidence.ts';
+import { choiceLeftOpen } from './choice-left-open.ts';
 import { claimWithoutWay } from './claim-without-way.ts';
 import { complaintNotRecognised } from './complaint-not-recognised.ts';
 import { correctedFigure } from './corrected-figure.ts';
@@ -30,10 +31,12 @@ import { layoutContradictsItself } from './layout-contradicts-itself.ts';
 import { leadingZero } from './leading-zero.ts';
 import { leftToWrite } from './left-to-write.ts';
 import { linkInShelf } from './link-in-shelf.ts';
+import { linkLeadsNowhere } from './link-leads-nowhere.ts';
 import { missingField } from './missing-field.ts';
 import { misspeltField } from './misspelt-field.ts';
 import { movedReference } from './moved-reference.ts';
 import { notUtf8 } from './not-utf-8.ts';
+import { ordinarySpelling } from './ordinary-spelling.ts';
 import { outcomeWithoutWay } from './outcome-without-way.ts';
 import { rawHtml } from './raw-html.ts';
 import { readingNamesOtherLimit } from './reading-names-other-limit.ts';
@@ -93,7 +96,9 @@ export const RULES: readonly Rule[] = [
   missingField,
   textCutByColon,
   wrongType,
+  choiceLeftOpen,
   wrongWord,
+  ordinarySpelling,
   wrongUnit,
   unreadableQuantity,
   implausibleQuantity,
@@ -109,6 +114,7 @@ export const RULES: readonly Rule[] = [
   titleTwice,
   unknownReference,
   movedReference,
+  linkLeadsNowhere,
   torqueImpossible,
   figuresContradict,
   correctedFigure,

@@ -1,14 +1,15 @@
+import type { Path } from '../finding.ts';
 import type { RecordRule } from '../rule.ts';
-import { TO_WRITE } from '../skeleton-mark.ts';
+import { isLeftToWrite } from '../skeleton-mark.ts';
 
 /** `npm run new` fills a record so that it is whole; what it filled in says nothing yet. */
 export const leftToWrite: RecordRule = {
   id: 'left-to-write',
   level: 'warning',
   on: 'record',
-  check: ({ file, texts }) =>
+  check: ({ file, texts, faults }) =>
     texts.flatMap(({ text, path }) =>
-      text.startsWith(TO_WRITE)
+      isLeftToWrite(text) && !faults.some((fault) => fault.is === 'open' && isSame(fault.path, path))
         ? [
             {
               at: { file, path },
@@ -20,3 +21,7 @@ export const leftToWrite: RecordRule = {
         : [],
     ),
 };
+
+function isSame(one: Path, other: Path): boolean {
+  return one.join('\n') === other.join('\n');
+}

@@ -11,6 +11,9 @@ import {
 import { newtonMetre } from '../../physics/units.ts';
 import type { ShelfRule } from '../rule.ts';
 
+/** Where nobody has read the class off the head, only what no bolt bears is impossible. */
+const STRONGEST = '12.9';
+
 /** A torque that the named bolt, or the hole it goes into, cannot bear: ISO 898-1 and VDI 2230. */
 export const torqueImpossible: ShelfRule = {
   id: 'torque-impossible',
@@ -20,10 +23,11 @@ export const torqueImpossible: ShelfRule = {
     [...records.vehicle.values()].flatMap(({ file, data }) =>
       (Object.entries(data.torques) as [Joint, TorqueEntry][]).flatMap(([joint, entry]) => {
         const { bolt, class: propertyClass, into, is } = entry;
-        if (!isPropertyClass(propertyClass) || !isHoleMaterial(into)) return [];
+        const strength = propertyClass ?? STRONGEST;
+        if (!isPropertyClass(strength) || !isHoleMaterial(into)) return [];
         const answer = torquePlausibility({
           thread: bolt,
-          propertyClass,
+          propertyClass: strength,
           into,
           torque: newtonMetre(is.high),
         });
@@ -66,7 +70,10 @@ function refusal(
 
 function usual({ bolt, class: propertyClass, into, is }: TorqueEntry, answer: Impossible): string {
   const { lowest, highest } = answer.figures.usual;
-  const range = `Usual for ${bolt} ${propertyClass} in ${into} is ${lowest.toFixed(0)} to ${highest.toFixed(0)}\u00a0N·m.`;
+  const range =
+    propertyClass === undefined
+      ? 'Torque, unit and thread do not go together.'
+      : `Usual for ${bolt} ${propertyClass} in ${into} is ${lowest.toFixed(0)} to ${highest.toFixed(0)}\u00a0N·m.`;
   const number = quantityText(is);
   const threads =
     answer.fitsThreads.length > 0 ? ` ${number} would suit ${answer.fitsThreads.join(' or ')}.` : '';

@@ -28,7 +28,7 @@ export interface VehicleSheet {
     string,
     {
       bolt: string;
-      class: string;
+      class?: string | undefined;
       into: string;
       stages?: readonly TorqueStage[] | undefined;
       'one-use'?: boolean | undefined;

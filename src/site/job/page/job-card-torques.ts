@@ -1,4 +1,5 @@
 /** The torques on the job card: the joints of its repair first, each to be ticked when it is tightened. */
+import { boltText } from '../../../model/bolt-text.ts';
 import { JOINTS, type Joint } from '../../../model/figures.ts';
 import { quantityText } from '../../../model/show-quantity.ts';
 import { besidesTorque } from '../../../model/torque-stages.ts';
@@ -50,7 +51,7 @@ function torqueRow(card: TorqueCard, joint: Joint): HTMLElement {
   const box = element('input', { type: 'checkbox', id: `tick-${joint}` });
   box.checked = joint in torques;
   box.addEventListener('change', () => tick(card, joint, box.checked, text));
-  const size = bolt ? `${bolt.bolt} ${bolt.class} into ${bolt.into}` : '';
+  const size = bolt ? boltText(bolt) : '';
   const words = [JOINTS[joint].label, ' ', element('b', {}, text), ' ', element('small', {}, size)];
   return element('li', {}, element('label', { class: 'tick' }, box, element('span', {}, ...words)));
 }

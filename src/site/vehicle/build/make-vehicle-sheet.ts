@@ -1,7 +1,9 @@
 /** Makes the sheet of a vehicle from its record, and says where its figures are from. */
 import type { Entry } from '../../../library/shelf.ts';
+import { boltText } from '../../../model/bolt-text.ts';
 import { FIGURE_PATHS, figureFits, JOINT_NAMES, REFERABLE_PATHS } from '../../../model/figures.ts';
 import { type Layout, layoutAllows } from '../../../model/layout.ts';
+import { pageText } from '../../../model/page-text.ts';
 import { entriesOf, idsBefore } from '../../shelf/record-pages.ts';
 import { inSentence } from '../../text/in-sentence.ts';
 import { plainText } from '../../text/render-text.ts';
@@ -17,7 +19,9 @@ interface Provenance {
 
 /** "manual, page 3-14, read off the source, checked 2026-10-02" */
 export function originText({ from, page, checked, sure }: Provenance): string {
-  return [from, page, sure, `checked ${checked}`].filter((part) => part !== undefined).join(', ');
+  return [from, page && pageText(page), sure, `checked ${checked}`]
+    .filter((part) => part !== undefined)
+    .join(', ');
 }
 
 export type Usual = Pick<Provenance, 'from' | 'sure' | 'checked'>;
@@ -39,7 +43,7 @@ export function usualOrigin({ figures, torques }: Entry<'vehicle'>['data']): Usu
 export function ownOrigin(figure: Provenance, usual: Usual | undefined): string {
   const isUsual =
     figure.from === usual?.from && figure.sure === usual.sure && figure.checked === usual.checked;
-  return isUsual ? (figure.page ?? '') : originText(figure);
+  return isUsual ? pageText(figure.page ?? '') : originText(figure);
 }
 
 function stopsOf(layout: Layout): Stop[] {
@@ -80,11 +84,11 @@ export function sheetOf(entry: Entry<'vehicle'>): Omit<VehicleSheet, 'bookings'>
     if (!torque) continue;
     figures[`torque.${joint}`] = {
       quantity: torque.is,
-      origin: `${torque.bolt} ${torque.class} into ${torque.into}; ${originText(torque)}`,
+      origin: `${boltText(torque)}; ${originText(torque)}`,
     };
     bolts[joint] = {
       bolt: torque.bolt,
-      class: torque.class,
+      ...(torque.class && { class: torque.class }),
       into: torque.into,
       ...(torque.stages && { stages: torque.stages }),
       ...(torque['one-use'] && { 'one-use': true }),

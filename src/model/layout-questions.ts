@@ -1,5 +1,5 @@
 /** How a feature of the layout is asked in a walk, and how each answer is told at the car. Common practice, no source. */
-import type { LayoutFeature } from '../../model/layout.ts';
+import type { LayoutFeature } from './layout.ts';
 
 interface LayoutQuestion {
   asks: string;
