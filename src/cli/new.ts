@@ -10,8 +10,7 @@
  */
 import { mkdir, writeFile } from 'node:fs/promises';
 import { dirname, join } from 'node:path';
-import { stdin, stdout } from 'node:process';
-import { createInterface } from 'node:readline/promises';
+import { stdout } from 'node:process';
 import { safeParse } from 'zod';
 import type { $ZodType } from 'zod/v4/core';
 import { mayBeLeftOut, takes } from '../library/field-tables.ts';
@@ -27,6 +26,7 @@ import { KIND_NAMES, KINDS, type Kind } from '../model/kinds.ts';
 import { idFromTitle } from '../model/note-file.ts';
 import { ID_FORM } from '../model/scalars.ts';
 import { SCHEMAS } from '../model/schemas.ts';
+import { ask, canAsk } from './ask.ts';
 import { askVehicle } from './ask-vehicle.ts';
 import { Refusal, readArguments, runCommand, wordsFor } from './command.ts';
 
@@ -98,7 +98,7 @@ async function main(): Promise<void> {
 /** The files of a new record by path: a complaint comes with its tree. */
 async function filesFor(kind: Kind, options: Options, shelf: Shelf): Promise<Map<string, string>> {
   const answers = valuesFrom(kind, options.set);
-  const asking = stdin.isTTY === true && stdout.isTTY === true && options.title === undefined;
+  const asking = canAsk() && options.title === undefined;
   const title = asking ? await askTitle(kind) : options.title;
   if (title === undefined)
     throw new Refusal(`Give it a title: npm run new ${kind} -- --title "…". Asking needs a terminal.`);
@@ -253,21 +253,6 @@ async function askFields(
       }
     });
     if (answer.trim() !== '') answers[name] = fitting(field, name, answer.trim());
-  }
-}
-
-/** Asks until the answer has nothing wrong with it. */
-async function ask(question: string, wrong: (answer: string) => string | undefined): Promise<string> {
-  const lines = createInterface({ input: stdin, output: stdout });
-  try {
-    for (;;) {
-      const answer = await lines.question(question);
-      const says = wrong(answer);
-      if (says === undefined) return answer;
-      stdout.write(`${says}\n`);
-    }
-  } finally {
-    lines.close();
   }
 }
 

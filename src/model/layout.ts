@@ -249,3 +249,24 @@ export function shareWithLayout(
   }
   return share;
 }
+
+/**
+ * The layout that most cars have among those that meet a condition and have an engine, one feature after the other.
+ * @param shares by feature; of a feature that is not in it the first value is taken
+ */
+export function commonestLayout(shares: LayoutShares, condition: LayoutCondition | undefined): Layout {
+  let layout: KnownLayout = {};
+  for (const feature of LAYOUT_FEATURES) {
+    const wanted: readonly string[] | undefined = condition?.[feature];
+    const can = LAYOUT[feature].filter(
+      (value) =>
+        value !== 'battery electric' &&
+        (wanted?.includes(value) ?? !(feature === 'thermostat' && value === 'none')) &&
+        layoutIsPossible({ ...layout, [feature]: value }),
+    );
+    const share = (value: string) => shares[feature]?.[value] ?? 0;
+    const [commonest] = can.toSorted((a, b) => share(b) - share(a));
+    layout = { ...layout, [feature]: commonest ?? LAYOUT[feature][0] };
+  }
+  return layout as Layout;
+}

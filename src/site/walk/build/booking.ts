@@ -21,16 +21,17 @@ export function bookingFor(layoutCase: LayoutCase): Booking {
 
 /**
  * The layout that most of the shelf's vehicles have, as far as the complaint knows layouts apart.
- * @throws Error when no vehicle of the shelf can have the complaint
+ * @throws Error when no layout can have the complaint
  */
 export function commonestCase(symptom: string): LayoutCase {
   const [commonest] = [...layoutCasesOf(symptom)].sort((a, b) => b.vehicles.length - a.vehicles.length);
-  if (!commonest) throw new Error(`No vehicle of the shelf can have the complaint ${symptom}.`);
+  if (!commonest) throw new Error(`No layout can have the complaint ${symptom}.`);
   return commonest;
 }
 
 /** Whose minutes they are: "Aldermoor Tarn 1.6 and 4 more of this shelf’s vehicles". */
-export function countedFor({ vehicles: [first = '', ...others] }: LayoutCase): string {
+export function countedFor({ vehicles: [first, ...others] }: LayoutCase): string {
+  if (first === undefined) return 'the commonest layout';
   const name = titleOf('vehicle', first);
   return others.length === 0 ? name : `${name} and ${others.length} more of this shelf’s vehicles`;
 }

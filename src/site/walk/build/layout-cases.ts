@@ -5,7 +5,7 @@ import { compile } from '../../../diagnosis/compiled.ts';
 import type { Tree } from '../../../diagnosis/tree.ts';
 import { caseOf } from '../../../library/case.ts';
 import { drivenLayouts } from '../../../library/driven-layouts.ts';
-import { layoutAllows } from '../../../model/layout.ts';
+import { commonestLayout, layoutAllows } from '../../../model/layout.ts';
 import { shelf } from '../../shelf/shelf.ts';
 
 export interface LayoutCase {
@@ -17,13 +17,18 @@ export interface LayoutCase {
 
 const made = new Map<string, LayoutCase[]>();
 
-/** Vehicles without an engine are left out: the complaints are about coolant that an engine heats. */
+/**
+ * Vehicles without an engine are left out: the complaints are about coolant that an engine heats. Where no vehicle of the
+ * shelf can have the complaint, the commonest layout stands in, with no vehicle.
+ */
 export function layoutCasesOf(symptom: string): LayoutCase[] {
   const before = made.get(symptom);
   if (before) return before;
   const cases = new Map<string, LayoutCase>();
-  for (const { layout, vehicles } of drivenLayouts(shelf.records)) {
-    if (!layoutAllows(shelf.records.symptom.get(symptom)?.data.layout, layout)) continue;
+  const condition = shelf.records.symptom.get(symptom)?.data.layout;
+  const driven = drivenLayouts(shelf.records).filter(({ layout }) => layoutAllows(condition, layout));
+  const usual = { layout: commonestLayout(shelf.shop.layouts ?? {}, condition), vehicles: [] };
+  for (const { layout, vehicles } of driven.length > 0 ? driven : [usual]) {
     const { model, tree } = caseOf(shelf, symptom, layout);
     const sign = JSON.stringify([
       model.causes.map((cause) => cause.id),
