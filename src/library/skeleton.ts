@@ -6,7 +6,8 @@ import { stringify } from 'yaml';
 import type { $ZodType } from 'zod/v4/core';
 import { FIGURE_PATHS, FIGURES, figureFits, JOINT_NAMES, JOINTS } from '../model/figures.ts';
 import { KINDS, type Kind } from '../model/kinds.ts';
-import type { KnownLayout } from '../model/layout.ts';
+import { type KnownLayout, LAYOUT, LEAVABLE_FEATURES } from '../model/layout.ts';
+import { layoutQuestion } from '../model/layout-questions.ts';
 import { SCHEMAS } from '../model/schemas.ts';
 import { mayBeLeftOut, takes } from './field-tables.ts';
 import { schemaPath } from './schema-files.ts';
@@ -67,6 +68,7 @@ function fieldLines(name: string, field: $ZodType, value: unknown, options: Skel
   }
   const lines = [...comment, ...unclosed(name, written(name, filled(field, name, value, options)))];
   const layout = knownLayout(options.values.layout);
+  if (name === 'layout') lines.push(...layoutHelp(layout));
   if (name === 'figures') lines.push(...figureHelp(layout));
   if (name === 'torques') lines.push(...jointHelp(layout));
   return lines;
@@ -96,6 +98,13 @@ function written(name: string, value: unknown): string[] {
   return stringify({ [name]: value }, { lineWidth: WIDTH })
     .trimEnd()
     .split('\n');
+}
+
+/** Points of the layout that may be left out, to be uncommented. */
+function layoutHelp(layout: KnownLayout): string[] {
+  return LEAVABLE_FEATURES.filter((feature) => layout[feature] === undefined).map(
+    (feature) => `#   ${feature}: ${LAYOUT[feature].join(' | ')}  # ${layoutQuestion(feature).asks}`,
+  );
 }
 
 /** How a figure is written, once above the list of them; nothing is filled in that only the source can say. */

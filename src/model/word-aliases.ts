@@ -41,7 +41,6 @@ const ALIASES: Readonly<Record<string, readonly string[]>> = {
   'timing belt': ['cam belt', 'cambelt', 'toothed belt'],
   'valve-controlled': ['tap', 'heater tap', 'water valve', 'heater valve'],
   'always flowing': ['no valve', 'air mix', 'blend flap'],
-  'auxiliary pump': ['extra pump', 'heater pump', 'booster pump'],
   'in the radiator': ['radiator'],
 };
 
