@@ -158,7 +158,10 @@ export interface VehicleFacts {
   figures: Readonly<Record<string, { quantity: Quantity }>>;
   /** By joint: thread, property class, what it is screwed into. */
   bolts: Readonly<
-    Record<string, { bolt: string; class?: string | undefined; into: string; stages?: readonly unknown[] | undefined }>
+    Record<
+      string,
+      { bolt: string; class?: string | undefined; into: string; stages?: readonly unknown[] | undefined }
+    >
   >;
 }
 
