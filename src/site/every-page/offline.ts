@@ -12,6 +12,9 @@ const BECAUSE = {
 };
 
 class Offline extends HTMLElement {
+  /** No version was on this device when the page came: what is installed now is this page's own. */
+  #isFirst = false;
+
   connectedCallback() {
     if (location.protocol === 'file:') return this.#say('Opened from a folder; works without a network.');
     if (!('serviceWorker' in navigator)) {
@@ -30,6 +33,7 @@ class Offline extends HTMLElement {
   async #begin() {
     addManifest();
     const workers = navigator.serviceWorker;
+    this.#isFirst = workers.controller === null;
     workers.addEventListener('message', ({ data }: MessageEvent<FromWorker>) => this.#hear(data));
     if (workers.controller) {
       this.#say('Kept on this device; works without a network.');
@@ -52,7 +56,9 @@ class Offline extends HTMLElement {
     const coming = registration.installing;
     coming?.addEventListener('statechange', () => {
       if (coming.state === 'installed' && registration.active) this.#offer(coming);
-      if (coming.state === 'activated') this.#say('Kept on this device; works without a network.');
+      // To a page of the version before, the new one is offered; that line stays.
+      if (coming.state === 'activated' && this.#isFirst)
+        this.#say('Kept on this device; works without a network.');
     });
   }
 
