@@ -106,9 +106,23 @@ export const fanCircuits: readonly { name: string; plan: BoxPlan }[] = [
             { x: 215, y: 44 },
           ],
         },
+        {
+          kind: 'order',
+          points: [
+            { x: 136, y: 24 },
+            { x: 136, y: 6 },
+          ],
+        },
+        {
+          kind: 'order',
+          points: [
+            { x: 136, y: 92 },
+            { x: 136, y: 74 },
+          ],
+        },
         EARTH,
       ],
-      notes: [EARTH_NAME],
+      notes: [EARTH_NAME, { x: 142, y: 14, text: 'order' }, { x: 142, y: 84, text: 'order' }],
     },
   },
   {
