@@ -1,7 +1,7 @@
 /** What comes after the first stage of a torque, in words. Apart from the schema, which pages need not carry. */
 import type { Habit } from './habit.ts';
 import type { Quantity } from './quantity.ts';
-import { quantityText } from './show-quantity.ts';
+import { quantityText, showQuantity } from './show-quantity.ts';
 
 /** A further stage: to a torque, or turned on by an angle. */
 export type TorqueStage = { to: Quantity } | { turn: Quantity };
@@ -12,7 +12,7 @@ export function stagesText(stages: readonly TorqueStage[] | undefined, habit?: H
     .map((stage) =>
       'to' in stage
         ? `then ${quantityText(stage.to, habit)}`
-        : `then ${quantityText(stage.turn, habit)} further`,
+        : `then ${showQuantity(stage.turn).number}° further`,
     )
     .join(', ');
 }

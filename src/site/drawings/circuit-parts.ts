@@ -46,7 +46,7 @@ export function drawParts(plan: CircuitPlan): string {
     bulkhead(),
     layout.reservoir === 'header tank' ? headerTank() : recoveryBottle(),
     ...(electric ? [electricHeater()] : heaterControl(layout)),
-    ...(layout['transmission-cooler'] === 'in the radiator' ? [transmissionCooler(layout)] : []),
+    ...(layout['transmission-cooler'].startsWith('in the radiator') ? [transmissionCooler(layout)] : []),
     ...plan.sideParts.map(sidePart),
     ...(plan.thermostat ? [thermostat(plan.thermostat, plan)] : []),
   ];

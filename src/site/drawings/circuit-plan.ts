@@ -4,6 +4,7 @@
  * upper line, suction the lower one.
  */
 import type { Layout } from '../../model/layout.ts';
+import { alsoOn } from './circuit-also.ts';
 import {
   circuitPoints,
   closesByPass,
@@ -99,6 +100,7 @@ export function planCircuit(layout: Layout, state: CircuitState): CircuitPlan {
   const sideParts = planSideParts(layout);
   const hoses = planHoses(layout, state, sideParts);
   const labels = planLabels(layout, sideParts);
+  const also = alsoLabel(layout, bottomOf(labels));
   return {
     layout,
     state,
@@ -106,11 +108,22 @@ export function planCircuit(layout: Layout, state: CircuitState): CircuitPlan {
     bridges: planBridges(hoses),
     thermostat,
     sideParts,
-    labels,
+    labels: [...labels, ...also],
     marks: planMarks(layout),
     parts: outlines(layout, thermostat, sideParts),
-    height: Math.max(432, ...labels.map((label) => label.y + (label.lines.length - 1) * LINE + 12)),
+    height: bottomOf([...labels, ...also]),
   };
+}
+
+function bottomOf(labels: readonly Label[]): number {
+  return Math.max(432, ...labels.map((label) => label.y + (label.lines.length - 1) * LINE + 12));
+}
+
+/** What has no place in the drawing, in words under it. */
+function alsoLabel(layout: Layout, top: number): Label[] {
+  const also = alsoOn(layout);
+  if (also.length === 0) return [];
+  return [{ lines: wrapText(`Not drawn: ${also.join('; ')}`, WIDTH - 30, TEXT), x: 12, y: top + 10 }];
 }
 
 function thermostatPlace(layout: Layout): Point | undefined {
@@ -257,7 +270,7 @@ const SIDE_PARTS = ['turbo', 'egr-cooler', 'oil-cooler'] as const;
 
 function planSideParts(layout: Layout): SidePart[] {
   return SIDE_PARTS.flatMap((name, slot) =>
-    layout[name] === 'on the circuit'
+    layout[name]?.startsWith('on the circuit')
       ? [{ name, box: { x: 319, y: 176 + slot * 58, width: 30, height: 22 } }]
       : [],
   );
@@ -340,7 +353,7 @@ function planLabels(layout: Layout, sideParts: readonly SidePart[]): Label[] {
       : { lines: ['Block'], x: 260, y: 330, on: 'engine' },
   );
   if (hasByPass(layout)) labels.push(thermostatLabel(layout));
-  if (layout['transmission-cooler'] === 'in the radiator') {
+  if (layout['transmission-cooler'].startsWith('in the radiator')) {
     const lines = ['transmission', 'oil'];
     labels.push(
       layout.radiator === 'cross-flow'

@@ -1,5 +1,6 @@
 /** A drawn circuit for a layout, with the points to feel and to measure. */
 import type { Layout } from '../../model/layout.ts';
+import { alsoOn } from './circuit-also.ts';
 import { drawKey, KEY_HEIGHT } from './circuit-key.ts';
 import { drawParts } from './circuit-parts.ts';
 import {
@@ -129,10 +130,12 @@ function describe(layout: Layout, state: CircuitState): string {
   const also = [
     layout.turbo === 'on the circuit' ? 'turbocharger' : '',
     layout['egr-cooler'] === 'on the circuit' ? 'exhaust-gas cooler' : '',
-    layout['oil-cooler'] === 'on the circuit' ? 'oil cooler' : '',
-    layout['transmission-cooler'] === 'in the radiator' ? 'transmission cooler in the radiator' : '',
+    layout['oil-cooler'].startsWith('on the circuit') ? 'oil cooler' : '',
+    layout['transmission-cooler'].startsWith('in the radiator') ? 'transmission cooler in the radiator' : '',
   ].filter((each) => each !== '');
   if (also.length > 0) sentences.push(`Also on the circuit: ${also.join(', ')}.`);
+  const besides = alsoOn(layout);
+  if (besides.length > 0) sentences.push(`Not drawn: ${besides.join('; ')}.`);
   if (layout.power !== 'combustion') {
     sentences.push('High-voltage parts lie beside the hoses: for trained people only.');
   }

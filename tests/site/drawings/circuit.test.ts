@@ -156,6 +156,19 @@ describe('drawn circuit', () => {
     expect(tankReturn?.points[0]?.x).toBeGreaterThan(inlet.thermostat?.x ?? Number.POSITIVE_INFINITY);
   });
 
+  test('every value of the layout changes the drawing or its words', () => {
+    const described = (each: Layout) => drawCircuit({ id: 'a', layout: each, state: 'hot' }).svg;
+    const alike = LAYOUT_FEATURES.flatMap((feature) => {
+      // A bimetal needs no word: the drawn clutch has one unless it says otherwise.
+      const values = LAYOUT[feature].filter(
+        (value) => value !== 'bimetal' && !(feature === 'charge-air' && value === 'air-cooled'),
+      );
+      const drawn = values.map((value) => described({ ...PLAIN, [feature]: value }));
+      return new Set(drawn).size === values.length ? [] : [feature];
+    });
+    expect(alike).toEqual([]);
+  });
+
   test('nothing to regulate the flow leaves one state to draw', () => {
     expect(circuitStates(layout({}))).toEqual(['cold', 'hot']);
     expect(circuitStates(layout({ thermostat: 'none', 'thermostat-kind': 'none' }))).toEqual(['hot']);
