@@ -49,15 +49,17 @@ export interface WalkFigures extends Endings {
 /**
  * Follows every way with the chance of each cause on it. Something else counts as named when the list has it, and is never
  * proven. All causes listed count, consequences that were found among the proven.
- * @param situation the layout's causes ruled out and tests unavailable; no findings yet
+ * @param situation the layout's causes ruled out and tests unavailable, and what was found so far
+ * @param layout what is known of the vehicle's layout, by feature, where the tree still branches on it
  */
 export function walkFigures(
   compiled: CompiledModel,
   tree: WalkTree,
   situation: ResolvedSituation,
   leastChance = LEAST_CHANCE,
+  layout: Readonly<Record<string, string | undefined>> = {},
 ): WalkFigures {
-  const walks = new AllWalks(compiled, tree, situation, leastChance);
+  const walks = new AllWalks(compiled, tree, situation, leastChance, layout);
   return walks.figures();
 }
 
@@ -69,6 +71,7 @@ class AllWalks {
   readonly #tree: WalkTree;
   readonly #from: ResolvedSituation;
   readonly #leastChance: number;
+  readonly #layout: Readonly<Record<string, string | undefined>>;
   readonly #chances: Record<Ending, Float64Array>;
   readonly #minutes: Float64Array;
   readonly #distribution = new Map<number, number>();
@@ -76,11 +79,18 @@ class AllWalks {
   #notFollowed = 0;
   #ways = 0;
 
-  constructor(compiled: CompiledModel, tree: WalkTree, from: ResolvedSituation, leastChance: number) {
+  constructor(
+    compiled: CompiledModel,
+    tree: WalkTree,
+    from: ResolvedSituation,
+    leastChance: number,
+    layout: Readonly<Record<string, string | undefined>>,
+  ) {
     this.#compiled = compiled;
     this.#tree = tree;
     this.#from = from;
     this.#leastChance = leastChance;
+    this.#layout = layout;
     const columns = () => new Float64Array(compiled.columns);
     this.#chances = {
       proven: columns(),
@@ -94,7 +104,7 @@ class AllWalks {
 
   figures(): WalkFigures {
     const compiled = this.#compiled;
-    const prior = placeOf(compiled, this.#tree, this.#from).belief.weights;
+    const prior = placeOf(compiled, this.#tree, this.#from, this.#layout).belief.weights;
     const sum = sumOf(prior);
     const mass = prior.map((weight) => weight / sum);
     this.#follow(this.#from.findings, mass, this.#from.car, 0, 0);
@@ -147,7 +157,7 @@ class AllWalks {
       return;
     }
     const compiled = this.#compiled;
-    const place = placeOf(compiled, this.#tree, { ...this.#from, findings, car });
+    const place = placeOf(compiled, this.#tree, { ...this.#from, findings, car }, this.#layout);
     if (place.standing.kind !== 'ask') {
       this.#end(place, mass, minutes);
       this.#questions += asked * chance;

@@ -126,6 +126,7 @@ describe.each(['a server', 'a folder'] as const)('injected into a page opened fr
 /** The last part of each kept name, one that the pages below look for. */
 const KEPT_ENDS: Record<NameStart, string> = {
   'walk.': 'reads-low-at-cruise',
+  'seen.': 'reads-low-at-cruise',
   'job.': 'job-abcdefgh',
   'note.': 'note-abcdefgh',
   'proof.': 'aldermoor-tarn-16',

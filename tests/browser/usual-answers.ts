@@ -24,21 +24,9 @@ export interface UsualAnswer {
  * @returns answers from the first question until the walk comes to an end of its tree, or until a cause is proven
  */
 export function usualAnswers(symptom: string, cause: string, vehicle: string): UsualAnswer[] {
-  const layout: Layout | undefined = shelf.records.vehicle.get(vehicle)?.data.layout;
-  if (!layout) throw new Error(`No vehicle ${vehicle}`);
   const { data } = walkViewOf(symptom);
-  const diagnoser = new Diagnoser(data, (text) => text);
-  const model = modelOf(shelf.records, symptom, layout);
-  const column = model.causes.findIndex(({ id }) => id === cause);
-  if (column < 0) throw new Error(`${vehicle} cannot have ${cause}`);
-  /** The likeliest outcome of a test with this fault. */
-  const usual = (id: string): string => {
-    const rechecked = causeOfRecheck(id);
-    if (rechecked !== undefined) return rechecked === cause ? PROVEN : NOT_IT;
-    const { likelihood = [], outcomes = [] } = model.tests.find((each) => each.id === id) ?? {};
-    const chances = likelihood.map((row) => row[column] ?? 0);
-    return outcomes[chances.indexOf(Math.max(...chances))] ?? '';
-  };
+  const diagnoser = new Diagnoser(data);
+  const usual = usualOutcomes(symptom, cause, vehicle);
   const answers = new Map<string, string>();
   for (let steps = 0; steps < 60; steps++) {
     const { standing, end } = diagnoser.place(answers, knownLayout({}, answers), new Set());
@@ -46,8 +34,27 @@ export function usualAnswers(symptom: string, cause: string, vehicle: string): U
     else if (standing.kind === 'ask-layout') {
       const feature = LAYOUT_FEATURES.find((each) => each === standing.feature);
       if (!feature) throw new Error(`No layout feature ${standing.feature}`);
-      answers.set(layoutKey(feature), asMostAre(layout)[feature] ?? '');
+      const key = layoutKey(feature);
+      answers.set(key, usual(key));
     } else return [...answers].map(([key, value]) => ({ key, value }));
   }
   throw new Error(`The walk of ${symptom} does not end`);
+}
+
+/** The likeliest answer to each question on a vehicle with a fault, by the key of the answer. */
+export function usualOutcomes(symptom: string, cause: string, vehicle: string): (key: string) => string {
+  const layout: Layout | undefined = shelf.records.vehicle.get(vehicle)?.data.layout;
+  if (!layout) throw new Error(`No vehicle ${vehicle}`);
+  const model = modelOf(shelf.records, symptom, layout);
+  const column = model.causes.findIndex(({ id }) => id === cause);
+  if (column < 0) throw new Error(`${vehicle} cannot have ${cause}`);
+  return (key) => {
+    const feature = LAYOUT_FEATURES.find((each) => layoutKey(each) === key);
+    if (feature) return asMostAre(layout)[feature] ?? '';
+    const rechecked = causeOfRecheck(key);
+    if (rechecked !== undefined) return rechecked === cause ? PROVEN : NOT_IT;
+    const { likelihood = [], outcomes = [] } = model.tests.find((each) => each.id === key) ?? {};
+    const chances = likelihood.map((row) => row[column] ?? 0);
+    return outcomes[chances.indexOf(Math.max(...chances))] ?? '';
+  };
 }

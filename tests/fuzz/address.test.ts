@@ -15,7 +15,9 @@ import { isReadingKey, OTHER, readAnswers, writeAnswers } from '../../src/site/w
 import { walkViewOf } from '../../src/site/walk/build/walk-view.ts';
 import { Diagnoser } from '../../src/site/walk/page/diagnose.ts';
 import { knownIn } from '../../src/site/walk/page/known-answers.ts';
+import { Planner } from '../../src/site/walk/page/planner.ts';
 import { knownLayout, trailOf } from '../../src/site/walk/page/replay.ts';
+import { WalkWords } from '../../src/site/walk/page/walk-words.ts';
 import { absurdText, textOf } from '../calculators/ask.ts';
 import { shelf } from '../shelf/shelf.ts';
 import { escapes, HOSTILE, hostileText, LIMIT, runs, UNCLEAN } from './runs.ts';
@@ -24,14 +26,16 @@ import { escapes, HOSTILE, hostileText, LIMIT, runs, UNCLEAN } from './runs.ts';
 const INHERITED = ['constructor', '__proto__', 'toString', 'valueOf', 'hasOwnProperty'];
 
 const walks = [...shelf.records.symptom.keys()].map((id) => {
-  const { data } = walkViewOf(id);
-  const outcomes = Object.entries(data.titles.outcomes);
+  const { data, texts } = walkViewOf(id);
+  const outcomes = Object.entries(texts.outcomes);
   const sound = [
     ...outcomes.flatMap(([test, titles]) => Object.keys(titles).map((outcome) => `${test}=${outcome}`)),
     ...data.model.causes.flatMap(({ id: cause }) => [`prove.${cause}=proven`, `prove.${cause}=not-it`]),
     ...outcomes.flatMap(([test]) => [`${test}=skipped`, `${test}=${OTHER}`, `reading.${test}=61 °C`]),
   ];
-  return { data, sound, diagnoser: new Diagnoser(data, (text) => text), known: knownIn(data) };
+  const diagnoser = new Diagnoser(data);
+  const planner = new Planner(diagnoser, new WalkWords(data.causes, texts, (text) => text));
+  return { data, texts, sound, diagnoser, planner, known: knownIn(data) };
 });
 
 /** Pairs of this walk, of none, with names nobody gave, and text that is no pair at all. */
@@ -67,12 +71,12 @@ const fragment = fc.constantFrom(...walks).chain((walk) =>
 
 test('a walk: any fragment stands somewhere, ranked, with a reason in words', { timeout: LIMIT }, () => {
   fc.assert(
-    fc.property(fragment, ([{ data, diagnoser, known }, text]) => {
+    fc.property(fragment, ([{ data, texts, diagnoser, planner, known }, text]) => {
       const answers = readAnswers(text, known);
       for (const [key, value] of answers) {
         if (key.startsWith('layout.') || key.startsWith('prove.') || isReadingKey(key)) continue;
-        expect(Object.keys(data.titles.outcomes)).toContain(key);
-        expect([...Object.keys(data.titles.outcomes[key] ?? {}), 'skipped', OTHER]).toContain(value);
+        expect(Object.keys(texts.outcomes)).toContain(key);
+        expect([...Object.keys(texts.outcomes[key] ?? {}), 'skipped', OTHER]).toContain(value);
       }
       // What is written back is read as the same.
       expect([...readAnswers(`#${writeAnswers(answers)}`, known)]).toEqual([...answers]);
@@ -82,8 +86,8 @@ test('a walk: any fragment stands somewhere, ranked, with a reason in words', { 
       expect(trail.length).toBeLessThanOrEqual(Object.keys(data.tree.steps).length + 1);
       if (standing.kind === 'ask' && standing.step !== undefined)
         expect(Object.keys(data.tree.steps)).toContain(standing.step);
-      if (standing.kind === 'proven') expect(Object.keys(data.titles.causes)).toContain(standing.cause);
-      const { reason, step } = diagnoser.diagnose(answers, knownLayout({}, answers), new Set());
+      if (standing.kind === 'proven') expect(Object.keys(data.causes)).toContain(standing.cause);
+      const { reason, step } = planner.diagnose(answers, knownLayout({}, answers), new Set());
       expect(reason.sentence.length).toBeGreaterThan(5);
       expect(reason.sentence).not.toMatch(UNCLEAN);
       for (const { share } of step.ranked) expect(share >= 0 && share <= 1).toBe(true);

@@ -7,6 +7,7 @@ import type { JobDesk, JobTransfer } from '../job/job-transfer.ts';
 import type { NoteCheck } from '../note/note-check.ts';
 import type { VehicleSheet } from '../vehicle/vehicle-sheet.ts';
 import type { MakeKnownList } from '../walk/known-list.ts';
+import type { WalkTexts } from '../walk/walk-data.ts';
 import type { button, element } from './element.ts';
 import type { Known } from './known.ts';
 
@@ -51,6 +52,8 @@ export interface PageGlobals {
   receivePlan?(plan: JobPlan): void;
   /** Called by the script that holds the sections of a walk, by what they are. */
   receiveWalkParts(parts: Readonly<Record<string, string>>): void;
+  /** Called by the script that holds the texts of a walk, where the walk waits for it. */
+  receiveWalkTexts?(texts: WalkTexts): void;
   /** There once what is known so far is opened under a walk. */
   knownSoFar?: MakeKnownList;
   /**

@@ -1,12 +1,11 @@
-/** Known so far: every finding of the complaint, ticked in any order; and the tools that are not at hand. Fetched when it is opened. */
+/** Known so far: every finding of the complaint, tapped in any order; and the tools that are not at hand. Fetched when it is opened. */
 
 import { type KnownLayout, layoutAllows } from '../../model/layout.ts';
 import type { Answers } from '../walk/answers.ts';
-import { SKIPPED } from '../walk/answers.ts';
-import type { WalkData } from '../walk/walk-data.ts';
+import type { WalkData, WalkTexts } from '../walk/walk-data.ts';
 import '../browser/page-globals.ts';
-import { element } from '../browser/element.ts';
-import type { KnownListener } from '../walk/known-list.ts';
+import { button, element } from '../browser/element.ts';
+import type { KnownListener, KnownNow } from '../walk/known-list.ts';
 
 /** In the order of a morning: cold first, what has to come apart last. */
 const GROUPS = [
@@ -18,20 +17,29 @@ const GROUPS = [
 ] as const;
 type Group = (typeof GROUPS)[number][0];
 
+/** One finding with its outcomes. */
+interface Row {
+  root: HTMLElement;
+  taps: Map<string, HTMLButtonElement>;
+  says: HTMLElement;
+}
+
 class KnownSoFar {
   private readonly data: WalkData;
+  private readonly texts: WalkTexts;
   private readonly listener: KnownListener;
   private readonly say: (text: string) => string;
-  private readonly rows: HTMLElement;
-  private readonly tools: HTMLElement;
+  private readonly places: { rows: HTMLElement; tools: HTMLElement };
   private answers: Answers = new Map();
   private missing: ReadonlySet<string> = new Set();
   private layout: KnownLayout = {};
-  private readonly choices = new Map<string, HTMLSelectElement>();
+  private readonly rows = new Map<string, Row>();
   private readonly groups: HTMLElement[] = [];
   /** Where questions and answers stand, with their text as written. */
-  private readonly texts: { part: Node; text: string }[] = [];
+  private readonly written: { part: Node; text: string }[] = [];
   private readonly ticks = new Map<string, HTMLInputElement>();
+  /** The finding that was tapped last: what it comes to is said at it, where the finger is. */
+  private tapped: string | undefined;
 
   /**
    * @param say writes the vehicle's figures into a question or an answer
@@ -39,103 +47,114 @@ class KnownSoFar {
    */
   constructor(
     data: WalkData,
+    texts: WalkTexts,
     listener: KnownListener,
     say: (text: string) => string,
     places: { rows: HTMLElement; tools: HTMLElement },
   ) {
     this.data = data;
+    this.texts = texts;
     this.listener = listener;
     this.say = say;
-    this.rows = places.rows;
-    this.tools = places.tools;
+    this.places = places;
     this.build();
     document.addEventListener('headertank:change', () => this.write());
   }
 
   private build(): void {
-    const { model, tools, titles } = this.data;
-    const tests = [...model.tests].sort((a, b) => a.minutes - b.minutes);
+    const { data, texts } = this;
+    const tests = data.model.tests
+      .filter(({ id }) => texts.outcomes[id])
+      .sort((a, b) => a.minutes - b.minutes);
     for (const [group, heading] of GROUPS) {
       const rows = tests.filter((test) => this.groupOf(test) === group).map(({ id }) => this.row(id));
       if (rows.length === 0) continue;
       const section = element('section', {}, element('h3', {}, heading), ...rows);
       this.groups.push(section);
-      this.rows.append(section);
+      this.places.rows.append(section);
     }
-    const needed = [...new Set(tests.flatMap(({ id }) => tools[id] ?? []))].sort((a, b) =>
-      (titles.tools[a] ?? a).localeCompare(titles.tools[b] ?? b),
+    const titleOf = (tool: string) => texts.tools[tool] ?? tool;
+    const needed = [...new Set(tests.flatMap(({ id }) => data.tools[id] ?? []))].sort((a, b) =>
+      titleOf(a).localeCompare(titleOf(b)),
     );
-    this.tools.append(...needed.map((tool) => this.tick(tool)));
+    this.places.tools.append(...needed.map((tool) => this.tick(tool, titleOf(tool))));
     this.write();
     this.mark();
   }
 
   private groupOf({ id, engine }: WalkData['model']['tests'][number]): Group {
-    return this.data.work[id] ?? engine ?? 'any';
+    return this.texts.work[id] ?? engine ?? 'any';
   }
 
   private row(test: string): HTMLElement {
-    const { titles } = this.data;
-    const choice = element('select', { id: `known-${test}` });
-    choice.append(new Option('not known', ''));
-    for (const [outcome, text] of Object.entries(titles.outcomes[test] ?? {})) {
-      const option = new Option('', outcome);
-      choice.append(option);
-      this.texts.push({ part: option, text });
-    }
-    choice.addEventListener('change', () =>
-      this.listener.answer(test, choice.value === '' ? undefined : choice.value),
+    const { texts } = this;
+    const taps = new Map(
+      Object.entries(texts.outcomes[test] ?? {}).map(([outcome, text]) => {
+        const tap = button('', () => this.tap(test, outcome), 'tap');
+        this.written.push({ part: tap, text });
+        return [outcome, tap];
+      }),
     );
-    this.choices.set(test, choice);
     const question = element('span', {});
-    this.texts.push({ part: question, text: titles.questions[test] ?? test });
-    const label = element(
-      'label',
-      { for: `known-${test}` },
-      element('small', {}, titles.tests[test] ?? test),
-      element('br'),
-      question,
+    this.written.push({ part: question, text: texts.questions[test] ?? test });
+    const says = element('p', { class: 'known-says', role: 'status' });
+    const name = `known-${test}`;
+    const root = element(
+      'div',
+      { class: 'known-row', role: 'group', 'aria-labelledby': name },
+      element('p', { id: name }, element('small', {}, texts.tests[test] ?? test), element('br'), question),
+      element('div', { class: 'taps' }, ...taps.values()),
+      says,
     );
-    return element('div', { class: 'known-row' }, label, choice);
+    this.rows.set(test, { root, taps, says });
+    return root;
   }
 
-  private tick(tool: string): HTMLElement {
+  /** A second tap on an answer takes it back. */
+  private tap(test: string, outcome: string): void {
+    this.tapped = test;
+    this.listener.answer(test, this.answers.get(test) === outcome ? undefined : outcome);
+  }
+
+  private tick(tool: string, title: string): HTMLElement {
     const box = element('input', { type: 'checkbox', id: `missing-${tool}` });
     box.addEventListener('change', () =>
       this.listener.missing([...this.ticks].filter(([, each]) => each.checked).map(([id]) => id)),
     );
     this.ticks.set(tool, box);
-    return element(
-      'label',
-      { class: 'tick', for: `missing-${tool}` },
-      box,
-      this.data.titles.tools[tool] ?? tool,
-    );
+    return element('label', { class: 'tick', for: `missing-${tool}` }, box, title);
   }
 
-  /** @param layout what is known of the vehicle: tests it has no place for are not offered */
-  show(answers: Answers, missing: ReadonlySet<string>, layout: KnownLayout): void {
+  /** Shows what is known now, and at the finding that was tapped what it comes to. */
+  show({ answers, missing, layout, comesTo }: KnownNow): void {
     this.answers = answers;
     this.layout = layout;
     this.missing = missing;
     this.mark();
+    for (const [test, { says }] of this.rows) {
+      const text = test === this.tapped ? comesTo : '';
+      if (says.textContent !== text) says.textContent = text;
+    }
   }
 
   private write(): void {
-    for (const { part, text } of this.texts) part.textContent = this.say(text);
+    for (const { part, text } of this.written) part.textContent = this.say(text);
   }
 
   private mark(): void {
-    for (const [test, choice] of this.choices) {
+    for (const [test, { root, taps }] of this.rows) {
       const value = this.answers.get(test);
-      choice.value = value === undefined || value === SKIPPED ? '' : value;
-      const row = choice.parentElement;
+      for (const [outcome, tap] of taps) tap.ariaPressed = String(outcome === value);
       // An answer that was given stays in sight, to be taken back.
-      if (row) row.hidden = choice.value === '' && !layoutAllows(this.data.testLayouts[test], this.layout);
+      root.hidden =
+        !taps.has(value ?? '') &&
+        test !== this.tapped &&
+        !layoutAllows(this.data.testLayouts[test], this.layout);
     }
     for (const group of this.groups) group.hidden = !group.querySelector('.known-row:not([hidden])');
     for (const [tool, box] of this.ticks) box.checked = this.missing.has(tool);
   }
 }
 
-window.headertank.knownSoFar = (data, listener, say, places) => new KnownSoFar(data, listener, say, places);
+window.headertank.knownSoFar = (data, texts, listener, say, places) =>
+  new KnownSoFar(data, texts, listener, say, places);

@@ -76,9 +76,10 @@ class NoteForm extends HTMLElement {
     return this.querySelector<Field>(`[name="${name}"]`);
   }
 
-  /** `#draft=<id>` opens a note of this device; `#vehicle=<id>` and the like begin one. */
+  /** `#draft=<id>` opens a note of this device; `#vehicle=<id>` and the like begin one. A place on this page is neither. */
   private openFromAddress(): void {
-    const asked = new URLSearchParams(location.hash.slice(1, 500));
+    if (location.hash.length > 1 && document.getElementById(location.hash.slice(1))) return;
+    const asked = new URLSearchParams(location.hash.slice(1, 2000));
     const kept = drafts.get(asked.get('draft') ?? '');
     if (kept) {
       this.show(kept);
@@ -95,6 +96,8 @@ class NoteForm extends HTMLElement {
       )
         draft[name] = value;
     }
+    // What somebody saw in a walk and none of its answers said.
+    for (const name of ['title', 'text'] as const) draft[name] = asked.get(name) ?? '';
     this.show(draft);
     this.offerVehicle();
   }

@@ -17,12 +17,16 @@ class Reading extends HTMLElement {
   connectedCallback() {
     if (this.childElementCount > 0) return;
     const scale = this.#scale();
-    const label = element('label', {}, `${scale.measures}: `, this.#input, ' ', this.#unit);
+    this.#input.id = `reading-${scale.test}`;
+    this.#unit.id = `unit-${scale.test}`;
+    this.#says.id = `says-${scale.test}`;
+    this.#input.setAttribute('aria-describedby', `${this.#unit.id} ${this.#says.id}`);
     const form = element(
       'form',
       {},
-      label,
-      ' ',
+      element('label', { for: this.#input.id }, scale.measures),
+      this.#input,
+      this.#unit,
       button('Take this reading', () => undefined),
     );
     for (const each of form.querySelectorAll('button')) each.type = 'submit';
@@ -56,10 +60,14 @@ class Reading extends HTMLElement {
       label,
     );
     if (!read.ok) {
+      this.#input.ariaInvalid = 'true';
+      // Cleared first, so that the same sentence is said again to who listens.
+      this.#says.textContent = '';
       this.#says.textContent = read.says;
       this.#input.focus();
       return;
     }
+    this.#input.ariaInvalid = null;
     this.#says.textContent = '';
     this.dispatchEvent(
       new CustomEvent('headertank:reading', {

@@ -1,6 +1,6 @@
 /** The button that prints a sheet, without scripts the browser's own does; and the chosen vehicle's minutes on it. */
 import { button } from '../browser/element.ts';
-import { showBooking } from '../walk/page/walk-booking.ts';
+import { showBooking, vehicleMinutes } from '../walk/page/walk-booking.ts';
 
 class Print extends HTMLElement {
   connectedCallback() {
@@ -12,6 +12,7 @@ customElements.define('ht-print', Print);
 
 const symptom = document.querySelector<HTMLElement>('[data-booking]')?.dataset.booking;
 if (symptom) {
-  document.addEventListener('headertank:change', () => showBooking(symptom));
-  showBooking(symptom);
+  const show = () => showBooking(vehicleMinutes(symptom));
+  document.addEventListener('headertank:change', show);
+  show();
 }

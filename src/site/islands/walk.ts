@@ -5,7 +5,6 @@
 import '../browser/page-globals.ts';
 // The walk says its questions with figures in them from the start; in one script the two weigh less than side by side.
 import '../vehicle/page/reader-figures.ts';
-import { describeContradiction } from '../../diagnosis/reason.ts';
 import { causeOfRecheck } from '../../model/recheck.ts';
 import { afterPaint } from '../browser/after-paint.ts';
 import { button, element } from '../browser/element.ts';
@@ -14,22 +13,19 @@ import { keepChildren } from '../browser/keep-children.ts';
 import { keep, kept } from '../browser/storage.ts';
 import { unfetched } from '../browser/unfetched.ts';
 import { type Answers, layoutKey, readAnswers, SKIPPED, withAnswer, writeAnswers } from '../walk/answers.ts';
-import { notHere } from '../walk/not-here.ts';
+import { Cautions } from '../walk/page/cautions-seen.ts';
 import { Diagnoser } from '../walk/page/diagnose.ts';
 import { knownIn } from '../walk/page/known-answers.ts';
-import { KnownPart } from '../walk/page/known-part.ts';
+import { loadBeside } from '../walk/page/load-beside.ts';
 import { NextQuestions } from '../walk/page/next-questions.ts';
-
-import { Trail } from '../walk/page/trail.ts';
-import { showBooking } from '../walk/page/walk-booking.ts';
+import { rankingParts } from '../walk/page/ranking-list.ts';
+import type { WalkBeside } from '../walk/page/walk-beside.ts';
+import { showBooking, showEstimate, vehicleMinutes } from '../walk/page/walk-booking.ts';
 import { WalkFoot } from '../walk/page/walk-foot.ts';
-import { handOver } from '../walk/page/walk-hand-over.ts';
 import { keepWalk, resumeOffer } from '../walk/page/walk-kept.ts';
-import { likelyParts } from '../walk/page/walk-likely.ts';
 import { WalkParts } from '../walk/page/walk-parts.ts';
-import { answersOf, fitQuestion, partAt, stateAfter, type WalkState } from '../walk/page/walk-state.ts';
-import { showStops } from '../walk/page/walk-vehicle.ts';
-import { WalkWords } from '../walk/page/walk-words.ts';
+import { fitQuestion, partAt, stateAfter, type WalkState } from '../walk/page/walk-state.ts';
+import { nameVehicle, showNotHere, showStops } from '../walk/page/walk-vehicle.ts';
 import type { WalkData } from '../walk/walk-data.ts';
 
 class Walk extends HTMLElement {
@@ -39,54 +35,46 @@ class Walk extends HTMLElement {
   private missing = new Set<string>();
   /** What is asked out of turn, until it is answered. */
   private detour: string | undefined;
-  private known!: KnownPart;
-  private words!: WalkWords;
   private foot!: WalkFoot;
   private state: WalkState | undefined;
   /** What each row that can be pressed now leads to, worked out while the reader still reads. */
   private readonly ahead = new Map<HTMLElement, WalkState>();
-  private trail!: Trail;
   private readonly afterPaint = afterPaint();
   /** What is due stays so when a newer picture takes the turn of the one it was for. */
   private isFocusDue = false;
   private isKeepingDue = false;
   private parts!: WalkParts;
   private next!: NextQuestions;
+  private readonly cautions = new Cautions();
   private keeps = true;
+  /** There once somebody has come near an answer. */
+  private beside: WalkBeside | undefined;
+  private loading: Promise<WalkBeside> | undefined;
 
   connectedCallback() {
     const source = this.querySelector('.walk-data');
     if (!source?.textContent) return;
     this.data = JSON.parse(source.textContent);
-    this.diagnoser = new Diagnoser(this.data, (text) => this.say(text));
-    this.words = new WalkWords(this.data.titles, (text) => this.say(text));
+    this.diagnoser = new Diagnoser(this.data);
     this.parts = new WalkParts(this.data.symptom, this.place('.steps'));
     this.next = new NextQuestions(this.parts);
     this.missing = new Set(kept('tools-missing', isTexts) ?? []);
-    this.known = new KnownPart(
-      this.data,
-      {
-        answer: (test, outcome) => this.give(test, outcome),
-        missing: (tools) => this.setMissing(tools),
-      },
-      (text) => this.say(text),
-    );
     this.foot = new WalkFoot(this.place('.walk-foot'), {
       skip: () => {
         const asked = this.state && this.testAskedNow(this.state);
         if (asked) this.give(asked, SKIPPED, { follow: true });
       },
+      other: () => void this.withBeside((beside) => this.askOther(beside)),
       back: () => {
         const last = [...this.answers.keys()].at(-1);
         if (last !== undefined) this.askAgain(last);
       },
       startAgain: () => this.startAgain(),
-      toJobCard: () => {
-        if (this.state) void this.toJobCard(this.state);
-      },
+      toJobCard: () =>
+        void this.withBeside(async (beside) => {
+          if (this.state) this.foot.sayOnCard(await beside.toJobCard(this.state));
+        }),
     });
-    this.trail = new Trail(this.words, (key) => this.askAgain(key));
-    this.place('.walk-foot').after(this.trail.root, this.known.root);
     this.dataset.live = '';
     // Whoever comes near an answer is about to give it: the other questions are fetched by then.
     for (const sign of ['pointerover', 'touchstart', 'focusin'])
@@ -94,6 +82,7 @@ class Walk extends HTMLElement {
         once: true,
         passive: true,
       });
+    this.addEventListener('toggle', () => void this.loadAhead(), { capture: true, once: true });
     this.addEventListener('headertank:reading', (event) => {
       if (!(event instanceof CustomEvent)) return;
       const { test, outcome, reading } = event.detail;
@@ -104,19 +93,21 @@ class Walk extends HTMLElement {
       if (event.key === 'Enter' || event.key === ' ') this.press(event);
       else this.pressNumber(event);
     });
-    window.addEventListener('popstate', () => this.readAddress());
+    window.addEventListener('popstate', () => this.followAddress());
     window.addEventListener('pagehide', () => this.keepAnswers());
-    const chosen = () => {
-      this.isFocusDue = true;
-    };
     document.addEventListener('headertank:change', () => {
-      showBooking(this.data.symptom);
-      showStops(this.place('.walk-stops'), chosen);
+      this.showVehicle();
       this.show();
     });
-    showBooking(this.data.symptom);
-    showStops(this.place('.walk-stops'), chosen);
+    this.showVehicle();
     this.readAddress();
+  }
+
+  private showVehicle(): void {
+    nameVehicle(this.place('.walk-title'));
+    showStops(this.place('.walk-stops'), () => {
+      this.isFocusDue = true;
+    });
   }
 
   private place(selector: string): HTMLElement {
@@ -127,7 +118,17 @@ class Walk extends HTMLElement {
 
   /** A question or answer with the chosen vehicle's figures written in. */
   private say(text: string): string {
-    return window.headertank.figures?.say(text, this.data.general) ?? text;
+    return window.headertank.figures?.say(text, this.beside?.texts.general ?? {}) ?? text;
+  }
+
+  /** A link to a place on this page changes the address, and is no answer: the answers stay and go back into it. */
+  private followAddress(): void {
+    const place = location.hash.slice(1);
+    if (place === '' || !document.getElementById(place)) {
+      this.readAddress();
+      return;
+    }
+    history.replaceState(null, '', this.addressNow());
   }
 
   private readAddress(follow = false): void {
@@ -135,6 +136,7 @@ class Walk extends HTMLElement {
     this.detour = undefined;
     // An answer of this very moment that is not in the address yet is gone with the way back.
     this.isKeepingDue = false;
+    if (this.answers.size > 0) void this.loadAhead();
     this.show(follow);
   }
 
@@ -152,6 +154,7 @@ class Walk extends HTMLElement {
       reading,
     }: { follow?: boolean; state?: WalkState | undefined; reading?: string } = {},
   ): void {
+    if (follow) this.cautions.passed();
     this.answers = withAnswer(this.answers, key, value, reading);
     if (key === this.detour) this.detour = undefined;
     this.isKeepingDue = true;
@@ -166,12 +169,21 @@ class Walk extends HTMLElement {
     this.show(true);
   }
 
+  private askOther(beside: WalkBeside): void {
+    const asked = this.state && this.testAskedNow(this.state);
+    if (asked) beside.askOther(asked);
+  }
+
+  private addressNow(): string {
+    const fragment = writeAnswers(this.answers);
+    return fragment === '' ? `${location.pathname}${location.search}` : `#${fragment}`;
+  }
+
   /** Both are slow, so they come after the question they are about, or before the page goes. */
   private keepAnswers(): void {
     if (!this.isKeepingDue) return;
     this.isKeepingDue = false;
-    const fragment = writeAnswers(this.answers);
-    history.pushState(null, '', fragment === '' ? `${location.pathname}${location.search}` : `#${fragment}`);
+    history.pushState(null, '', this.addressNow());
     this.keeps = keepWalk(this.data.symptom, this.answers);
   }
 
@@ -210,18 +222,13 @@ class Walk extends HTMLElement {
    */
   private show(follow = false, state = this.stateAfter(this.answers)): void {
     this.ahead.clear();
-    const notThis = notHere(this.data.needs, window.headertank.vehicle?.layout ?? {});
-    this.toggleAttribute('data-not-here', notThis !== undefined);
-    if (notThis !== undefined) {
-      keepChildren(this.place('.walk-top'), [element('p', {}, element('b', {}, notThis))]);
+    if (showNotHere(this, this.data.needs)) {
       // In the turn of what was to be drawn before the vehicle was known.
-      this.afterPaint(() => document.querySelector('[data-start-ranking]')?.replaceChildren());
+      this.afterPaint(() => undefined);
       return;
     }
     this.state = state;
-    const { standing } = state.place;
-    const part = this.partNow(state);
-    const wanted = part === undefined ? undefined : this.parts.section(part);
+    const wanted = this.sectionFor(state);
     // What was asked stays in sight until the next can be shown.
     const before = this.querySelector<HTMLElement>('.step[data-now]') ?? undefined;
     const now = wanted === 'to be loaded' ? before : wanted;
@@ -230,7 +237,10 @@ class Walk extends HTMLElement {
       before.removeAttribute('data-now');
     }
     now?.setAttribute('data-now', '');
-    if (now) this.fit(now, state);
+    if (now) {
+      this.fit(now, state);
+      this.cautions.show(now);
+    }
     this.showTop(state);
     if (wanted === 'to be loaded') this.fetchQuestions(follow);
     if (follow && wanted !== 'to be loaded') {
@@ -242,9 +252,8 @@ class Walk extends HTMLElement {
         this.foot.show({
           isTest: this.testAskedNow(state) !== undefined,
           isAnswered: this.answers.size > 0,
-          isProven: standing.kind === 'proven',
+          isProven: state.place.standing.kind === 'proven',
         });
-        this.trail.show(answersOf(state));
         // Links that go on elsewhere take the answers along.
         for (const link of now?.querySelectorAll<HTMLAnchorElement>('a[data-carry]') ?? [])
           link.hash = writeAnswers(state.answers);
@@ -256,8 +265,8 @@ class Walk extends HTMLElement {
         this.keepAnswers();
         if (this.keeps !== keeps) this.showTop(state);
       },
-      state.diagnose,
-      () => this.showNumbers(state),
+      () => this.showRanking(state),
+      () => this.showBeside(state),
       () => this.makeReady(),
     );
   }
@@ -267,13 +276,20 @@ class Walk extends HTMLElement {
   }
 
   private fit(section: HTMLElement, state: WalkState): void {
-    fitQuestion(section, state, this.diagnoser, this.data, (test) => this.ask(test));
+    fitQuestion(section, state, this.diagnoser, this.beside?.texts.goesOn ?? {}, (test) => this.ask(test));
   }
 
   /** Asks a test out of turn. */
   private ask(test: string): void {
     this.detour = test;
     this.show(true);
+  }
+
+  private sectionFor(state: WalkState): HTMLElement | undefined | 'to be loaded' {
+    const isPlanned = !this.detour && state.place.standing.kind === 'off-tree';
+    if (isPlanned && !this.beside) return 'to be loaded';
+    const part = this.partNow(state);
+    return part === undefined ? undefined : this.parts.section(part);
   }
 
   /** The name of the section that is asked now. The planner is asked only where the drawn path ends. */
@@ -283,10 +299,10 @@ class Walk extends HTMLElement {
     if (standing.kind === 'ask' && standing.step === undefined && state.place.end === undefined)
       return this.partOf(standing.test);
     if (standing.kind !== 'off-tree') return partAt(state);
-    const { action } = state.diagnose().step.best;
-    if (action.kind === 'test') return this.partOf(action.test);
-    if (action.kind === 'pass-on') return undefined;
-    const proof = this.diagnoser.nextProof(action.cause, state.answers, state.layout, state.missing);
+    const { test, cause } = this.beside?.quickest(state) ?? {};
+    if (test !== undefined) return this.partOf(test);
+    if (cause === undefined) return undefined;
+    const proof = this.diagnoser.nextProof(cause, state.answers, state.layout, state.missing);
     return proof === undefined ? undefined : this.partOf(proof);
   }
 
@@ -301,19 +317,52 @@ class Walk extends HTMLElement {
     return own ? `step ${own[0]}` : `spare ${key}`;
   }
 
+  /** All that the walk wants from the first answer on. */
+  private load(): Promise<WalkBeside> {
+    this.loading ??= Promise.all([
+      loadBeside({
+        diagnoser: this.diagnoser,
+        walk: this,
+        say: (text) => this.say(text),
+        ask: (test) => this.ask(test),
+        askAgain: (key) => this.askAgain(key),
+        give: (key, value) => this.give(key, value),
+        answer: (key, value) => this.give(key, value, { follow: true }),
+        missing: (tools) => this.setMissing(tools),
+      }),
+      this.parts.load(),
+    ]).then(
+      ([beside]) => {
+        this.beside = beside;
+        if (this.state) {
+          this.showBeside(this.state);
+          this.makeReady();
+        }
+        return beside;
+      },
+      (error: unknown) => {
+        this.loading = undefined;
+        throw error;
+      },
+    );
+    return this.loading;
+  }
+
   private async loadAhead(): Promise<void> {
     this.parts.startReadings();
-    try {
-      await this.parts.load();
-      this.makeReady();
-    } catch {
-      // Said when an answer needs them; a sign of one is no reason for a message.
-    }
+    await this.withBeside(() => undefined);
+  }
+
+  /** Does it once the rest of the walk is there. */
+  private async withBeside(then: (beside: WalkBeside) => void | Promise<void>): Promise<void> {
+    const beside = await this.load().catch(() => undefined);
+    // Said when an answer needs it; a sign of one is no reason for a message.
+    if (beside) await then(beside);
   }
 
   /** What each answer leads to on the drawn path is made ready; what the planner would ask is not worked out ahead. */
   private makeReady(): void {
-    const now = this.state && this.partNow(this.state);
+    const now = this.state && this.sectionNameNow(this.state);
     this.next.prepare(
       this.rowsNow().flatMap((row) => {
         const { key, value } = row.dataset;
@@ -329,6 +378,10 @@ class Walk extends HTMLElement {
     );
   }
 
+  private sectionNameNow(state: WalkState): string | undefined {
+    return state.place.standing.kind === 'off-tree' && !this.beside ? undefined : this.partNow(state);
+  }
+
   /** The answers are kept already, so nothing is lost when the questions cannot be had. */
   private fetchQuestions(follow: boolean): void {
     const line = element('p', { class: 'note-line' }, 'Fetching the questions.');
@@ -336,8 +389,7 @@ class Walk extends HTMLElement {
     // Says so to who listens too: what is on the page is about to change.
     this.ariaBusy = 'true';
     const again = () => this.show(follow);
-    this.parts
-      .load()
+    this.load()
       .finally(() => {
         this.ariaBusy = null;
       })
@@ -353,11 +405,8 @@ class Walk extends HTMLElement {
   }
 
   private showTop(state: WalkState): void {
-    const {
-      place: { standing, belief },
-      diagnose,
-    } = state;
-    const parts: Node[] = answersOf(state).length === 0 ? this.resumeOffer() : [];
+    const { standing, belief } = state.place;
+    const parts: Node[] = state.answers.size === 0 && state.trail.length === 0 ? this.resumeOffer() : [];
     if (!this.keeps)
       parts.push(
         element(
@@ -371,24 +420,13 @@ class Walk extends HTMLElement {
         element(
           'p',
           { class: 'note-line' },
-          element('b', {}, `Found: ${this.words.cause(cause)}. `),
+          element('b', {}, `Found: ${this.data.causes[cause]}. `),
           'Now what made it.',
         ),
       );
-    if (standing.kind === 'off-tree') {
-      const { step, reason } = diagnose();
-      const { action } = step.best;
-      const sentence =
-        action.kind === 'pass-on'
-          ? 'Nothing left here is quicker than passing the car on, with this sheet and the likeliest causes in the list.'
-          : `The drawn path ends here; quickest by the numbers: ${reason.sentence}`;
-      parts.push(element('p', { class: 'note-line' }, sentence));
-    }
+    if (standing.kind === 'off-tree' && this.beside)
+      parts.push(element('p', { class: 'note-line' }, this.beside.quickest(state).sentence));
     keepChildren(this.place('.walk-top'), parts);
-  }
-
-  private async toJobCard(state: WalkState): Promise<void> {
-    this.foot.sayOnCard(await handOver(this.data.symptom, state, this.words));
   }
 
   private testAskedNow({ place: { standing } }: WalkState): string | undefined {
@@ -401,30 +439,24 @@ class Walk extends HTMLElement {
     this.answers = new Map();
     this.detour = undefined;
     this.isKeepingDue = true;
+    this.cautions.forget();
     this.show(true);
   }
 
-  private showNumbers(state: WalkState): void {
-    const { answers, layout, diagnose } = state;
-    const diagnosis = diagnose();
-    this.place('.walk-fights').replaceChildren(
-      ...diagnosis.conflicts.map((found) =>
-        element(
-          'p',
-          { class: 'caution' },
-          element('b', {}, 'These findings conflict. '),
-          describeContradiction(found, this.diagnoser.titles),
-        ),
-      ),
-    );
-    this.known.show(answers, this.missing, layout);
-    const place = document.querySelector<HTMLElement>('[data-start-ranking]');
-    if (!place) return;
-    const isProven = state.place.standing.kind === 'proven';
-    const likely = { diagnosis, isStart: answers.size === 0, isProven, asked: this.testAskedNow(state) };
-    place.replaceChildren(
-      ...likelyParts(likely, this.data.titles.causes, this.words, (test) => this.ask(test)),
-    );
+  private showRanking({ answers, place: { belief } }: WalkState): void {
+    const { vehicle } = window.headertank;
+    if (!this.beside) {
+      const minutes = vehicleMinutes(this.data.symptom);
+      showBooking(minutes);
+      showEstimate(belief.ranked, this.data.causes, vehicle?.repairs, minutes);
+    }
+    document
+      .querySelector('[data-start-ranking]')
+      ?.replaceChildren(...rankingParts(belief.ranked, answers.size === 0, this.data.causes));
+  }
+
+  private showBeside(state: WalkState): void {
+    this.beside?.show(state, { asked: this.testAskedNow(state) });
   }
 }
 

@@ -38,6 +38,8 @@ export interface VehicleSheet {
   coolants: Record<string, string>;
   /** Whole minutes to book by complaint: mean, and within which nine in ten are found. */
   bookings: Record<string, [expected: number, nineInTen: number]>;
+  /** Whole minutes of repair, and of what follows it, by cause; a cause that it cannot have or that has no repair is not there. */
+  repairs: Record<string, [repair: number, extra: number]>;
 }
 
 /** A caution that a walk opens with, and where the work stops for who is not trained for it. */

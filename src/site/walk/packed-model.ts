@@ -8,8 +8,9 @@ import { RECHECK_OUTCOMES } from '../../model/recheck.ts';
 /** Likelihoods are written as whole ten-thousandths; pageModel gives them no finer. */
 const STEPS = 1e4;
 
-/** Its outcomes are those whose labels the page carries, in that order. */
 export interface PackedTest extends Omit<ModelTest, 'likelihood' | 'outcomes'> {
+  /** None on a recheck: all rechecks have the same two. */
+  outcomes?: string[];
   /** The commonest column: of each outcome but the first, how likely; the first has the rest. */
   usual: number[];
   /** The causes that have another: place of the cause in the model, then its column, without the first. */
@@ -25,17 +26,15 @@ export function packModel(model: Model): PackedModel {
   return { ...model, tests: model.tests.map(packTest) };
 }
 
-/** @param outcomes of a test, by its id */
-export function unpackModel(packed: PackedModel, outcomes: (test: string) => string[]): Model {
+/** The model that was packed. */
+export function unpackModel(packed: PackedModel): Model {
   return {
     ...packed,
-    tests: packed.tests.map((test) =>
-      unpackTest(test, packed.causes.length + 1, test.isRecheck ? [...RECHECK_OUTCOMES] : outcomes(test.id)),
-    ),
+    tests: packed.tests.map((test) => unpackTest(test, packed.causes.length + 1)),
   };
 }
 
-function packTest({ likelihood, outcomes: _, ...test }: ModelTest): PackedTest {
+function packTest({ likelihood, outcomes, ...test }: ModelTest): PackedTest {
   const columns = (likelihood[0] ?? []).map((_, cause) =>
     likelihood.slice(1).map((row) => Math.round((row[cause] ?? 0) * STEPS)),
   );
@@ -44,6 +43,7 @@ function packTest({ likelihood, outcomes: _, ...test }: ModelTest): PackedTest {
   const [usual = ''] = [...counts].sort((a, b) => b[1] - a[1])[0] ?? [];
   return {
     ...test,
+    ...(!test.isRecheck && { outcomes }),
     usual: columns.find((column) => column.join() === usual) ?? [],
     apart: columns.flatMap((column, cause): PackedTest['apart'] =>
       column.join() === usual ? [] : [[cause, ...column]],
@@ -52,7 +52,10 @@ function packTest({ likelihood, outcomes: _, ...test }: ModelTest): PackedTest {
 }
 
 /** @param columns causes of the model, and something else */
-function unpackTest({ usual, apart, ...test }: PackedTest, columns: number, outcomes: string[]): ModelTest {
+function unpackTest(
+  { usual, apart, outcomes = [...RECHECK_OUTCOMES], ...test }: PackedTest,
+  columns: number,
+): ModelTest {
   const likelihood = outcomes.map(() => new Array<number>(columns).fill(0));
   const write = (column: number, values: readonly number[]) => {
     const first = values.reduce((rest, value) => rest - value, STEPS);

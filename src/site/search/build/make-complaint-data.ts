@@ -23,7 +23,7 @@ export function makeComplaintData(): ComplaintData {
         {
           title: data.title,
           drive: data.drive.may,
-          minutes: Math.round(bookingFor(commonestCase(id)).expected),
+          minutes: Math.round(bookingFor(commonestCase(id)).nineInTen),
         },
       ]),
     ),

@@ -74,7 +74,7 @@ function complaintItem(
 ) {
   const { root, vehicle } = window.headertank;
   const own = vehicle?.bookings[id];
-  const book = vehicle && !own ? `Not on ${vehicle.short}` : `Book ${own?.[0] ?? minutes} min to find it`;
+  const book = vehicle && !own ? `Not on ${vehicle.short}` : `Book ${own?.[1] ?? minutes} min to find it`;
   return element(
     'li',
     {},

@@ -70,8 +70,8 @@ function stopsOf(layout: Layout): Stop[] {
   });
 }
 
-/** All but the bookings, which the whole shelf is needed for. */
-export function sheetOf(entry: Entry<'vehicle'>): Omit<VehicleSheet, 'bookings'> {
+/** All but the minutes, which the whole shelf is needed for. */
+export function sheetOf(entry: Entry<'vehicle'>): Omit<VehicleSheet, 'bookings' | 'repairs'> {
   const { data, id } = entry;
   const figures: VehicleSheet['figures'] = {};
   const bolts: VehicleSheet['bolts'] = {};

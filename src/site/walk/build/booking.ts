@@ -2,7 +2,8 @@
  * Minutes to book for finding the cause: what the walk asks on a layout until it ends, wrong turns included. One arithmetic
  * for the complaint's page and the sheet for the counter.
  */
-import { titleOf } from '../../shelf/record-pages.ts';
+import type { Layout } from '../../../model/layout.ts';
+import { entryOf, titleOf } from '../../shelf/record-pages.ts';
 import { type LayoutCase, layoutCasesOf } from './layout-cases.ts';
 import { walkFiguresOf } from './walk-figures-of.ts';
 
@@ -27,6 +28,12 @@ export function commonestCase(symptom: string): LayoutCase {
   const [commonest] = [...layoutCasesOf(symptom)].sort((a, b) => b.vehicles.length - a.vehicles.length);
   if (!commonest) throw new Error(`No layout can have the complaint ${symptom}.`);
   return commonest;
+}
+
+/** Of one of the vehicles that the minutes are counted for. @throws Error when no vehicle of the shelf can have the complaint */
+export function commonestLayout(symptom: string): Layout {
+  const [vehicle = ''] = commonestCase(symptom).vehicles;
+  return entryOf('vehicle', vehicle).data.layout;
 }
 
 /** Whose minutes they are: "Aldermoor Tarn 1.6 and 4 more of this shelf’s vehicles". */

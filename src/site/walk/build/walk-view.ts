@@ -14,12 +14,13 @@ import { generalRange } from '../../text/figure-html.ts';
 import { layoutWords } from '../../text/layout-words.ts';
 import { packQuantity } from '../../text/packed-quantity.ts';
 import { packModel } from '../packed-model.ts';
-import type { WalkData } from '../walk-data.ts';
+import type { WalkData, WalkTexts } from '../walk-data.ts';
 import { walkTreeOf } from '../walk-tree.ts';
 import { pageModel } from './page-model.ts';
 
 export interface WalkView {
   data: WalkData;
+  texts: Omit<WalkTexts, 'repairs'>;
   model: Model;
   tree: Tree;
   /** Steps and ends in the order a reader meets them. */
@@ -51,8 +52,10 @@ export function walkViewOf(symptomId: string): WalkView {
   const causes = model.causes.map((cause) => cause.id);
 
   const { layout } = symptom.data;
-  const titles: WalkData['titles'] = {
-    causes: { [SOMETHING_ELSE]: 'Something else' },
+  const titles: WalkData['causes'] = { [SOMETHING_ELSE]: 'Something else' };
+  const texts: Omit<WalkTexts, 'general' | 'repairs'> = {
+    goesOn: {},
+    work: {},
     tests: {},
     questions: {},
     tools: {},
@@ -62,34 +65,32 @@ export function walkViewOf(symptomId: string): WalkView {
   };
   const testLayouts: WalkData['testLayouts'] = {};
   const causeLayouts: WalkData['causeLayouts'] = {};
-  const goesOn: WalkData['goesOn'] = {};
-  const work: WalkData['work'] = {};
   const tools: WalkData['tools'] = {};
   for (const id of causes) {
     const { data } = entryOf('cause', id);
-    titles.causes[id] = data.title;
+    titles[id] = data.title;
     if (data.layout) causeLayouts[id] = data.layout;
     const next = data['goes-on'];
     if (next !== undefined && next !== symptomId)
-      goesOn[id] = { title: titleOf('symptom', next), href: hrefOf('symptom', next) };
+      texts.goesOn[id] = { title: titleOf('symptom', next), href: hrefOf('symptom', next) };
   }
   for (const id of tests) {
     const { data } = entryOf('test', id);
-    titles.tests[id] = data.title;
-    titles.questions[id] = data.question;
-    titles.outcomes[id] = Object.fromEntries(
+    texts.tests[id] = data.title;
+    texts.questions[id] = data.question;
+    texts.outcomes[id] = Object.fromEntries(
       Object.entries(data.outcomes).map(([key, { label }]) => [key, label]),
     );
     if (data.layout) testLayouts[id] = data.layout;
-    if (data.work) work[id] = data.work;
+    if (data.work) texts.work[id] = data.work;
     if (data.tools.length > 0) tools[id] = data.tools;
-    for (const tool of data.tools) titles.tools[tool] = titleOf('tool', tool);
+    for (const tool of data.tools) texts.tools[tool] = titleOf('tool', tool);
   }
   for (const step of steps) {
-    if (step.kind === 'layout') titles.layout[step.feature] = layoutQuestion(step.feature).asks;
+    if (step.kind === 'layout') texts.layout[step.feature] = layoutQuestion(step.feature).asks;
     if (step.kind !== 'tree') continue;
     const other = entryOf('tree', step.tree).data.symptom;
-    titles.trees[step.tree] = { title: titleOf('symptom', other), href: hrefOf('symptom', other) };
+    texts.trees[step.tree] = { title: titleOf('symptom', other), href: hrefOf('symptom', other) };
   }
   return {
     model,
@@ -101,12 +102,10 @@ export function walkViewOf(symptomId: string): WalkView {
       causeLayouts,
       testLayouts,
       layoutShares: sharesFor([...Object.values(causeLayouts), ...Object.values(testLayouts)]),
-      goesOn,
-      work,
       tools,
-      general: generalRanges(titles),
-      titles,
+      causes: titles,
     },
+    texts: { ...texts, general: generalRanges(texts) },
     tree,
     order: readingOrder(walkTree),
     spareTests: tests.filter((id) => !inTree.has(id)),
@@ -126,13 +125,16 @@ function sharesFor(conditions: readonly LayoutCondition[]): LayoutShares {
 }
 
 /** General range of every figure the questions and answers quote. */
-function generalRanges(titles: WalkData['titles']): Record<string, string> {
-  const texts = [
-    ...Object.values(titles.questions),
-    ...Object.values(titles.outcomes).flatMap((labels) => Object.values(labels)),
+function generalRanges({
+  questions,
+  outcomes,
+}: Pick<WalkTexts, 'questions' | 'outcomes'>): Record<string, string> {
+  const quoted = [
+    ...Object.values(questions),
+    ...Object.values(outcomes).flatMap((labels) => Object.values(labels)),
   ];
   const ranges: Record<string, string> = {};
-  for (const [, path = ''] of texts.join('\n').matchAll(FIGURE_REFERENCE)) {
+  for (const [, path = ''] of quoted.join('\n').matchAll(FIGURE_REFERENCE)) {
     const general = generalRange(path);
     if (general) ranges[path] = packQuantity(general.quantity);
   }

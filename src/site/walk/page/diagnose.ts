@@ -1,49 +1,22 @@
-/** What the answers of a walk come to: where it stands, what is believed, what fights, the quickest next step. Pure. */
+/** What the answers of a walk come to: where it stands and what is believed. Pure. */
 import { nextProof } from '../../../diagnosis/belief.ts';
 import { type CompiledModel, compile } from '../../../diagnosis/compiled.ts';
-import { type Contradiction, contradictions } from '../../../diagnosis/contradiction.ts';
 import type { Situation } from '../../../diagnosis/model.ts';
-import { type NextStep, nextStep, splitOf } from '../../../diagnosis/next-step.ts';
-import { type Reason, reasonFor, type Titles } from '../../../diagnosis/reason.ts';
 import { resolve } from '../../../diagnosis/state.ts';
 import { type Place, placeOf } from '../../../diagnosis/walk.ts';
 import { type KnownLayout, layoutAllows, shareWithLayout } from '../../../model/layout.ts';
-import { causeOfRecheck } from '../../../model/recheck.ts';
-import { inSentence } from '../../text/in-sentence.ts';
 import { type Answers, isNoFinding } from '../answers.ts';
 import { unpackModel } from '../packed-model.ts';
 import type { WalkData } from '../walk-data.ts';
 
-export interface Diagnosis {
-  step: NextStep;
-  reason: Reason;
-  /** Pairs of findings that do not go together. */
-  conflicts: Contradiction[];
-}
-
-/** A test that fewer cars than this can have is not proposed before the vehicle is known. */
-const RARE_LAYOUT = 0.25;
-
 /** A walk's data with its model made ready once. */
 export class Diagnoser {
-  readonly titles: Titles;
-  private readonly data: WalkData;
-  private readonly compiled: CompiledModel;
+  readonly data: WalkData;
+  readonly compiled: CompiledModel;
 
-  /** @param say writes the vehicle's figures into a text */
-  constructor(data: WalkData, say: (text: string) => string) {
+  constructor(data: WalkData) {
     this.data = data;
-    this.compiled = compile(unpackModel(data.model, (test) => Object.keys(data.titles.outcomes[test] ?? {})));
-    this.titles = {
-      cause: (id) => inSentence(data.titles.causes[id] ?? id),
-      question: (test) => {
-        const cause = causeOfRecheck(test);
-        return cause === undefined
-          ? say(data.titles.questions[test] ?? test)
-          : `Proof of ${inSentence(data.titles.causes[cause] ?? cause)}:`;
-      },
-      outcome: (test, outcome) => inSentence(say(data.titles.outcomes[test]?.[outcome] ?? outcome)),
-    };
+    this.compiled = compile(unpackModel(data.model));
   }
 
   /** Whether a test cannot be done here: this vehicle does not have it, or its tool is missing. */
@@ -89,31 +62,10 @@ export class Diagnoser {
     return placeOf(this.compiled, this.data.tree, situation, layout);
   }
 
-  /** @param missing tools that are not at hand */
-  diagnose(answers: Answers, layout: KnownLayout, missing: ReadonlySet<string>): Diagnosis {
-    const situation = this.situation(answers, layout, missing);
-    const proposed = {
-      ...situation,
-      unavailable: [
-        ...(situation.unavailable ?? []),
-        ...Object.keys(this.data.testLayouts).filter(
-          (test) =>
-            shareWithLayout(this.data.testLayouts[test], layout, this.data.layoutShares) < RARE_LAYOUT,
-        ),
-      ],
-    };
-    const step = nextStep(this.compiled, proposed);
-    const { action } = step.best;
-    const split = action.kind === 'test' ? splitOf(this.compiled, proposed, action.test) : undefined;
-    return {
-      step,
-      reason: reasonFor(step.best, step, this.titles, split),
-      conflicts: contradictions(this.compiled, situation),
-    };
-  }
-
-  private situation(answers: Answers, layout: KnownLayout, missing: ReadonlySet<string>): Situation {
-    const { model, causeLayouts, layoutShares } = this.data;
+  /** What is known and possible with these answers. */
+  situation(answers: Answers, layout: KnownLayout, missing: ReadonlySet<string>): Situation {
+    const { causeLayouts, layoutShares } = this.data;
+    const { model } = this.compiled;
     const tests = model.tests.map((test) => test.id);
     return {
       evidence: tests.flatMap((test) => {

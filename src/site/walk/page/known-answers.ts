@@ -7,15 +7,15 @@ import type { WalkData } from '../walk-data.ts';
  * nobody gave it, such as "constructor", and an address may hold anything.
  */
 export function knownIn({
-  titles,
   model,
   tree,
   causeLayouts,
   testLayouts,
-}: Pick<WalkData, 'titles' | 'model' | 'tree' | 'causeLayouts' | 'testLayouts'>): (
+}: Pick<WalkData, 'model' | 'tree' | 'causeLayouts' | 'testLayouts'>): (
   key: string,
   value: string,
 ) => boolean {
+  const tests = new Map(model.tests.map(({ id, outcomes = RECHECK_OUTCOMES }) => [id, outcomes]));
   const causes = new Set<string>(model.causes.map(({ id }) => id));
   const layouts = new Map<string, Set<string>>();
   const allow = (feature: string, values: readonly string[]) => {
@@ -35,7 +35,7 @@ export function knownIn({
     const cause = causeOfRecheck(key);
     if (cause !== undefined)
       return causes.has(cause) && (isNoFinding(value) || RECHECK_OUTCOMES.some((one) => one === value));
-    if (!Object.hasOwn(titles.outcomes, key)) return false;
-    return isNoFinding(value) || Object.hasOwn(titles.outcomes[key] ?? {}, value);
+    const outcomes = tests.get(key);
+    return outcomes !== undefined && (isNoFinding(value) || outcomes.some((one) => one === value));
   };
 }

@@ -2,43 +2,29 @@
 import '../../browser/page-globals.ts';
 import { element } from '../../browser/element.ts';
 import { loadScript } from '../../browser/load-script.ts';
-import type { KnownList, KnownListener } from '../known-list.ts';
-import type { WalkData } from '../walk-data.ts';
+import type { KnownList, KnownNow } from '../known-list.ts';
+import type { WalkTexts } from '../walk-data.ts';
+import type { BesideHost } from './walk-beside.ts';
 
-/** The part “Known so far” of a walk: findings to tick, causes ranked, the best next test. */
+/** The folds “Known so far” and “Tools not at hand” of a walk, which stand in the page. */
 export class KnownPart {
-  readonly root: HTMLElement;
   private list: KnownList | undefined;
-  private last: Parameters<KnownList['show']> | undefined;
+  private last: KnownNow | undefined;
 
-  constructor(data: WalkData, listener: KnownListener, say: (text: string) => string) {
-    const places = {
-      rows: element('div', { class: 'known-rows' }),
-      tools: element('div', { class: 'known-tools' }),
-    };
-    this.root = element(
-      'div',
-      { class: 'known no-print' },
-      element('details', {}, element('summary', {}, 'Known so far: tick findings in any order'), places.rows),
-      element(
-        'details',
-        {},
-        element('summary', {}, 'Tools not at hand'),
-        element(
-          'p',
-          { class: 'soft' },
-          'The walk finds another way round tests that need them. Kept on this device.',
-        ),
-        places.tools,
-      ),
-    );
+  constructor({ walk, diagnoser, give, missing, say }: BesideHost, texts: WalkTexts) {
+    const root = walk.querySelector<HTMLElement>('.known');
+    const rows = root?.querySelector<HTMLElement>('.known-rows');
+    const tools = root?.querySelector<HTMLElement>('.known-tools');
+    if (!root || !rows || !tools) return;
+    const places = { rows, tools };
     const open = async () => {
-      if (this.list) return;
+      if (this.list || !root.querySelector('details[open]')) return;
       try {
         await loadScript('known-so-far');
-        this.list ??= window.headertank.knownSoFar?.(data, listener, say, places);
+        const listener = { answer: give, missing };
+        this.list ??= window.headertank.knownSoFar?.(diagnoser.data, texts, listener, say, places);
         for (const place of Object.values(places)) place.querySelector('.unfetched')?.remove();
-        if (this.last) this.list?.show(...this.last);
+        if (this.last) this.list?.show(this.last);
       } catch {
         for (const place of Object.values(places))
           place.replaceChildren(
@@ -50,11 +36,13 @@ export class KnownPart {
           );
       }
     };
-    this.root.addEventListener('toggle', () => void open(), { capture: true });
+    root.addEventListener('toggle', () => void open(), { capture: true });
+    // It may have been opened before this came.
+    void open();
   }
 
-  show(...now: Parameters<KnownList['show']>): void {
+  show(now: KnownNow): void {
     this.last = now;
-    this.list?.show(...now);
+    this.list?.show(now);
   }
 }

@@ -1,11 +1,27 @@
 /** Causes with their shares, as the page drew them at build, drawn anew. */
+import '../../browser/page-globals.ts';
 import { SOMETHING_ELSE } from '../../../model/kinds.ts';
 import { element } from '../../browser/element.ts';
+
+/**
+ * The list with its heading.
+ * @param isStart no answer yet
+ */
+export function rankingParts(
+  ranked: readonly { cause: string; share: number }[],
+  isStart: boolean,
+  titles: Record<string, string>,
+): HTMLElement[] {
+  return [
+    element('h2', {}, isStart ? 'Likely at the start' : 'Likely now'),
+    rankingList(ranked, titles, window.headertank.root),
+  ];
+}
 
 const SVG = 'http://www.w3.org/2000/svg';
 
 /** @param ranked the most likely first; what is under half a per cent is left out */
-export function rankingList(
+function rankingList(
   ranked: readonly { cause: string; share: number }[],
   titles: Record<string, string>,
   root: URL,

@@ -1,13 +1,16 @@
 /** The answers so far, a line each. They stand under the question: each question then stands where the one before it stood. */
 
 import { button, element } from '../../browser/element.ts';
+import { OTHER } from '../answers.ts';
+import type { OtherSeen } from './other-seen.ts';
 import type { TrailEntry } from './replay.ts';
 import type { WalkWords } from './walk-words.ts';
 
 /** The list of answers so far. */
 export class Trail {
-  private readonly list = element('ol');
+  private readonly list = element('ol', { role: 'list' });
   private readonly words: WalkWords;
+  private readonly other: OtherSeen;
   private readonly change: (key: string) => void;
   readonly root = element(
     'div',
@@ -17,8 +20,9 @@ export class Trail {
   );
 
   /** @param change takes an answer back, so that it is asked again */
-  constructor(words: WalkWords, change: (key: string) => void) {
+  constructor(words: WalkWords, other: OtherSeen, change: (key: string) => void) {
     this.words = words;
+    this.other = other;
     this.change = change;
   }
 
@@ -38,6 +42,12 @@ export class Trail {
       element('b', {}, this.words.answer(key, value)),
       ...(reading === undefined ? [] : [element('span', { class: 'reading' }, element('b', {}, reading))]),
     );
+    const seen = value === OTHER ? this.other.words(key) : undefined;
+    if (seen !== undefined)
+      line.append(
+        element('span', { class: 'seen-words' }, `“${seen}”`),
+        element('a', { href: this.other.noteAddress(key, asked) }, 'Send it as a note'),
+      );
     if (fromVehicle) line.append(element('small', {}, 'from the vehicle'));
     else {
       const change = button('Change', () => this.change(key), 'quiet');

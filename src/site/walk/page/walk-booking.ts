@@ -1,21 +1,72 @@
-/** The minutes to book, as the complaint's page has them at build, for the chosen vehicle. */
+/** The minutes to book and the estimate, as the complaint's page has them at build, for the chosen vehicle and what is believed now. */
 import '../../browser/page-globals.ts';
+import { SOMETHING_ELSE } from '../../../model/kinds.ts';
+import { inSentence } from '../../text/in-sentence.ts';
+import type { WalkData } from '../walk-data.ts';
 
 /** What a place said at build, for when no vehicle is chosen any more. */
-const built = new WeakMap<Element, string[]>();
+const built = new WeakMap<Element, string>();
 
-/** @param symptom the complaint's id */
-export function showBooking(symptom: string): void {
+/** Whole minutes of finding the cause. */
+export interface FindMinutes {
+  mean: number;
+  nine: number;
+  /** For which car, and from where on. */
+  for: string;
+}
+
+/** @param symptom the complaint's id; undefined where the vehicle has none and the page's own stand */
+export function vehicleMinutes(symptom: string): FindMinutes | undefined {
   const { vehicle } = window.headertank;
-  const own = vehicle?.bookings[symptom];
-  for (const place of document.querySelectorAll('[data-booking]')) {
-    const parts = [...place.querySelectorAll('b, [data-for]')];
-    const before = built.get(place) ?? parts.map((part) => part.textContent ?? '');
-    built.set(place, before);
-    const said = vehicle && own ? [...own.map(String), vehicle.title] : before;
-    for (const [at, part] of parts.entries()) part.textContent = said[at] ?? '';
-    // The estimate is asked with the same minutes.
-    for (const link of document.querySelectorAll<HTMLAnchorElement>('#counter a[href*="#find="]'))
-      link.hash = link.hash.replace(/\d+(&find-nine=)\d+/, `${said[0]}$1${said[1]}`);
+  const [mean, nine] = vehicle?.bookings[symptom] ?? [];
+  return vehicle && mean !== undefined && nine !== undefined ? { mean, nine, for: vehicle.title } : undefined;
+}
+
+/** @param now none: as the page was built */
+export function showBooking(now: FindMinutes | undefined): void {
+  for (const part of document.querySelectorAll<HTMLElement>(
+    '[data-booking] :is([data-mean], [data-nine], [data-for])',
+  )) {
+    const before = built.get(part) ?? part.textContent ?? '';
+    built.set(part, before);
+    const { dataset } = part;
+    const said = dataset.mean !== undefined ? now?.mean : dataset.nine !== undefined ? now?.nine : now?.for;
+    part.textContent = String(said ?? before);
   }
+}
+
+/**
+ * The estimate is asked for the likeliest cause of the ranking, with the repair as it is on this vehicle. Where that cause has no
+ * repair there, none is offered: a price without it would be no price.
+ * @param ranked the likeliest first
+ * @param repairs minutes of repair and of what follows it, by cause; undefined while they are not known
+ */
+export function showEstimate(
+  ranked: readonly { cause: string }[],
+  titles: WalkData['causes'],
+  repairs: Readonly<Record<string, readonly [repair: number, extra: number]>> | undefined,
+  find: FindMinutes | undefined,
+): void {
+  const place = document.querySelector<HTMLElement>('[data-estimate]');
+  const link = place?.querySelector('a');
+  const says = place?.querySelector('span');
+  if (!place || !link || !says) return;
+  const cause = ranked.find((each) => each.cause !== SOMETHING_ELSE)?.cause ?? '';
+  const title = inSentence(titles[cause] ?? cause);
+  // Without a vehicle the page's own stands until another cause is likelier.
+  if (repairs === undefined && place.dataset.estimate === cause) return;
+  const [repair = 0, extra = 0] = repairs?.[cause] ?? [];
+  link.hidden = repair === 0;
+  says.textContent =
+    repair === 0
+      ? `No estimate: this shelf has no repair on this vehicle for the likeliest, ${title}.`
+      : `, ${title}`;
+  const fields = new URLSearchParams(link.hash.slice(1));
+  fields.set('repair', String(repair));
+  fields.set('extra', String(extra));
+  if (find) {
+    fields.set('find', String(find.mean));
+    fields.set('find-nine', String(find.nine));
+  }
+  link.hash = fields.toString();
 }

@@ -3,6 +3,7 @@ import { button, element } from '../../browser/element.ts';
 
 export interface FootActions {
   skip(): void;
+  other(): void;
   back(): void;
   startAgain(): void;
   toJobCard(): void;
@@ -11,6 +12,7 @@ export interface FootActions {
 /** The buttons under a question or a result. */
 export class WalkFoot {
   private readonly skip: HTMLButtonElement;
+  private readonly other: HTMLButtonElement;
   private readonly back: HTMLButtonElement;
   private readonly send: HTMLButtonElement;
   private readonly toJobCard: HTMLButtonElement;
@@ -22,10 +24,17 @@ export class WalkFoot {
 
   constructor(place: HTMLElement, actions: FootActions) {
     this.skip = button('Can’t test that now', () => actions.skip());
+    this.other = button('Something else was seen', () => actions.other(), 'quiet walk-other');
     this.back = button('Back', () => actions.back(), 'quiet');
     this.send = button('', () => this.copyAddress(), 'quiet');
     this.toJobCard = button('To the job card', () => actions.toJobCard());
-    this.reach = element('div', { class: 'walk-reach' }, this.back, this.skip);
+    this.reach = element(
+      'div',
+      { class: 'walk-reach' },
+      element('p', { class: 'walk-line', 'aria-live': 'polite' }),
+      this.back,
+      this.skip,
+    );
     this.rest = element(
       'div',
       { class: 'walk-rest' },
@@ -34,12 +43,13 @@ export class WalkFoot {
       this.send,
       button('Print', () => window.print(), 'quiet'),
     );
-    place.replaceChildren(this.reach, this.rest);
+    place.replaceChildren(this.other, this.reach, this.rest);
   }
 
   show({ isTest, isAnswered, isProven }: { isTest: boolean; isAnswered: boolean; isProven: boolean }): void {
     this.onCard?.remove();
     this.skip.hidden = !isTest;
+    this.other.hidden = !isTest;
     this.back.hidden = !isAnswered;
     this.rest.hidden = !isAnswered;
     this.reach.hidden = !isTest && !isAnswered;

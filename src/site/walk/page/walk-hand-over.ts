@@ -3,6 +3,8 @@ import '../../browser/page-globals.ts';
 import { element } from '../../browser/element.ts';
 import { loadScript } from '../../browser/load-script.ts';
 import { unfetched } from '../../browser/unfetched.ts';
+import { OTHER } from '../answers.ts';
+import type { OtherSeen } from './other-seen.ts';
 import { allAnswers } from './replay.ts';
 import type { WalkState } from './walk-state.ts';
 import type { WalkWords } from './walk-words.ts';
@@ -12,16 +14,19 @@ export async function handOver(
   symptom: string,
   { answers, place: { standing, belief }, trail }: WalkState,
   words: WalkWords,
+  other: OtherSeen,
 ): Promise<HTMLElement> {
   // Without it the line says so.
   await loadScript('hand-over').catch(() => undefined);
   const proven = standing.kind === 'proven' ? standing.cause : belief.found[0];
-  const line = window.headertank.putOnJobCard?.({
+  const line = await window.headertank.putOnJobCard?.({
     complaint: { id: symptom, title: document.querySelector('h1')?.textContent ?? '' },
     answers: allAnswers(answers, trail).map(({ key, value, reading }) => ({
       key,
       asked: words.asked(key),
-      answer: [words.answer(key, value), ...(reading === undefined ? [] : [reading])].join(': '),
+      answer: [words.answer(key, value), reading, value === OTHER ? other.words(key) : undefined]
+        .filter((part) => part !== undefined)
+        .join(': '),
     })),
     ...(proven !== undefined && { proven: { id: proven, title: words.cause(proven) } }),
   });

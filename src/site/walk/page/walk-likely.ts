@@ -1,14 +1,11 @@
-/** What the numbers say beside a walk: causes ranked, the quickest next step. */
+/** What the numbers say beside a walk: the quickest next step. */
 import type { NextStep } from '../../../diagnosis/next-step.ts';
 import { button, element } from '../../browser/element.ts';
-import type { Diagnosis } from './diagnose.ts';
-import { rankingList } from './ranking-list.ts';
+import type { Diagnosis } from './planner.ts';
 import type { WalkWords } from './walk-words.ts';
 
 export interface Likely {
   diagnosis: Diagnosis;
-  /** No answer yet. */
-  isStart: boolean;
   /** A cause is proven: nothing is left to ask. */
   isProven: boolean;
   /** Key of what is asked now. */
@@ -16,28 +13,24 @@ export interface Likely {
 }
 
 /**
- * @param titles of the causes
+ * @param proofOf the test that would prove a cause next
  * @param ask asks a test out of turn
  */
 export function likelyParts(
-  { diagnosis, isStart, isProven, asked }: Likely,
-  titles: Record<string, string>,
+  { diagnosis, isProven, asked }: Likely,
   words: WalkWords,
+  proofOf: (cause: string) => string | undefined,
   ask: (test: string) => void,
 ): Node[] {
   const { step, reason } = diagnosis;
   const { action } = step.best;
+  if (isProven || action.kind === 'pass-on') return [];
   const parts: Node[] = [
-    element('h2', {}, isStart ? 'Likely at the start' : 'Likely now'),
-    rankingList(step.ranked, titles, window.headertank.root),
-  ];
-  if (isProven || action.kind === 'pass-on') return parts;
-  parts.push(
     element('h3', {}, 'Quickest by the numbers'),
     element('p', {}, element('b', {}, nameOf(action, words)), element('br'), reason.sentence),
-  );
-  if (action.kind === 'test' && action.test !== asked)
-    parts.push(button('Do this one now', () => ask(action.test)));
+  ];
+  const test = action.kind === 'test' ? action.test : proofOf(action.cause);
+  if (test !== undefined && test !== asked) parts.push(button('Do this one now', () => ask(test)));
   parts.push(numbers(step, words));
   return parts;
 }
@@ -66,7 +59,8 @@ function numbers(step: NextStep, words: WalkWords): Node {
   );
 }
 
-function nameOf(action: NextStep['best']['action'], words: WalkWords): string {
+/** What is to be done, in words. */
+export function nameOf(action: NextStep['best']['action'], words: WalkWords): string {
   if (action.kind === 'test') return words.test(action.test);
   return action.kind === 'prove' ? `Prove: ${words.cause(action.cause)}` : 'Pass it on';
 }

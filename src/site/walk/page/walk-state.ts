@@ -5,9 +5,9 @@ import type { Place } from '../../../diagnosis/walk.ts';
 import type { KnownLayout } from '../../../model/layout.ts';
 import { button, element } from '../../browser/element.ts';
 import type { Answers } from '../answers.ts';
-import type { WalkData } from '../walk-data.ts';
-import type { Diagnoser, Diagnosis } from './diagnose.ts';
-import { allAnswers, knownLayout, type TrailEntry, trailOf } from './replay.ts';
+import type { WalkData, WalkTexts } from '../walk-data.ts';
+import type { Diagnoser } from './diagnose.ts';
+import { knownLayout, type TrailEntry, trailOf } from './replay.ts';
 import { fitCauses } from './walk-causes.ts';
 
 /** Where a walk stands after some answers. */
@@ -18,8 +18,6 @@ export interface WalkState {
   layout: KnownLayout;
   /** Tools that are not at hand. */
   missing: ReadonlySet<string>;
-  /** What else the numbers say; costly, so worked out when it is first wanted, and then once. */
-  diagnose: () => Diagnosis;
   /** The section that has been made as it is wanted here. */
   fitted?: HTMLElement;
 }
@@ -37,17 +35,12 @@ export function stateAfter(
   const vehicle = window.headertank.vehicle?.layout ?? {};
   const layout = knownLayout(vehicle, answers);
   const place = diagnoser.place(answers, layout, missing);
-  let diagnosis: Diagnosis | undefined;
   return {
     answers,
     place,
     trail: trailOf(tree, place, answers, (cause) => diagnoser.proofsOf(cause), vehicle),
     layout,
     missing,
-    diagnose: () => {
-      diagnosis ??= diagnoser.diagnose(answers, layout, missing);
-      return diagnosis;
-    },
   };
 }
 
@@ -72,14 +65,14 @@ export function partAt({ place: { standing, end } }: WalkState): string | undefi
 /**
  * A question as it stands after these answers: what is proven, its causes as the car can have them, the answers given
  * before marked. What is right already is left alone, so that nothing is laid out twice.
- * @param data titles of the causes, and where the walk goes on from one
+ * @param goesOn where the walk goes on from a cause
  * @param ask asks a proof of a cause
  */
 export function fitQuestion(
   section: HTMLElement,
   state: WalkState,
   diagnoser: Diagnoser,
-  { titles, goesOn }: Pick<WalkData, 'titles' | 'goesOn'>,
+  goesOn: WalkTexts['goesOn'],
   ask: (test: string) => void,
 ): void {
   if (state.fitted === section) return;
@@ -94,7 +87,7 @@ export function fitQuestion(
       section,
       belief.ranked,
       (cause) => !isProven && diagnoser.cannotHave(cause, layout),
-      titles.causes,
+      diagnoser.data.causes,
     );
   }
   for (const answer of section.querySelectorAll<HTMLElement>('.answer')) {
@@ -158,9 +151,4 @@ function verdictOf(
 /** Whether all answers that a sentence rests on were given. */
 function holds(after: Record<string, string[]>, answers: Answers): boolean {
   return Object.entries(after).every(([test, seen]) => seen.includes(answers.get(test) ?? ''));
-}
-
-/** All answers with their readings, in the order they are shown. */
-export function answersOf({ answers, trail }: WalkState): TrailEntry[] {
-  return allAnswers(answers, trail);
 }

@@ -6,6 +6,7 @@ import { keepChildren } from '../../browser/keep-children.ts';
 import { loadScript } from '../../browser/load-script.ts';
 import { kept } from '../../browser/storage.ts';
 import { unfetched } from '../../browser/unfetched.ts';
+import { type Needs, notHere } from '../not-here.ts';
 
 /**
  * What can hurt on the chosen vehicle beyond what every engine has.
@@ -43,4 +44,24 @@ function offerVehicle(chosen: () => void): HTMLElement {
   const tell = () => place.append(unfetched('The vehicles'));
   place.append(button('Choose the vehicle', () => void choose().catch(tell), 'quiet'));
   return place;
+}
+
+/** Every figure in every question hangs on the vehicle, so the walk is called by its name. */
+export function nameVehicle(title: HTMLElement): void {
+  const { vehicle } = window.headertank;
+  const text = vehicle ? `The walk: ${vehicle.short}` : 'The walk';
+  if (title.textContent !== text) title.textContent = text;
+}
+
+/**
+ * On a vehicle that cannot have the complaint the page says so first, and nothing else of it.
+ * @returns whether that is so
+ */
+export function showNotHere(walk: HTMLElement, needs: Needs | undefined): boolean {
+  const says = notHere(needs, window.headertank.vehicle?.layout ?? {});
+  const article = walk.closest('article');
+  article?.toggleAttribute('data-not-here', says !== undefined);
+  const place = article?.querySelector('.not-here b');
+  if (place && place.textContent !== (says ?? '')) place.textContent = says ?? '';
+  return says !== undefined;
 }

@@ -1,6 +1,7 @@
 /** One vehicle's figures as a classic script: it loads from a server, from the offline store and from file:// alike. */
 import type { APIRoute } from 'astro';
 import type { Entry } from '../../../../library/shelf.ts';
+import { repairMinutesOf } from '../../../job/build/repair-minutes.ts';
 import { dataPaths } from '../../../shelf/record-pages.ts';
 import { shelf } from '../../../shelf/shelf.ts';
 import { sheetOf } from '../../../vehicle/build/make-vehicle-sheet.ts';
@@ -15,5 +16,9 @@ export const GET: APIRoute<{ entry: Entry<'vehicle'> }> = ({ props }) =>
   });
 
 function vehicleSheet(entry: Entry<'vehicle'>): VehicleSheet {
-  return { ...sheetOf(entry), bookings: bookingsOf(entry.id, [...shelf.records.symptom.keys()]) };
+  return {
+    ...sheetOf(entry),
+    bookings: bookingsOf(entry.id, [...shelf.records.symptom.keys()]),
+    repairs: repairMinutesOf([...shelf.records.cause.keys()], entry.data.layout),
+  };
 }
