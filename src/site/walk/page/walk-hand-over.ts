@@ -19,7 +19,7 @@ export async function handOver(
   // Without it the line says so.
   await loadScript('hand-over').catch(() => undefined);
   const proven = standing.kind === 'proven' ? standing.cause : belief.found[0];
-  const line = await window.headertank.putOnJobCard?.({
+  const line = window.headertank.putOnJobCard?.({
     complaint: { id: symptom, title: document.querySelector('h1')?.textContent ?? '' },
     answers: allAnswers(answers, trail).map(({ key, value, reading }) => ({
       key,
