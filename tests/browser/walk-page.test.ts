@@ -135,3 +135,37 @@ test('a link to a place on this page keeps the answers', async () => {
     expect(await page.locator('.trail li').count()).toBe(before);
   }
 });
+
+test('a long name of a vehicle stands whole in the top line, at 320 px and with text twice as large, and nothing goes out of the page', async () => {
+  await choose('fennick-packhorse-23d-4x4');
+  await page.setViewportSize({ width: 320, height: 844 });
+  await open('reads-low-at-cruise');
+  const name = page.locator('.top-vehicle summary');
+  await expect.poll(() => name.textContent()).toBe('Packhorse 2.3 D 4x4');
+  expect(await name.getAttribute('aria-label')).toBe('Vehicle: Packhorse 2.3 D 4x4');
+  for (const size of ['100%', '200%']) {
+    await page.evaluate((text) => {
+      document.documentElement.style.fontSize = text;
+    }, size);
+    const fits = await name.evaluate((part) => part.scrollWidth <= part.clientWidth);
+    expect(fits, size).toBe(true);
+    expect(await page.evaluate(() => document.documentElement.scrollWidth), size).toBeLessThanOrEqual(320);
+    const card = await page.locator('ht-open-job a').boundingBox();
+    expect(card?.width, size).toBeGreaterThan(40);
+  }
+  await page.setViewportSize(SIZES.phone);
+});
+
+test('each question is a place of its own in the history, and choosing a vehicle in the top line says so where it stays', async () => {
+  await open('reads-low-at-cruise');
+  await giveAnswer(page, page.locator('.step[data-now] .answer').first());
+  await expect.poll(() => page.title()).toBe(`${await asked()} · Reads low at steady cruise · Headertank`);
+  await page.locator('.top-vehicle summary').click();
+  await page.getByLabel('Vehicle: any part of its name').fill('Mere');
+  await page.locator('ht-vehicle-choice .rows button').first().click();
+  await expect.poll(() => page.locator('.top-vehicle summary').textContent()).toContain('Mere');
+  expect(await page.locator('.top-vehicle details').getAttribute('open')).not.toBeNull();
+  // Who goes on leaves the menu, and it is out of the way.
+  await page.locator('.step[data-now] .answer').first().focus();
+  await expect.poll(() => page.locator('.top-vehicle details').getAttribute('open')).toBeNull();
+});

@@ -115,6 +115,7 @@ class VehicleLine extends HTMLElement {
   show() {
     const { vehicle } = window.headertank;
     this.name.textContent = vehicle?.short ?? 'No vehicle';
+    this.name.ariaLabel = `Vehicle: ${vehicle?.short ?? 'none chosen'}`;
   }
 }
 

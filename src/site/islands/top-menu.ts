@@ -24,8 +24,12 @@ class TopMenu extends HTMLElement {
       this.close();
       this.menu.querySelector('summary')?.focus();
     });
-    document.addEventListener('click', ({ target }) => {
-      if (!(target instanceof Node && this.menu?.contains(target))) this.close();
+    // What was pressed may be gone from the menu by now; the way the press took is not.
+    document.addEventListener('click', (event) => {
+      if (this.menu && !event.composedPath().includes(this.menu)) this.close();
+    });
+    this.menu?.addEventListener('focusout', ({ relatedTarget }) => {
+      if (relatedTarget instanceof Node && !this.menu?.contains(relatedTarget)) this.close();
     });
     this.menu?.addEventListener('toggle', () => this.show());
     jobs.whenChanged(() => this.show());

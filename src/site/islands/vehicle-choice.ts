@@ -33,6 +33,8 @@ class VehicleChoice extends HTMLElement {
   private all: readonly Listed[] = [];
 
   connectedCallback() {
+    // Put elsewhere it stays as it is, with what it has just said.
+    if (this.childElementCount > 0) return;
     const { root } = window.headertank;
     this.field.oninput = () => this.show();
     this.field.onkeydown = (event) => {

@@ -257,6 +257,13 @@ class Walk extends HTMLElement {
         // Links that go on elsewhere take the answers along.
         for (const link of now?.querySelectorAll<HTMLAnchorElement>('a[data-carry]') ?? [])
           link.hash = writeAnswers(state.answers);
+        // Each question is a place of its own in the browser's history.
+        const complaint = document.querySelector('h1')?.textContent ?? '';
+        document.title = [
+          ...(state.answers.size > 0 ? [now?.querySelector('h3')?.textContent ?? ''] : []),
+          complaint,
+          'Headertank',
+        ].join(' · ');
         if (this.isFocusDue) now?.querySelector('h3')?.focus({ preventScroll: true });
         this.isFocusDue = false;
       },

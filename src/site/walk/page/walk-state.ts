@@ -115,8 +115,8 @@ export function fitQuestion(
     spot.replaceChildren(
       ...(words === ''
         ? [
-            button(
-              'Do this proof',
+            proofButton(
+              diagnoser.data.causes[cause] ?? cause,
               () => proof !== undefined && ask(proof),
               said === 'next' ? 'main' : 'quiet',
             ),
@@ -130,6 +130,13 @@ export function fitQuestion(
         : []),
     );
   }
+}
+
+/** Several stand on one page, so each says what it is about. */
+function proofButton(cause: string, press: () => void, look: string): HTMLButtonElement {
+  const made = button('Do this proof', press, look);
+  made.ariaLabel = `Do this proof: ${cause}`;
+  return made;
 }
 
 type Verdict = 'proven' | 'found' | 'not this' | 'next' | 'open' | 'done';
