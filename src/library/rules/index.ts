@@ -38,6 +38,7 @@ import { movedReference } from './moved-reference.ts';
 import { notUtf8 } from './not-utf-8.ts';
 import { ordinarySpelling } from './ordinary-spelling.ts';
 import { outcomeWithoutWay } from './outcome-without-way.ts';
+import { proofSpeaksLess } from './proof-speaks-less.ts';
 import { rawHtml } from './raw-html.ts';
 import { readingNamesOtherLimit } from './reading-names-other-limit.ts';
 import { scaleNotTiled } from './scale-not-tiled.ts';
@@ -134,6 +135,7 @@ export const RULES: readonly Rule[] = [
   causeOnNoVehicle,
   causeWithoutEnd,
   causeWithoutEvidence,
+  proofSpeaksLess,
   testOnWrongLayout,
   tooManyWays,
   testChangesNothing,
