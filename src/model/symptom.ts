@@ -19,6 +19,18 @@ export const SYMPTOM_GROUPS = {
 
 type SymptomGroup = keyof typeof SYMPTOM_GROUPS;
 
+/** Where on the car a customer notices it, as the drawing of the front page names it. */
+export const PLACES = {
+  'under-the-bonnet': 'Under the bonnet',
+  dashboard: 'Dashboard',
+  vents: 'Vents',
+  'under-the-car': 'Under the car',
+  carpet: 'Carpet and glass',
+  exhaust: 'Exhaust',
+} as const;
+
+export type Place = keyof typeof PLACES;
+
 const MAY_DRIVE = ['yes', 'short and watched', 'no, stop'] as const;
 
 export const symptomSchema = z.strictObject({
@@ -27,6 +39,12 @@ export const symptomSchema = z.strictObject({
   'comes-in': priorWordSchema
     .optional()
     .describe('How often it comes in beside the others of its group; occasional if not given.'),
+  'noticed-at': z
+    .array(z.enum(Object.keys(PLACES) as [Place, ...Place[]]))
+    .min(1)
+    .describe(
+      'Where on the car it is noticed, the place that is pointed at first in front; the front page draws them.',
+    ),
   layout: layoutConditionSchema.optional(),
   summary: textSchema.describe('What it is and how it shows, two or three sentences for the bay.'),
   said: z.array(lineSchema).min(3).describe('What customers say, in their words; three or more phrasings.'),

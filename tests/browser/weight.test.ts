@@ -32,7 +32,8 @@ const FOLDERS: Record<string, number> = {
 };
 /** Pages of the top folder, and what holds more than its kind: the longest pieces of work, lists that grow with the shelf. */
 const PAGES: Record<string, number> = {
-  'index.html': 15_300,
+  // With the car that is pointed at and its lists, 2.1 kB.
+  'index.html': 17_400,
   'about.html': 12_300,
   // With the pictures of the guide to a first note.
   'contribute.html': 100_000,

@@ -55,7 +55,7 @@ const ROOMS: Record<string, readonly string[]> = {
   worker: [],
   // When the site is built.
   shelf: [],
-  'search/build': ['guides', 'search', 'shelf', 'walk/build'],
+  'search/build': ['drawings', 'guides', 'search', 'shelf', 'walk/build'],
   'calculator/build': ['calculator', 'drawings', 'shelf'],
   parts: ['calculator/build', 'note', 'shelf', 'text'],
   'vehicle/build': ['drawings', 'shelf', 'text', 'vehicle'],

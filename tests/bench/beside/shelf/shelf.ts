@@ -191,6 +191,7 @@ class AreaMaker {
       group:
         (['gauge', 'heater', 'level', 'fans-electrics', 'level', 'hoses', 'noise', 'gauge'] as const)[at] ??
         'gauge',
+      'noticed-at': ['dashboard'],
       summary: text(c, 4),
       said: [saying(c), saying(c), saying(c), saying(c)],
       drive: { may: 'short and watched', because: text(c, 2) },
