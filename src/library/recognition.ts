@@ -50,19 +50,19 @@ function toldBy(records: Records): Told[] {
     heard: data.heard ?? [],
     trade: data.also?.trade ?? [],
     slips: data.also?.slips ?? [],
-    summary: data.summary,
     codes: data.codes,
   }));
 }
 
-/** Words of all records but the complaints: written as they should be, so never mended. */
+/** Words of all records but what is learnt of the complaints: written as they should be, so never mended. */
 function otherWords(records: Records): Set<string> {
   const words = new Set<string>();
   for (const { kind, data } of entriesOf(records)) {
     // What a reader left in a note is spelt as it came.
-    if (kind === 'symptom' || kind === 'note') continue;
+    if (kind === 'note') continue;
     const slips = new Set<string>('also' in data ? data.also?.slips : []);
-    for (const { text } of textsIn(data)) {
+    // A complaint's phrasings are learnt; its summary is only spelt right.
+    for (const { text } of textsIn('said' in data ? data.summary : data)) {
       if (slips.has(text)) continue;
       for (const { word } of clausesOf(text).flat()) words.add(word);
     }

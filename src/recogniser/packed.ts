@@ -11,8 +11,8 @@ export interface PackedKnowledge {
   /** Weight of all signs of each column, and how many signs there are, those left out included. */
   totals: readonly number[];
   vocabulary: number;
-  /** Group -> its words and phrases, parted by commas. */
-  groups: Readonly<Record<string, string>>;
+  /** The words and phrases of each group, parted by commas. What a group is called nobody reads here, so its number will do. */
+  groups: readonly string[];
   /** Signs in the order of the alphabet, parted by spaces. */
   signs: string;
   /** For each sign its columns, parted by commas; behind a point the weight in tenths, where it is not one whole. */
@@ -32,21 +32,34 @@ export function pack(
   { counts, thesaurus, guesses, others, codes }: Knowledge,
   groups: WordGroups,
 ): PackedKnowledge {
-  const signs = [...counts.ofSign.keys()].filter((id) => isTelling(counts, id)).sort();
+  const numbers = new Map(Object.keys(groups).map((name, at) => [name, at.toString(BASE)]));
+  const signs = [...counts.ofSign]
+    .filter(([id]) => isTelling(counts, id))
+    .map(([id, columns]) => ({ id: withNumbers(id, numbers), columns }))
+    .sort((a, b) => (a.id < b.id ? -1 : 1));
   return {
     classes: counts.classes,
     comesIn: counts.comesIn,
     totals: counts.total.map((total) => Math.round(total * TENTHS) / TENTHS),
     vocabulary: counts.vocabulary,
-    groups: Object.fromEntries(
-      Object.entries(groups).map(([group, words]) => [group, oneOfEachStem(words).join()]),
-    ),
-    signs: signs.join(' '),
-    counts: signs.map((id) => packedColumns(counts.ofSign.get(id) ?? new Map())).join(' '),
+    groups: Object.values(groups).map((words) => oneOfEachStem(words).join()),
+    signs: signs.map(({ id }) => id).join(' '),
+    counts: signs.map(({ columns }) => packedColumns(columns)).join(' '),
     guesses: [...guesses].flatMap(([stem, word]) => (thesaurus.words.has(stem) ? [] : [word])).join(' '),
     others: mistakable({ guesses, others }).join(' '),
     codes: [...codes].sort().join(' '),
   };
+}
+
+/** A sign with its groups by their numbers; a pair stands in the order of the alphabet, as pairs do. */
+function withNumbers(id: string, numbers: ReadonlyMap<string, string>): string {
+  const parts = id.split('+').map((part) =>
+    part.replace(/@(.+)/, (whole, name: string) => {
+      const number = numbers.get(name);
+      return number === undefined ? whole : `@${number}`;
+    }),
+  );
+  return parts.sort().join('+');
 }
 
 /** “leaks” and “leaking” say nothing that “leak” does not. */
@@ -79,7 +92,7 @@ function packedColumns(columns: ReadonlyMap<number, number>): string {
 
 /** The knowledge as it was packed. */
 export function unpack(packed: PackedKnowledge): Knowledge {
-  const groups = Object.entries(packed.groups).map(([group, words]) => [group, words.split(',')] as const);
+  const groups = packed.groups.map((words, at) => [at.toString(BASE), words.split(',')] as const);
   const thesaurus = new Thesaurus(Object.fromEntries(groups));
   return {
     counts: unpackedCounts(packed),

@@ -1,6 +1,6 @@
 /** What the recogniser learns from: the texts of one complaint, each with how much it counts. */
 
-/** The texts of a symptom that somebody might say, or that describe it. */
+/** The texts of a symptom that somebody might say. Its summary is no one's words, and a sixth of all signs. */
 export interface Told {
   id: string;
   title: string;
@@ -14,22 +14,20 @@ export interface Told {
   trade: readonly string[];
   /** With the usual misspellings. */
   slips: readonly string[];
-  summary: string;
   /** Trouble codes that go with it, such as p0128. */
   codes: readonly string[];
 }
 
-export type Field = 'title' | 'said' | 'heard' | 'trade' | 'slips' | 'summary' | 'codes';
+export type Field = 'title' | 'said' | 'heard' | 'trade' | 'slips' | 'codes';
 
-/** What one text of each field counts. A code goes with several complaints, and a summary is no one's words. */
+/** What one text of each field counts. A code goes with several complaints. */
 const WEIGHTS: Record<Field, number> = {
   title: 1.5,
   said: 1,
   heard: 1,
-  trade: 0.8,
-  slips: 0.7,
+  trade: 1,
+  slips: 1,
   codes: 0.5,
-  summary: 0.3,
 };
 
 /** Fields whose texts are phrasings by themselves: what the proof leaves out in turn. */
@@ -53,7 +51,6 @@ export function phrasingsOf(complaints: readonly Told[]): Phrasing[] {
       heard: told.heard,
       trade: told.trade,
       slips: told.slips,
-      summary: [told.summary],
       codes: told.codes,
     };
     return FIELDS.flatMap((field) =>
@@ -68,4 +65,4 @@ export function phrasingsOf(complaints: readonly Told[]): Phrasing[] {
   });
 }
 
-const FIELDS: readonly Field[] = ['title', 'said', 'heard', 'trade', 'slips', 'summary', 'codes'];
+const FIELDS: readonly Field[] = ['title', 'said', 'heard', 'trade', 'slips', 'codes'];

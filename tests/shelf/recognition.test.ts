@@ -61,8 +61,22 @@ test.each([
   ['losing antifreeze, shop cannot find a leak', 'keeps-dropping-no-drip'],
   ['pouring out coolant under the hood', 'drip-or-puddle'],
   ['engine temp goes up when I step on the gas on the freeway', 'hot-under-load'],
+  // What went to a wrong page when it was tried by hand.
+  ['waterpump leaking', 'drip-or-puddle'],
+  ['radiator burst', 'drip-or-puddle'],
+  ['thermostat housing leaking', 'drip-or-puddle'],
+  ['header tank leaking', 'drip-or-puddle'],
+  ['heater lukewarm', 'heat-only-when-revved'],
+  ['heater stuck on hot', 'heater-stuck-hot'],
+  ['aircon only cold when driving', 'fan-never-runs'],
+  ['stop-start not working', 'never-warms-up'],
+  ['DPF light', 'never-warms-up'],
 ])('“%s” leads to %s', (said, id) => {
   expect(recogniser.recognise(said).complaints[0]?.id).toBe(id);
+});
+
+test.each(['P0128', '0128', 'p 0128', 'P128'])('“%s” is the code P0128', (typed) => {
+  expect(recogniser.recognise(typed).codes).toEqual(['p0128']);
 });
 
 test('what is no cooling complaint sounds like none, mostly', () => {
