@@ -62,7 +62,7 @@ function otherWords(records: Records): Set<string> {
     if (kind === 'note') continue;
     const slips = new Set<string>('also' in data ? data.also?.slips : []);
     // A complaint's phrasings are learnt; its summary is only spelt right.
-    for (const { text } of textsIn('said' in data ? data.summary : data)) {
+    for (const { text } of textsIn('noticed-at' in data ? data.summary : data)) {
       if (slips.has(text)) continue;
       for (const { word } of clausesOf(text).flat()) words.add(word);
     }
