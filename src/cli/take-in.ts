@@ -89,7 +89,9 @@ async function openBranch(shelf: string, notes: readonly NewNote[]): Promise<str
     return undefined;
   }
   const [first] = notes;
-  const stem = notes.length === 1 ? `note/${first?.id}` : `notes/${first?.id}-and-${notes.length - 1}-more`;
+  const kind = first?.by === '' ? 'vehicle' : 'note';
+  const stem =
+    notes.length === 1 ? `${kind}/${first?.id}` : `${kind}s/${first?.id}-and-${notes.length - 1}-more`;
   for (let number = 1; number < 100; number++) {
     const name = number === 1 ? stem : `${stem}-${number}`;
     if (git(shelf, 'rev-parse', '--verify', '--quiet', `refs/heads/${name}`).status === 0) continue;
@@ -107,7 +109,8 @@ function commit(shelf: string, notes: readonly NewNote[]): void {
     notes.length === 1
       ? `[${first?.id}] ${first?.title}`
       : `${notes.length} notes: ${notes.map(({ id }) => id).join(', ')}`;
-  const body = `Proposed by ${[...new Set(notes.map(({ by }) => by))].join(', ')}.`;
+  const by = [...new Set(notes.map((each) => each.by).filter((each) => each !== ''))];
+  const body = by.length === 0 ? 'Proposed from the form.' : `Proposed by ${by.join(', ')}.`;
   const paths = notes.map(({ path }) => path);
   const steps = [
     ['add', '--', ...paths],

@@ -6,10 +6,12 @@ import { LARGEST_EXPORT } from '../model/job-limits.ts';
 import { type Note, noteSchema } from '../model/note.ts';
 import { notePath, noteText } from '../model/note-file.ts';
 import { ID_FORM } from '../model/scalars.ts';
+import { vehiclePath } from '../model/vehicle-file.ts';
 import { checkFiles } from './check-files.ts';
 import { formatYaml } from './format-yaml.ts';
 import { inOrdinarySpelling } from './ordinary-spelling.ts';
 import { reportText } from './report/text.ts';
+import { isPlainObject } from './schema-tree.ts';
 import type { RawFile } from './source-file.ts';
 
 /** Bytes; the longest note a person writes is a few thousand. */
@@ -22,9 +24,11 @@ export interface HandedIn {
   bytes: Uint8Array;
 }
 
+/** A note, or a vehicle. */
 export interface NewNote {
   id: string;
   title: string;
+  /** Initials; '' for a vehicle. */
   by: string;
   /** From the shelf's folder: notes/2026/second-screw.yaml. */
   path: string;
@@ -125,6 +129,8 @@ function place(
   result: TakenIn,
 ): void {
   const refuse = (why: string) => result.refused.push({ name, why });
+  const vehicle = readVehicle(text);
+  if (vehicle) return void placeVehicle({ id, text, ...vehicle }, name, shelf, result);
   const note = readNote(text);
   if (typeof note === 'string') return void refuse(note);
   if (note.status !== 'proposed')
@@ -142,6 +148,37 @@ function place(
   if (result.notes.some((other) => other.id === id))
     return void refuse(`Two of the files handed in are called "${id}". Give one of them another name.`);
   result.notes.push({ id, title: note.title, by: note.by, path, text });
+}
+
+/** A vehicle, told by its layout: everything else about it is for the check. */
+function readVehicle(text: string): { title: string; data: unknown } | undefined {
+  try {
+    const data: unknown = parse(text, { maxAliasCount: 0, logLevel: 'error' });
+    if (!isPlainObject(data) || !('layout' in data) || !('figures' in data)) return undefined;
+    return { title: typeof data.title === 'string' ? data.title : '', data };
+  } catch {
+    return undefined;
+  }
+}
+
+/** A vehicle that the shelf does not have; one that it has is changed by hand, with both before one's eyes. */
+function placeVehicle(
+  { id, text, title, data }: { id: string; text: string; title: string; data: unknown },
+  name: string,
+  shelf: readonly RawFile[],
+  result: TakenIn,
+): void {
+  const path = vehiclePath(id);
+  const there = shelf.find((file) => file.path === path);
+  if (there && isDeepStrictEqual(readVehicle(textOf(there.bytes) ?? '')?.data, data))
+    return void result.known.push({ name, path });
+  const twice = result.notes.some((other) => other.path === path);
+  if (there || twice)
+    return void result.refused.push({
+      name,
+      why: `A vehicle has this name already: ${path}. Give the file another name, or change the vehicle that is there.`,
+    });
+  result.notes.push({ id, title, by: '', path, text });
 }
 
 /** What place and date need to know, or why it cannot be known. The rest is for the check. */

@@ -1,5 +1,6 @@
 /** A note as the file it becomes: the same on the form, on the job card and in npm run take-in. */
 import type { Note } from './note.ts';
+import { UNSEEN, yamlQuoted, yamlScalar } from './yaml-text.ts';
 
 /** An id from a title: lower-case words joined by hyphens, at most 60 characters; '' when no letter is left. */
 export function idFromTitle(title: string): string {
@@ -30,7 +31,7 @@ export function notePath(id: string, note: Pick<Note, 'date'>): string {
 export function noteText(note: Note): string {
   const lines: string[] = [];
   const field = (name: string, value: string | undefined, indent = '') => {
-    if (value !== undefined) lines.push(`${indent}${name}: ${scalar(value)}`);
+    if (value !== undefined) lines.push(`${indent}${name}: ${yamlScalar(value)}`);
   };
   field('title', note.title);
   field('by', note.by);
@@ -50,36 +51,13 @@ export function noteText(note: Note): string {
   field('reviewed-by', note['reviewed-by']);
   lines.push('sources:');
   for (const source of note.sources) {
-    if (typeof source === 'string') lines.push(`  - ${scalar(source)}`);
+    if (typeof source === 'string') lines.push(`  - ${yamlScalar(source)}`);
     else
-      for (const [name, value] of Object.entries(source)) lines.push(`  - ${name}: ${scalar(String(value))}`);
+      for (const [name, value] of Object.entries(source))
+        lines.push(`  - ${name}: ${yamlScalar(String(value))}`);
   }
   field('reviewed', note.reviewed);
   return `${lines.join('\n')}\n`;
-}
-
-/** Words that YAML reads as themselves: letter first, nothing that could be taken for a mark, a number, or yes and no. */
-const PLAIN = /^\p{L}[\p{L}\p{N} .,()/°%·–’-]*[\p{L}\p{N}.)%]$/u;
-const NOT_TEXT = /^(?:true|false|yes|no|on|off|null|y|n|nan|inf)$/i;
-/** A day, which this project reads as text. */
-const DAY = /^\d{4}-\d{2}-\d{2}$/;
-
-function scalar(text: string): string {
-  if ((PLAIN.test(text) && !NOT_TEXT.test(text)) || DAY.test(text)) return text;
-  return quoted(text);
-}
-
-/** Characters that an editor does not show, or that a YAML reader may take for something else. */
-const UNSEEN = /[\p{Cc}\p{Cs}\p{Cf}\p{Zl}\p{Zp}\u{fff0}-\u{ffff}]/gu;
-
-/** In double quotes, with everything unseen escaped. */
-function quoted(text: string): string {
-  return JSON.stringify(text).replace(UNSEEN, (character) =>
-    character
-      .split('')
-      .map((unit) => `\\u${unit.charCodeAt(0).toString(16).padStart(4, '0')}`)
-      .join(''),
-  );
 }
 
 const WIDTH = 110;
@@ -92,7 +70,7 @@ function longText(name: string, text: string): string[] {
     /^\S(?:.*\S)?$/s.test(text) &&
     lines.every((line) => line === '' || /^\S(?:.*\S)?$/.test(line)) &&
     bare.search(UNSEEN) < 0;
-  if (!canBlock) return [`${name}: ${quoted(text)}`];
+  if (!canBlock) return [`${name}: ${yamlQuoted(text)}`];
   // Folded: each line of the text is a paragraph of lines that the reader puts together again.
   const folded = lines.map((line) => (line === '' ? [''] : foldedLine(line)));
   const body: string[] = [];

@@ -41,6 +41,8 @@ const PAGES: Record<string, number> = {
   'search.html': 17_600,
   'job.html': 28_500,
   'note.html': 22_000,
+  // A box for every figure and every point of the layout that the model knows.
+  'vehicle.html': 30_000,
   'road-test.html': 39_500,
   // With a row for every complaint, by the evidence and by the case bank.
   'trust.html': 25_500,

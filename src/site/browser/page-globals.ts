@@ -5,6 +5,7 @@ import type { HandedOver } from '../job/handed-over.ts';
 import type { JobPlan } from '../job/job-plan.ts';
 import type { JobDesk, JobTransfer } from '../job/job-transfer.ts';
 import type { NoteCheck } from '../note/note-check.ts';
+import type { VehicleCheck } from '../vehicle/vehicle-check.ts';
 import type { VehicleSheet } from '../vehicle/vehicle-sheet.ts';
 import type { MakeKnownList } from '../walk/known-list.ts';
 import type { WalkTexts } from '../walk/walk-data.ts';
@@ -80,6 +81,8 @@ export interface PageGlobals {
   jobDesk?: JobDesk;
   /** There once scripts/note-check.js is loaded. */
   noteCheck?: NoteCheck;
+  /** There once scripts/vehicle-check.js is loaded. */
+  vehicleCheck?: VehicleCheck;
   /** There once scripts/hand-over.js is loaded. */
   putOnJobCard?: (handed: HandedOver) => HTMLElement;
   /** There once a vehicle or other units are chosen; on a page with a walk, from the start. */

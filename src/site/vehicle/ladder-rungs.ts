@@ -1,22 +1,15 @@
 /** The rungs of a vehicle's temperature ladder: its own figures, the general ranges it lacks, and what is computed. */
-import { FIGURES, type FigurePath, figureFits } from '../../../model/figures.ts';
-import type { KnownLayout } from '../../../model/layout.ts';
-import type { Quantity } from '../../../model/quantity.ts';
-import { parsed } from '../../../model/scalars.ts';
-import type { Vehicle } from '../../../model/vehicle.ts';
-import { boilingPointUnderCap, flashTemperature } from '../../../physics/boiling.ts';
-import { freezingRangeByVolume } from '../../../physics/freezing-range.ts';
-import type { Mixture } from '../../../physics/glycol.ts';
-import { toMassFraction } from '../../../physics/strength.ts';
-import {
-  gaugePascal,
-  type Kelvin,
-  kelvin,
-  metre,
-  toCelsius,
-  volumeFraction,
-} from '../../../physics/units.ts';
-import type { Rung } from '../../drawings/ladder.ts';
+import { FIGURES, type FigurePath, figureFits } from '../../model/figures.ts';
+import type { KnownLayout } from '../../model/layout.ts';
+import type { Quantity } from '../../model/quantity.ts';
+import { parsed } from '../../model/scalars.ts';
+import type { Vehicle } from '../../model/vehicle.ts';
+import { boilingPointUnderCap, flashTemperature } from '../../physics/boiling.ts';
+import { freezingRangeByVolume } from '../../physics/freezing-range.ts';
+import type { Mixture } from '../../physics/glycol.ts';
+import { toMassFraction } from '../../physics/strength.ts';
+import { gaugePascal, type Kelvin, kelvin, metre, toCelsius, volumeFraction } from '../../physics/units.ts';
+import type { Rung } from '../drawings/ladder.ts';
 
 const COLD_SOAK = 20;
 const SEA_LEVEL = metre(0);
@@ -33,7 +26,7 @@ const FIGURE_RUNGS: [FigurePath, string][] = [
 ];
 
 /** Rungs for a vehicle, or the general ladder when none is given. Boiling is at sea level, ethylene glycol. */
-export function rungsOf(vehicle: Vehicle | undefined): Rung[] {
+export function rungsOf(vehicle: { figures: Vehicle['figures']; layout: KnownLayout } | undefined): Rung[] {
   const figures: Partial<Record<FigurePath, { is: Quantity } | undefined>> = vehicle?.figures ?? {};
   const value = (path: FigurePath) =>
     figures[path]?.is ?? parsed(FIGURES[path].general, FIGURES[path].dimension);
