@@ -70,7 +70,7 @@ function questionPart(
 
 function complaintItem(
   { id, title, address, drive, minutes, because }: ShownComplaint,
-  { mended }: Recognition,
+  { mended, isElsewhere, pages }: Recognition,
 ) {
   const { root, vehicle } = window.headertank;
   const own = vehicle?.bookings[id];
@@ -80,12 +80,17 @@ function complaintItem(
     {},
     element('p', { class: 'kind' }, 'Symptom'),
     element('a', { href: new URL(address, root).href }, title),
-    element(
-      'p',
-      { class: drive === 'no, stop' ? 'drive stop' : 'drive' },
-      element('span', {}, 'May it be driven? ', element('b', {}, DRIVE[drive])),
-      element('span', {}, book),
-    ),
+    // Brakes that squeal must not read “May it be driven? Yes” because a belt's noise is the nearest.
+    ...(isElsewhere && pages.length === 0
+      ? []
+      : [
+          element(
+            'p',
+            { class: drive === 'no, stop' ? 'drive stop' : 'drive' },
+            element('span', {}, 'May it be driven? ', element('b', {}, DRIVE[drive])),
+            element('span', {}, book),
+          ),
+        ]),
     ...(because.length > 0
       ? [
           element(
