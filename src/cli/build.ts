@@ -5,7 +5,6 @@
 import './without-telemetry.ts';
 import { rmSync } from 'node:fs';
 import { resolve } from 'node:path';
-import { build as buildWithAstro } from 'astro';
 import { readArguments, runCommand } from './command.ts';
 import { nextFolder, prepareSwap, swapIn } from './swap-folder.ts';
 
@@ -18,8 +17,9 @@ async function build(): Promise<void> {
   const folder = resolve('dist');
   prepareSwap(folder);
   const next = nextFolder(folder);
+  const astro = await import('astro');
   try {
-    await buildWithAstro({ outDir: next });
+    await astro.build({ outDir: next });
   } catch (error) {
     process.stderr.write(`\n${wordsOf(error)}\nThe site was not built; what is in dist is as it was.\n`);
     rmSync(next, { recursive: true, force: true });

@@ -1,5 +1,9 @@
 /** `npm run dev`: the site while writing; a wrong record shows its message on the page. */
 import './without-telemetry.ts';
-import { dev } from 'astro';
+import { readArguments, runCommand } from './command.ts';
 
-await dev({});
+await runCommand(async () => {
+  readArguments('npm run dev', {});
+  const { dev } = await import('astro');
+  await dev({});
+});
