@@ -5,6 +5,8 @@ import { lineSchema, textSchema } from './scalars.ts';
 
 /** It stands on every page: a script must not hide in it, nor somebody's key. */
 function isPublicAddress(address: string): boolean {
+  // That it is no address at all is said already.
+  if (!URL.canParse(address)) return true;
   // What is no address at all has been reported as such.
   if (!URL.canParse(address)) return true;
   const { protocol, username, password } = new URL(address);

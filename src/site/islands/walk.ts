@@ -18,6 +18,7 @@ import { Diagnoser } from '../walk/page/diagnose.ts';
 import { knownIn } from '../walk/page/known-answers.ts';
 import { loadBeside } from '../walk/page/load-beside.ts';
 import { NextQuestions } from '../walk/page/next-questions.ts';
+import { OtherVersion } from '../walk/page/other-version.ts';
 import { rankingParts } from '../walk/page/ranking-list.ts';
 import type { WalkBeside } from '../walk/page/walk-beside.ts';
 import { showBooking, showEstimate, vehicleMinutes } from '../walk/page/walk-booking.ts';
@@ -56,7 +57,7 @@ class Walk extends HTMLElement {
     if (!source?.textContent) return;
     this.data = JSON.parse(source.textContent);
     this.diagnoser = new Diagnoser(this.data);
-    this.parts = new WalkParts(this.data.symptom, this.place('.steps'));
+    this.parts = new WalkParts(this.data.symptom, this.data.stamp, this.place('.steps'));
     this.next = new NextQuestions(this.parts);
     this.missing = new Set(kept('tools-missing', isTexts) ?? []);
     this.foot = new WalkFoot(this.place('.walk-foot'), {
@@ -400,7 +401,14 @@ class Walk extends HTMLElement {
       .finally(() => {
         this.ariaBusy = null;
       })
-      .then(again, () => line.replaceChildren(unfetched('The questions'), button('Try again', again)));
+      .then(again, (error: unknown) =>
+        error instanceof OtherVersion
+          ? line.replaceChildren(
+              'The site has changed since this page was opened, or something else answers in its place. Your answers are kept. ',
+              button('Reload', () => location.reload()),
+            )
+          : line.replaceChildren(unfetched('The questions'), button('Try again', again)),
+      );
   }
 
   private resumeOffer(): Node[] {

@@ -11,6 +11,8 @@ import type { PackedModel } from './packed-model.ts';
 /** In the page. */
 export interface WalkData {
   symptom: string;
+  /** Of the questions, results and proofs; the page that has the steps carries the same one. */
+  stamp: string;
   /** Vehicles that can have the complaint, when not all can. */
   needs?: Needs | undefined;
   /** All candidate causes and tests of the complaint, whatever the layout. */
@@ -29,6 +31,8 @@ export interface WalkData {
 
 /** In data/walks/<symptom>.js, fetched with the first answer. */
 export interface WalkTexts {
+  /** As in the page it belongs to. */
+  stamp: string;
   /** Causes that something else makes, with the page whose walk looks for what. */
   goesOn: Record<string, { title: string; href: string }>;
   /** Tests done with a meter, or with something opened. */

@@ -1,5 +1,6 @@
 /** Everything a symptom's page shows of its walk, worked out once at build. */
 
+import { hash } from 'node:crypto';
 import type { Model } from '../../../diagnosis/model.ts';
 import type { WalkTree } from '../../../diagnosis/walk.ts';
 import { modelOf } from '../../../library/case.ts';
@@ -53,7 +54,13 @@ export function walkViewOf(symptomId: string): WalkView {
 
   const { layout } = symptom.data;
   const titles: WalkData['causes'] = { [SOMETHING_ELSE]: 'Something else' };
+  const stamp = stampOf([
+    tree,
+    tests.map((id) => entryOf('test', id).data),
+    causes.map((id) => entryOf('cause', id).data),
+  ]);
   const texts: Omit<WalkTexts, 'general' | 'repairs'> = {
+    stamp,
     goesOn: {},
     work: {},
     tests: {},
@@ -96,6 +103,7 @@ export function walkViewOf(symptomId: string): WalkView {
     model,
     data: {
       symptom: symptomId,
+      stamp,
       ...(layout && { needs: { layout, words: layoutWords(layout) } }),
       model: packModel(model),
       tree: walkTree,
@@ -111,6 +119,11 @@ export function walkViewOf(symptomId: string): WalkView {
     spareTests: tests.filter((id) => !inTree.has(id)),
     causes,
   };
+}
+
+/** Changes with every word of the records: answers of one version are never read as answers of another. */
+function stampOf(records: unknown): string {
+  return hash('sha256', JSON.stringify(records), 'base64url').slice(0, 12);
 }
 
 /** How common the layouts are that some conditions speak of. */

@@ -1,17 +1,23 @@
 /** The sections of a walk that are not in its page: fetched once, put into the page as they are asked. */
 import '../../browser/page-globals.ts';
 import { loadScript } from '../../browser/load-script.ts';
+import { OtherVersion } from './other-version.ts';
 
 /** The other questions of a walk, fetched when first wanted. */
 export class WalkParts {
   private readonly symptom: string;
+  private readonly stamp: string;
   private readonly place: HTMLElement;
   private parts: Readonly<Record<string, string>> | undefined;
   private loading: Promise<void> | undefined;
 
-  /** @param place where sections stand */
-  constructor(symptom: string, place: HTMLElement) {
+  /**
+   * @param stamp of this page's own walk
+   * @param place where sections stand
+   */
+  constructor(symptom: string, stamp: string, place: HTMLElement) {
     this.symptom = symptom;
+    this.stamp = stamp;
     this.place = place;
     startHelpers(place);
   }
@@ -21,7 +27,7 @@ export class WalkParts {
     if (this.place.querySelector('ht-reading')) void loadScript('reading').catch(() => undefined);
   }
 
-  /** @throws Error when they cannot be had */
+  /** @throws OtherVersion when the site has changed under the page, Error when they cannot be had */
   load(): Promise<void> {
     this.loading ??= this.fetchParts().catch((error: unknown) => {
       this.loading = undefined;
@@ -38,7 +44,7 @@ export class WalkParts {
     const name = `${this.symptom}.html`;
     const answer = await fetch(new URL(`walks/${name}`, window.headertank.root));
     if (!answer.ok) throw new Error(`${answer.url} cannot be had: ${answer.status}`);
-    this.receive(sectionsIn(await answer.text(), name));
+    this.receive(sectionsIn(await answer.text(), name, this.stamp));
   }
 
   private receive(parts: Readonly<Record<string, string>>): void {
@@ -85,12 +91,15 @@ function startHelpers(within: HTMLElement): void {
 /**
  * The sections of a page that has every step of a walk, as its script has them (src/site/after-build/walk-sections.ts).
  * @param name its file name; links within the page get it
+ * @throws OtherVersion when the page is of another version, or none of ours
  */
-function sectionsIn(page: string, name: string): Record<string, string> {
+function sectionsIn(page: string, name: string, stamp: string): Record<string, string> {
   const parts: Record<string, string> = {};
   // In a template the page's own styles stay out of force, so that the policy of this page has nothing to refuse.
   const read = document.createElement('template');
   read.innerHTML = page;
+  if (read.content.querySelector<HTMLElement>('[data-walk]')?.dataset.walk !== stamp)
+    throw new OtherVersion();
   for (const section of read.content.querySelectorAll<HTMLElement>('section.step')) {
     for (const link of section.querySelectorAll('[href^="#"]'))
       link.setAttribute('href', `../walks/${name}${link.getAttribute('href')}`);
