@@ -6,6 +6,14 @@ import { SHEETS, type Sheet } from '../card-parts.ts';
 import type { CardOnPage } from './card-on-page.ts';
 import { picturesOf, readPictures } from './card-pictures.ts';
 
+/** What a sheet is called where its file is named after the page. */
+const TITLES: Record<Sheet, string> = {
+  customer: 'What we did',
+  card: 'Job card',
+  intake: 'Taken in',
+  parts: 'Parts list',
+};
+
 /** The sheet an address asks for by its name, if there is one. */
 export function sheetCalled(name: string | undefined): Sheet | undefined {
   return SHEETS.find((each) => each === name);
@@ -22,6 +30,8 @@ export function sheetLinks(card: CardOnPage): [Sheet, HTMLAnchorElement][] {
 /** Shows a sheet in place of the form; without one the form. */
 export async function showSheet(card: CardOnPage, sheet: Sheet | undefined): Promise<void> {
   card.dataset.view = sheet ?? 'form';
+  // A sheet that is saved is found again by it.
+  document.title = [TITLES[sheet ?? 'card'], card.job.plate || card.job.name].filter(Boolean).join(' ');
   if (sheet === undefined) return;
   await Promise.all([loadScript('job-papers').catch(() => undefined), picturesOf(card.job)]);
   // Meanwhile the reader may have gone back.
