@@ -408,7 +408,7 @@ test('on a phone what came in stands first, empty parts are a line each, and the
   const open = () => page.locator('details.part[open] > summary').allTextContents();
   expect(await open()).toEqual([]);
   // Between what came in and the words for the customer lies less than a screen.
-  expect((await top('What we found')) - (await top('Odometer'))).toBeLessThan(SIZES.phone.height);
+  expect((await top('What we found')) - (await top('Job: number or name'))).toBeLessThan(SIZES.phone.height);
   await page.locator('summary', { hasText: 'Remarks' }).click();
   await page.getByLabel('Remark', { exact: true }).fill('Cap is new');
   await page.getByRole('button', { name: 'Add remark' }).click();

@@ -85,6 +85,8 @@ export interface PageGlobals {
   vehicleCheck?: VehicleCheck;
   /** There once scripts/hand-over.js is loaded. */
   putOnJobCard?: (handed: HandedOver) => HTMLElement;
+  /** There with it: what the open card has measured off the jug, litres. */
+  litresOnCard?: () => Promise<{ drained: number; filled: number } | undefined>;
   /** There once a vehicle or other units are chosen; on a page with a walk, from the start. */
   figures: ReaderFigures | undefined;
 }

@@ -30,10 +30,8 @@ import {
   writeField,
 } from '../calculator/calculator-field.ts';
 import { answerPlace, calculatorForm, IN_STEP, standingText } from '../calculator/calculator-form.ts';
-import { putOnJobCard } from '../job/page/hand-over.ts';
-import { jobs } from '../job/page/job-store.ts';
-import { litreSums } from '../job/page/litres.ts';
-import { openCard } from '../job/page/open-card.ts';
+import { handOver } from '../job/page/hand-over-later.ts';
+import { openJob } from '../job/page/open-job.ts';
 
 /** Longest text a field is given from an address. */
 const LONGEST = 60;
@@ -104,9 +102,10 @@ class CalculatorPart extends HTMLElement {
 
   /** What was measured already stands in its field: two books of one jug would not agree. */
   private async takeFromCard(): Promise<void> {
-    await jobs.ready();
-    const litres = openCard()?.litres ?? [];
-    const sums = litreSums(litres);
+    if (!openJob()) return;
+    await loadScript('hand-over').catch(() => undefined);
+    const sums = await window.headertank.litresOnCard?.();
+    if (!sums) return;
     for (const input of this.calculator?.inputs ?? []) {
       if (input.kind !== 'quantity' || !input.card || this.touched.has(input.name)) continue;
       const has = sums[input.card];
@@ -141,7 +140,7 @@ class CalculatorPart extends HTMLElement {
         const reading = { what: calculator.title, value: sentence.textContent ?? '' };
         const values = this.outcome?.ok ? this.outcome.answer.onCard : undefined;
         // An estimate has its own place on the card; every other answer is a reading as well.
-        const line = putOnJobCard({ ...(values?.estimate ? {} : { reading }), ...values });
+        const line = handOver({ ...(values?.estimate ? {} : { reading }), ...values });
         line.classList.add('on-card');
         place.append(line);
       },

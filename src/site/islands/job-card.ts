@@ -236,7 +236,8 @@ class JobCard extends HTMLElement implements CardOnPage, DeskCard {
   /** In one column a part with nothing in it is a line, until somebody opens it or something comes into it. */
   private unfoldFilled(): void {
     for (const part of this.parts()) {
-      const isFilled = part.querySelector('li') !== null;
+      const fields = [...part.querySelectorAll<HTMLInputElement>('input[name]')];
+      const isFilled = part.querySelector('li') !== null || fields.some(({ value }) => value !== '');
       if (isFilled && !('filled' in part.dataset)) part.open = true;
       part.toggleAttribute('data-filled', isFilled);
     }

@@ -5,7 +5,7 @@ import type { Choice } from '../../trace/read/layout.ts';
 import type { LogFault, Understood } from '../../trace/read/read-log.ts';
 import { clockText, tell } from '../../trace/say.ts';
 import { button, element } from '../browser/element.ts';
-import { putOnJobCard } from '../job/page/hand-over.ts';
+import { handOver } from '../job/page/hand-over-later.ts';
 import { BackgroundReader } from '../road-test/page/trace-background.ts';
 import { columnFields } from '../road-test/page/trace-columns.ts';
 import { conditionFields } from '../road-test/page/trace-conditions.ts';
@@ -202,7 +202,7 @@ class RoadTest extends HTMLElement {
   private cardPart(sentence: string): HTMLElement {
     const card = element('div', {});
     const press = () =>
-      card.replaceChildren(putOnJobCard({ reading: { what: 'Road test, from the log', value: sentence } }));
+      card.replaceChildren(handOver({ reading: { what: 'Road test, from the log', value: sentence } }));
     return element('div', { class: 'no-print' }, button('To the job card', press, 'quiet'), card);
   }
 

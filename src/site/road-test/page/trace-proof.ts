@@ -19,7 +19,7 @@ import { degrees } from '../../../trace/say.ts';
 import { type TraceVehicle, traceVehicleOf } from '../../../trace/vehicle.ts';
 import { button, element } from '../../browser/element.ts';
 import { forget, keep, kept } from '../../browser/storage.ts';
-import { putOnJobCard } from '../../job/page/hand-over.ts';
+import { handOver } from '../../job/page/hand-over-later.ts';
 
 interface Given {
   /** K, or one of the milestone's answers. */
@@ -281,7 +281,7 @@ class ProofRun extends HTMLElement {
       return element('p', { class: 'note-line', role: 'status' }, 'Nothing entered yet.');
     const results = this.results(milestones);
     const says = `${proofSentence(results)} ${leftToDo(results)}`.trim();
-    return putOnJobCard({ proof: { when, rows, says } });
+    return handOver({ proof: { when, rows, says } });
   }
 }
 
