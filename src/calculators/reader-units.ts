@@ -23,7 +23,7 @@ export function readersUnit(metric: string, habit: Habit, largest = Number.POSIT
   if (!declared) throw new Error(`No unit is called ${metric}`);
   const wanted = habitualUnit(habit, declared.dimension, largest) ?? metric;
   const own = OWN_WAY[declared.symbol];
-  const unit = findUnit(own?.habit === wanted ? own.shown : wanted);
+  const unit = findUnit(own !== undefined && own.habit === habit[declared.dimension] ? own.shown : wanted);
   return unit?.dimension === declared.dimension ? unit : declared;
 }
 

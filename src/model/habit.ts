@@ -16,8 +16,8 @@ const A_DRIVE = 10_000;
  */
 export function habitualUnit(habit: Habit, dimension: Dimension, largest: number): string | undefined {
   const unit = habit[dimension];
-  // A service interval is a distance on the road.
-  if (unit === 'in' && largest >= A_DRIVE) return 'mi';
+  // A service interval is a distance on the road. Where nothing is known of a length yet, it is a size.
+  if (unit === 'in' && largest >= A_DRIVE && Number.isFinite(largest)) return 'mi';
   return unit === 'lbf·ft' && Math.abs(largest) < BY_THE_INCH ? 'lbf·in' : unit;
 }
 

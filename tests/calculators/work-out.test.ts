@@ -52,11 +52,11 @@ describe('what cannot be read', () => {
     ['much', '"much" is not a number with a unit. Write a number with its unit, such as 4.6 l.'],
     [
       '4 pails',
-      '"pails" is not a unit known here. Write one of l, ml, cl, dl, US qt, US pt, US gal, imp gal.',
+      '"pails" is not a unit known here. Write one of l, ml, cc, cl, dl, US qt, US pt, US gal, imp gal.',
     ],
     [
       '4 bar',
-      '"4 bar" is a pressure, and this place takes a volume. Write one of l, ml, cl, dl, US qt, US pt, US gal, imp gal, such as 4.6 l.',
+      '"4 bar" is a pressure, and this place takes a volume. Write one of l, ml, cc, cl, dl, US qt, US pt, US gal, imp gal, such as 4.6 l.',
     ],
     ['200', '200 l cannot be meant here. Write 1 to 60 l.'],
     ['0.999', '0.999 l cannot be meant here. Write 1 to 60 l.'],

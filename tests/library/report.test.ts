@@ -110,7 +110,7 @@ test('findings of all files come in one run, in the order of file, line and colu
     ),
   }));
   const { findings } = checkFiles('content', shelf);
-  expect(findings.length).toBe(14);
+  expect(findings.length).toBe(15);
   const places = findings.map(({ place }) => place.file);
   expect(places).toEqual([...places].sort());
 });

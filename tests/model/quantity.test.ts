@@ -167,7 +167,7 @@ describe('what is not a quantity says what would be', () => {
     ['98 to 96 °C', 'temperature', 'unreadable-quantity', 'the smaller end first'],
     ['87', 'temperature', 'wrong-unit', 'the unit behind it, such as 87 °C'],
     ['87 bar', 'temperature', 'wrong-unit', 'one of °C, °F, such as 87 °C'],
-    ['87 degrees', 'temperature', 'wrong-unit', 'one of °C, °F'],
+    ['87 degrees', 'temperature', 'wrong-unit', 'one of °C, °F, such as 87 °C'],
   ])('"%s"', (text, dimension, rule, expected) => {
     expect(fault(text, dimension)).toMatchObject({ rule, expected });
   });
@@ -205,7 +205,9 @@ describe('properties', () => {
           const shown = showQuantity(quantity, US);
           const small =
             unit.dimension === 'torque' && unit.symbol !== 'lbf·ft' && Math.abs(quantity.high) < 20;
-          expect(shown.unit).toBe(small ? 'lbf·in' : US[unit.dimension]);
+          // A service interval is driven, not measured.
+          const driven = unit.dimension === 'length' && unit.symbol !== 'in' && quantity.high >= 10_000;
+          expect(shown.unit).toBe(small ? 'lbf·in' : driven ? 'mi' : US[unit.dimension]);
           const back = read(`${shown.number} ${shown.unit}`, unit.dimension);
           // Rounded to a step no finer than the written one: at most half a shown step away, and that is under
           // ten written steps whatever the units are.

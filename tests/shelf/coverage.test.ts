@@ -44,7 +44,7 @@ describe('nothing stands alone', () => {
     expect([...records.cause.keys()].filter((id) => !behind.has(id))).toEqual([]);
   });
 
-  test('every test is a step of a tree or proves a cause', () => {
+  test('every test is a step of a tree, proves a cause or is what a code sends to', () => {
     const steps = [...records.tree.values()].flatMap(({ data }) =>
       Object.values(data.steps).flatMap(({ test: step }) => step ?? []),
     );
@@ -52,7 +52,10 @@ describe('nothing stands alone', () => {
       ...(confirm?.test ? [confirm.test] : []),
       ...(confirm?.or ?? []).map(({ test: id }) => id),
     ]);
-    const used = new Set([...steps, ...proofs]);
+    const sentTo = [...records.code.values()].flatMap(({ data: { first } }) =>
+      first.flatMap((step) => (typeof step === 'object' && step.test ? [step.test] : [])),
+    );
+    const used = new Set([...steps, ...proofs, ...sentTo]);
     expect([...records.test.keys()].filter((id) => !used.has(id))).toEqual([]);
   });
 

@@ -6,13 +6,14 @@ import { describe, expect, test } from 'vitest';
 import { caseOf } from '../../src/library/case.ts';
 import { walkCase } from '../../src/library/case-walk.ts';
 import type { CarCase } from '../../src/model/case.ts';
+import { asMostAre } from '../../src/model/layout.ts';
 import { shelf } from './shelf.ts';
 
 /** A car with the usual picture of a cause. */
 function usualCar(symptom: string, cause: string, vehicle: string): CarCase {
   const layout = shelf.records.vehicle.get(vehicle)?.data.layout;
   if (!layout) throw new Error(`No vehicle ${vehicle}`);
-  const { model } = caseOf(shelf, symptom, layout);
+  const { model } = caseOf(shelf, symptom, asMostAre(layout));
   const column = model.causes.findIndex(({ id }) => id === cause);
   const shows = model.tests.map(({ id, outcomes, likelihood }) => {
     const chances = likelihood.map((row) => row[column] ?? 0);
@@ -39,7 +40,7 @@ describe.each([...shelf.records.symptom.values()].map(({ id }) => id))('%s', (sy
     const lost = new Set<string>();
     for (const { id: vehicle, data } of shelf.records.vehicle.values()) {
       if (data.layout.power === 'battery electric') continue;
-      for (const { id: cause } of caseOf(shelf, symptom, data.layout).model.causes) {
+      for (const { id: cause } of caseOf(shelf, symptom, asMostAre(data.layout)).model.causes) {
         const { ending, proven, asked } = walkCase(shelf, usualCar(symptom, cause, vehicle));
         if (ending === 'missed' || ending === 'wrongly proven')
           lost.add(

@@ -41,7 +41,7 @@ function detailWanted(schema: $ZodType | undefined, word: string): string | unde
   if (!schema) return undefined;
   const { def } = bare(schema)._zod;
   if (def.type === 'object') {
-    const field = def.shape[word];
+    const field = Object.hasOwn(def.shape, word) ? def.shape[word] : undefined;
     return field && metaOf(field).description;
   }
   return def.type === 'union'

@@ -4,6 +4,7 @@ const NAME = 'headertank.searched';
 /** Milliseconds after which the words are another call's. */
 const LONGEST = 15 * 60_000;
 
+/** Keeps what was searched for until a card is opened. */
 export function keepSearched(text: string): void {
   try {
     sessionStorage.setItem(NAME, JSON.stringify({ text: text.slice(0, 500), at: Date.now() }));

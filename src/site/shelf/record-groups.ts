@@ -10,12 +10,16 @@ export interface Group<T> {
 const SYSTEMS: readonly (readonly [string, RegExp])[] = [
   ['Thermostat', /thermostat/],
   ['Radiator fan', /\bfan\b/],
-  ['Heater and cabin', /heater|blend door|blower/],
+  ['Heater and cabin', /heater|blend door|blower|flap|cabin|evaporator|body/],
   ['Pump and belts', /pump|belt|pulley/],
-  ['Sensors, gauge and wiring', /sensor|gauge|wir(?:e|ing)|earth/],
+  ['Sensors, gauge and wiring', /sensor|gauge|wir(?:e|ing)|earth|battery/],
   ['Radiator, hoses, cap and coolers', /radiator|hose|\bcap\b|cooler|grille|vent line|plug/],
   ['Coolant and filling', /coolant|filling/],
-  ['Engine and exhaust', /head|manifold|fuelling|exhaust|catalyst|engine oil/],
+  ['Gearbox and brakes', /gearbox|converter|brake/],
+  [
+    'Engine and exhaust',
+    /head|manifold|fuelling|exhaust|catalyst|engine oil|injector|timing cover|particulate/,
+  ],
 ];
 
 /** Causes by the part of the system they sit in. */
