@@ -27,6 +27,8 @@ export default defineConfig({
           exclude: [SITE, 'tests/bench/**'],
           // What one file has read of the shelf the next need not read again: a third of the time.
           isolate: false,
+          // On two cores vitest would take one.
+          maxWorkers: 2,
           unstubGlobals: true,
         },
       },

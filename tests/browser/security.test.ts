@@ -189,6 +189,8 @@ test.each(LEFT)('what lies on the device damaged or hostile breaks no page: %s',
   const all = Object.fromEntries(KEPT_NAMES.map((name) => [name, text]));
   await lookAt(all, [
     'symptoms/reads-low-at-cruise.html#constructor=name&toString=skipped',
+    // Something else was seen: its words are looked for.
+    'symptoms/reads-low-at-cruise.html?again#level-cold=something-else-seen',
     'index.html',
     'job.html',
     'note.html',
