@@ -142,7 +142,7 @@ test('a long name of a vehicle stands whole in the top line, at 320 px and with 
   await open('reads-low-at-cruise');
   const name = page.locator('.top-vehicle summary');
   await expect.poll(() => name.textContent()).toBe('Packhorse 2.3 D 4x4');
-  expect(await name.getAttribute('aria-label')).toBe('Vehicle: Packhorse 2.3 D 4x4');
+  expect(await name.getAttribute('aria-label')).toBe('Packhorse 2.3 D 4x4, the chosen vehicle');
   for (const size of ['100%', '200%']) {
     await page.evaluate((text) => {
       document.documentElement.style.fontSize = text;

@@ -115,7 +115,8 @@ class VehicleLine extends HTMLElement {
   show() {
     const { vehicle } = window.headertank;
     this.name.textContent = vehicle?.short ?? 'No vehicle';
-    this.name.ariaLabel = `Vehicle: ${vehicle?.short ?? 'none chosen'}`;
+    // What is heard begins with what is seen: who speaks to the device says the words on the screen.
+    this.name.ariaLabel = vehicle ? `${vehicle.short}, the chosen vehicle` : 'No vehicle chosen';
   }
 }
 
