@@ -56,11 +56,12 @@ function addressesOf(page: string, tags: readonly PageElement[]): Address[] {
   });
 }
 
-/** A fragment of figures, `find=37&repair=60`, each for a field of the page. */
+/** A fragment of figures, `find=37&repair=60`, each for a field of the page; `call=…` opens a job card. */
 function isStateOf(fragment: string, tags: readonly PageElement[]): boolean {
   const fields = new Set(
     tags.flatMap((tag) => (/^(?:input|select)$/.test(tag.name) ? (attributeOf(tag, 'name') ?? []) : [])),
   );
+  if (tags.some((tag) => tag.name === 'ht-job-card')) fields.add('call');
   return [...new URLSearchParams(fragment).keys()].every((name) => fields.has(name));
 }
 

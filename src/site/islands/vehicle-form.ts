@@ -1,4 +1,5 @@
 /** The form of a vehicle: kept at every key, checked by the shelf's own rules, drawn as it is typed, handed over as a file. */
+
 import { dayText } from '../../model/day.ts';
 import { HOST_KINDS } from '../../model/host-kinds.ts';
 import {
@@ -11,6 +12,7 @@ import {
 } from '../../model/layout.ts';
 import { idFromTitle } from '../../model/note-file.ts';
 import { vehiclePath } from '../../model/vehicle-file.ts';
+import { fieldId } from '../vehicle/field-id.ts';
 import '../browser/page-globals.ts';
 import { DeviceStore } from '../browser/device-store.ts';
 import { button, element } from '../browser/element.ts';
@@ -116,7 +118,7 @@ class VehicleForm extends HTMLElement {
       for (const field of part.querySelectorAll<HTMLElement>('[data-part]')) {
         const path = `${row.dataset.entry}/${field.dataset.part}`;
         field.setAttribute('name', path);
-        field.id = `vehicle-${path}`;
+        field.id = fieldId('vehicle', path);
         field.parentElement?.querySelector('label')?.setAttribute('for', field.id);
       }
       row.append(part);
