@@ -149,13 +149,20 @@ describe('an example', () => {
     await close();
   });
 
-  test('has the litres that a chosen vehicle gives at its drain', async () => {
+  test('takes the litres of the whole from a chosen vehicle, and none as measured at its drain', async () => {
     const { page, close } = await open();
     await chooseVehicle(page, 'aldermoor-tarn-16');
     await goTo(page, 'fill-account');
-    await page.locator('[data-field="drained"] .says', { hasText: 'From Aldermoor Tarn' }).waitFor();
-    expect(await page.getByLabel('Came out, measured', { exact: true }).inputValue()).toBe('3.4');
+    await page.locator('[data-field="capacity"] .says', { hasText: 'From Aldermoor Tarn' }).waitFor();
+    expect(await page.getByLabel('The whole system holds', { exact: true }).inputValue()).toBe('5.6');
+    // The shelf says 3.4 l for its drain: that is what usually comes out, and nobody has measured it here.
+    const drained = page.getByLabel('Came out, measured', { exact: true });
+    expect(await drained.inputValue()).toBe('4.0');
+    expect(await page.locator('[data-field="drained"] .says').textContent()).not.toContain('From');
     expect(await sentence(page)).toMatch(/^Example: /);
+    await page.getByLabel('Went back in so far', { exact: true }).fill('3.4');
+    expect(await drained.inputValue()).toBe('');
+    expect(await sentence(page)).toBe('No figure yet.');
     await close();
   });
 });

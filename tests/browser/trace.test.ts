@@ -243,15 +243,28 @@ describe('the proof run', () => {
     await page.reload();
     await expect.poll(() => page.inputValue('#proof-fan-on')).toBe('96');
     // Pressed twice by mistake, it is on the card once.
-    for (let press = 0; press < 2; press++)
-      await page.locator('ht-proof-run').getByRole('button', { name: 'To the job card' }).click();
+    for (let press = 0; press < 2; press++) {
+      await page
+        .locator('ht-proof-run')
+        .getByRole('button', { name: 'To the job card, after the repair' })
+        .click();
+      await page.locator('ht-proof-run .on-card a').waitFor();
+    }
     await page.locator('ht-proof-run .on-card a').click();
     await page.waitForURL(/job\.html/);
-    const readings = page.locator('ht-job-card .readings');
-    await expect.poll(() => readings.textContent()).toContain('Proof run, fan starts at');
-    expect((await readings.textContent())?.match(/Proof run, fan starts at/g)).toHaveLength(1);
+    const runs = page.locator('ht-job-card .proofs li');
     // What is still to be done is on the card as well.
-    expect(await readings.textContent()).toMatch(/So far in order: \d of 10\. Still to do: .*gauge/);
+    await expect
+      .poll(() => runs.allTextContents())
+      .toEqual([
+        expect.stringMatching(/^after the repair.*So far in order: \d of 10\. Still to do: .*gauge/),
+      ]);
+    const fan = page.locator('ht-job-card .proof-table tr', { hasText: 'fan starts' });
+    expect(await fan.locator('td').allTextContents()).toEqual([
+      '',
+      '96\u00a0°C',
+      expect.stringContaining('°C'),
+    ]);
     await close();
   });
 
@@ -260,8 +273,14 @@ describe('the proof run', () => {
     await page.goto(`${site.root}road-test.html`);
     await page.fill('#proof-holds', 'warm');
     await page.locator('#proof-holds').blur();
-    expect(await page.locator('#proof-holds-says').textContent()).toContain('Write a temperature');
+    expect(await page.locator('#proof-holds-says').textContent()).toBe(
+      '“warm” is no temperature. Write one, such as 88.',
+    );
     expect(await page.inputValue('#proof-holds')).toBe('warm');
+    expect(await page.getAttribute('#proof-holds', 'aria-invalid')).toBe('true');
+    await page.reload();
+    await expect.poll(() => page.locator('ht-proof-run .answer-sentence').count()).toBe(1);
+    expect(await page.inputValue('#proof-holds')).toBe('');
     await close();
   });
 });
