@@ -6,6 +6,7 @@ import type { WalkData } from '../walk-data.ts';
 
 /** What a place said at build, for when no vehicle is chosen any more. */
 const built = new WeakMap<Element, string>();
+const builtEstimate = new WeakMap<Element, { hash: string; hidden: boolean; says: string }>();
 
 /** Whole minutes of finding the cause. */
 export interface FindMinutes {
@@ -37,9 +38,11 @@ export function showBooking(now: FindMinutes | undefined): void {
 
 /**
  * The estimate is asked for the likeliest cause of the ranking, with the repair as it is on this vehicle. Where that cause has no
- * repair there, none is offered: a price without it would be no price.
+ * repair there, none is offered: a price without it would be no price. Without a vehicle it is of the car that the minutes are
+ * counted for: of its causes, as at build, the likeliest.
  * @param ranked the likeliest first
- * @param repairs minutes of repair and of what follows it, by cause; undefined while they are not known
+ * @param repairs minutes of repair and of what follows it, by cause, of the vehicle or of that car; undefined while they are not
+ *   known, and the page's own estimate stands
  */
 export function showEstimate(
   ranked: readonly { cause: string }[],
@@ -51,11 +54,24 @@ export function showEstimate(
   const link = place?.querySelector('a');
   const says = place?.querySelector('span');
   if (!place || !link || !says) return;
-  const cause = ranked.find((each) => each.cause !== SOMETHING_ELSE)?.cause ?? '';
+  const before = builtEstimate.get(place) ?? {
+    hash: link.hash,
+    hidden: link.hidden,
+    says: says.textContent ?? '',
+  };
+  builtEstimate.set(place, before);
+  if (repairs === undefined) {
+    link.hash = before.hash;
+    link.hidden = before.hidden;
+    says.textContent = before.says;
+    return;
+  }
+  const ofCar = window.headertank.vehicle === undefined;
+  const cause =
+    ranked.find((each) => each.cause !== SOMETHING_ELSE && (!ofCar || repairs[each.cause] !== undefined))
+      ?.cause ?? '';
   const title = inSentence(titles[cause] ?? cause);
-  // Without a vehicle the page's own stands until another cause is likelier.
-  if (repairs === undefined && place.dataset.estimate === cause) return;
-  const [repair = 0, extra = 0] = repairs?.[cause] ?? [];
+  const [repair = 0, extra = 0] = repairs[cause] ?? [];
   link.hidden = repair === 0;
   says.textContent =
     repair === 0
