@@ -53,11 +53,12 @@ test('a walk with readings becomes a job card, a customer sheet and a note that 
     location.hash +=
       '&hose-warm-up-outlet-side=warm-early&thermostat-inspection=gapes-cold&thermostat-bench-test=open-when-cold';
   });
-  await page.getByText('Proven: Thermostat stuck open').waitFor();
+  await page.getByRole('heading', { name: 'Proven: Thermostat stuck open' }).waitFor();
   await page.getByRole('button', { name: 'To the job card' }).click();
   await page.getByText('On the job card:').waitFor();
   await page.goto(`${site.root}calculators/fill-account.html`);
-  // Until a figure is typed the answer is an example, and no reading for a card.
+  // Until what was measured is typed the answer is an example, and no reading for a card.
+  await page.getByLabel('Came out, measured', { exact: true }).fill('3');
   await page.getByLabel('Went back in so far', { exact: true }).fill('2.3');
   await page.getByRole('button', { name: 'To the job card' }).click();
   // The card.
@@ -70,12 +71,12 @@ test('a walk with readings becomes a job card, a customer sheet and a note that 
   await page.getByLabel('Job: number or name').fill('4711');
   await page.getByLabel('The customer says').fill('Temperature drops on the highway');
   await addReading(page, 'Coolant at steady cruise', '88 °C');
-  await page.locator('summary', { hasText: 'Litres' }).click();
+  // The calculator's litres are on the card; what ran and went in since comes to them.
   await page.getByLabel('Drained or filled').selectOption('drained');
-  await page.getByLabel('Litres', { exact: true }).fill('3,4');
+  await page.getByLabel('Litres', { exact: true }).fill('0,4');
   await page.getByRole('button', { name: 'Add litres' }).click();
   await page.getByLabel('Drained or filled').selectOption('filled');
-  await page.getByLabel('Litres', { exact: true }).fill('3.1');
+  await page.getByLabel('Litres', { exact: true }).fill('0.8');
   await page.getByLabel('Litres', { exact: true }).press('Enter');
   await expect
     .poll(() => page.locator('.litres-sum').textContent())
