@@ -6,7 +6,7 @@ import type { WalkData } from '../walk-data.ts';
 
 /** What a place said at build, for when no vehicle is chosen any more. */
 const built = new WeakMap<Element, string>();
-const builtEstimate = new WeakMap<Element, { hash: string; hidden: boolean; says: string }>();
+const builtEstimate = new WeakMap<Element, { hash: string; hidden: HTMLElement['hidden']; says: string }>();
 
 /** Whole minutes of finding the cause. */
 export interface FindMinutes {
