@@ -110,13 +110,14 @@ describe('what it says', () => {
     expect(await page.getByText('Nothing is written here').count()).toBe(0);
     await page.getByRole('button', { name: /^Save/ }).click();
     await page.getByRole('button', { name: /^Save: \d+ to go$/ }).waitFor();
-    expect(
-      await page.getByLabel('What it is about, in one line').evaluate((field) => field.matches(':focus')),
-    ).toBe(true);
-    expect(await page.locator('[data-says="title"]').textContent()).toBe('Nothing is written here.');
+    const title = page.getByLabel('What it is about, in one line');
+    await expect.poll(() => title.evaluate((field) => field.matches(':focus'))).toBe(true);
+    await expect
+      .poll(() => page.locator('[data-says="title"]').textContent())
+      .toBe('Nothing is written here.');
     await page.getByLabel('Vehicle', { exact: true }).selectOption('aldermoor-tarn-16');
     await page.getByLabel('Figure of the vehicle that should be otherwise').selectOption('thermostat.opens');
-    expect(await page.locator('.present').textContent()).toMatch(/^Now on the shelf: 87.°C\.$/);
+    await expect.poll(() => page.locator('.present').textContent()).toMatch(/^Now on the shelf: 87.°C\.$/);
     await watched.close();
   });
 
