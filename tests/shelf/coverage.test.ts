@@ -59,6 +59,15 @@ describe('nothing stands alone', () => {
     expect([...records.test.keys()].filter((id) => !used.has(id))).toEqual([]);
   });
 
+  test('no entry of a list begins in the middle of a sentence: a comma had cut it in two', () => {
+    const cut = [...records.cause.values(), ...records.procedure.values()].flatMap(({ id, data }) =>
+      [data.parts ?? [], data.consumables ?? []].flatMap((list) =>
+        list.slice(1).flatMap((entry) => (/^[a-z]/.test(entry) ? [`${id}: ${entry}`] : [])),
+      ),
+    );
+    expect(cut).toEqual([]);
+  });
+
   test('every end that names three causes or more has a title of its own', () => {
     const without = [...records.tree.values()].flatMap(({ id, data }) =>
       Object.entries(data.ends).flatMap(([end, { title, causes }]) =>
