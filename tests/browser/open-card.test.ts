@@ -231,6 +231,12 @@ test('with the cause proven the card is the main way on from the walk', async ()
   await page.getByText('On the job card:').waitFor();
   await page.locator('ht-open-job a').click();
   await page.locator('.plan').getByRole('link', { name: 'Estimate' }).waitFor();
+  // The call about the same car is no second card.
+  await page.goto(`${site.root}symptoms/reads-low-at-cruise.html`);
+  await page.getByRole('link', { name: 'Open a job card for this call' }).click();
+  await page.locator('ht-job-card[data-live]').waitFor();
+  await page.locator('.plan').getByRole('link', { name: 'Estimate' }).waitFor();
+  expect(await page.getByText(/^Card without a name/).count()).toBe(1);
   await close();
 });
 

@@ -4,7 +4,7 @@ import { merged } from '../browser/device-store.ts';
 import { newId } from '../browser/ids.ts';
 import { keepsAnything } from '../browser/open-keeper.ts';
 import type { DatabaseName } from '../browser/storage-names.ts';
-import { cardForCall, showCall } from '../job/page/card-call.ts';
+import { cardForCall, isOfThisCall, showCall } from '../job/page/card-call.ts';
 import { withKnownDraft } from '../job/page/draft.ts';
 import { didDraft } from '../job/page/for-customer.ts';
 import { briefOf, jobs, openJobId, setOpenJob } from '../job/page/job-store.ts';
@@ -188,7 +188,15 @@ class JobCard extends HTMLElement implements CardOnPage, DeskCard {
   private async callIn(): Promise<void> {
     const symptom = /^#call=([a-z0-9-]*)$/.exec(location.hash);
     if (!symptom) return;
-    const job = await cardForCall(symptom[1] ?? '', takeSearched());
+    const said = takeSearched();
+    const open = jobs.get(openJobId() ?? '');
+    if (isOfThisCall(open, symptom[1] ?? '')) {
+      history.replaceState(null, '', `#${open.id}`);
+      this.take(open);
+      if (open.said === '' && said !== '') await this.change((now) => ({ ...now, said }));
+      return this.take(jobs.get(open.id) ?? open);
+    }
+    const job = await cardForCall(symptom[1] ?? '', said);
     history.replaceState(null, '', `#${job.id}`);
     this.job = job;
     if (job.complaint || job.said !== '') await this.change((now) => now);

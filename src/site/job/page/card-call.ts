@@ -14,6 +14,12 @@ window.headertank.receiveCall = (call) => calls.set(call.id, call);
 /** Characters of an answer. */
 const LONGEST = 400;
 
+/** Whether a card was begun by a walk about the same complaint and is nobody's yet: the call is about that car. */
+export function isOfThisCall(job: Job | undefined, symptom: string): job is Job {
+  if (!job || job.finished || job.complaint?.id !== symptom) return false;
+  return [job.name, job.plate, job.customer, job.telephone].every((text) => (text ?? '') === '');
+}
+
 /**
  * A new card for a call.
  * @param symptom the complaint's id, as the address has it; '' for none yet
