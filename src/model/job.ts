@@ -84,6 +84,12 @@ const remarkSchema = z.strictObject({
   at: momentSchema,
   text: words(5000),
   customer: forCustomerSchema,
+  private: z
+    .literal(true)
+    .optional()
+    .describe(
+      'What another device or window wrote: a plate or a name may be in it, so it goes into no note.',
+    ),
 });
 
 /** A step of a procedure that is done: its number in the record, and its words as they stood then. */

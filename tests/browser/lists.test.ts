@@ -11,7 +11,7 @@ test('a word leaves the causes that have it, and hides the groups without one', 
   const { page } = watched;
   await page.goto(`${site.root}causes/index.html`);
   const all = await page.locator('.plain-list li:visible').count();
-  await page.getByLabel('Only those with').fill('head gasket');
+  await page.getByLabel('Filter').fill('head gasket');
   await expect.poll(() => page.locator('.plain-list li:visible').count()).toBeLessThan(all);
   const left = await page.locator('.plain-list li:visible').allTextContents();
   expect(left.length).toBeGreaterThan(0);

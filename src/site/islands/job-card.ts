@@ -77,6 +77,7 @@ function withTyped(now: Job, name: TextName, { seen, text: typed }: Typed): Job 
     id: newId('remark'),
     at: new Date().toISOString(),
     text: `Another window wrote: ${other}`,
+    private: true as const,
   };
   return { ...next, remarks: [...next.remarks, remark] };
 }

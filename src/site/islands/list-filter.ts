@@ -13,7 +13,7 @@ class ListFilter extends HTMLElement {
       element(
         'div',
         { class: 'field no-print' },
-        element('label', { for: 'list-filter' }, 'Only those with'),
+        element('label', { for: 'list-filter' }, 'Filter'),
         input,
         says,
       ),

@@ -49,7 +49,7 @@ export function mergedJobs(here: Job, other: Job): Job {
   const at = new Date().toISOString();
   const remarks = [...new Set(lost)]
     .filter((text) => !known.has(text))
-    .map((text) => ({ id: newId('remark'), at, text: text.slice(0, 5000) }));
+    .map((text) => ({ id: newId('remark'), at, text: text.slice(0, 5000), private: true as const }));
   return { ...merged, remarks: [...merged.remarks, ...remarks] };
 }
 

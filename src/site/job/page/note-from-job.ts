@@ -14,7 +14,7 @@ export function noteFromJob(job: Job): NoteDraft {
   const parts = [
     job.found,
     job.did,
-    ...job.remarks.map(({ text }) => text),
+    ...job.remarks.flatMap(({ text, private: stays }) => (stays ? [] : [text])),
     readings.length > 0 ? readings.join('. ') : '',
     litresSentence(job.litres) ?? '',
   ];

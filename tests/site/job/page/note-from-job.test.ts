@@ -1,6 +1,7 @@
 /** The note that a card becomes: what was found goes onto the shelf, who came with the car does not. */
 import { expect, test } from 'vitest';
 import { dayText } from '../../../../src/model/day.ts';
+import { mergedJobs } from '../../../../src/site/job/page/merge-jobs.ts';
 import { noteFromJob } from '../../../../src/site/job/page/note-from-job.ts';
 import { SOUND_JOB } from '../../../fuzz/sound-job.ts';
 
@@ -28,4 +29,19 @@ test('a note has what was found, done, read and poured, and nothing of the custo
 test('its title is no longer than a title may be', () => {
   const vehicle = { id: 'tarn', title: 'T'.repeat(130) };
   expect(noteFromJob({ ...SOUND_JOB, vehicle }).title).toHaveLength(140);
+});
+
+test('what two devices wrote against each other stays on the card: a plate or a name may be in it', () => {
+  const other = {
+    ...SOUND_JOB,
+    plate: 'OTHER-PLATE',
+    customer: 'Other Name',
+    telephone: '0155 99',
+    said: 'Other words',
+  };
+  const both = mergedJobs({ ...SOUND_JOB, customer: 'Own Name', telephone: '0155 11' }, other);
+  expect(both.remarks.map(({ text }) => text).join('\n')).toContain('OTHER-PLATE');
+  const note = JSON.stringify(noteFromJob(both));
+  for (const theirs of ['OTHER-PLATE', 'Other Name', '0155 99', 'Other words', 'Own Name'])
+    expect(note).not.toContain(theirs);
 });
