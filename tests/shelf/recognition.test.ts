@@ -1,5 +1,5 @@
 /** Customers' words lead to their complaint, on our own shelf. */
-import { existsSync, readFileSync } from 'node:fs';
+import { readFileSync } from 'node:fs';
 import { expect, test } from 'vitest';
 import { z } from 'zod';
 import { knowledgeOf, proofOf } from '../../src/library/recognition.ts';
@@ -17,13 +17,14 @@ const KNOWN = Object.entries(COMPLAINTS.queries).flatMap(([id, texts]) =>
   texts.map((said) => ({ said, symptom: [id] })),
 );
 
-/** Written by somebody who had seen neither the phrasings nor the word groups; where two would be right, both are named. */
-const UNSEEN = 'tests/search/unseen.json';
-const unseen = existsSync(UNSEEN)
-  ? z
-      .array(z.object({ said: z.string(), symptom: z.array(z.string()).min(1) }))
-      .parse(JSON.parse(readFileSync(UNSEEN, 'utf8')))
-  : KNOWN;
+/**
+ * Written by somebody who had seen neither the phrasings nor the word groups. What is right beside the first is named too. When
+ * it was read for the first time 91 of 100 were first and 98 among the first three.
+ */
+const UNSEEN = z
+  .array(z.object({ say: z.string(), symptom: z.string(), also: z.array(z.string()).default([]) }))
+  .parse(JSON.parse(readFileSync('tests/recogniser/unseen.json', 'utf8')))
+  .map(({ say, symptom, also }) => ({ said: say, symptom: [symptom, ...also] }));
 
 /** Sentences by how many complaints come before the right one. */
 function astray(sentences: typeof KNOWN, most: number): string[] {
@@ -42,7 +43,7 @@ test('each phrasing left out in turn: 85 of 100 first, 95 among the first three'
 
 test.each([
   ['complaints of the repository', KNOWN],
-  ['complaints nobody here wrote', unseen],
+  ['complaints of another hand', UNSEEN],
 ])('%s: 90 of 100 first, 97 among the first three', (_, sentences) => {
   expect(astray(sentences, 1).length, astray(sentences, 1).join('\n')).toBeLessThanOrEqual(
     sentences.length * 0.1,
