@@ -136,7 +136,8 @@ describe('judgePressureTest', () => {
             judgePressureTest(SYSTEM, reading(start, from), reading(kilopascal, from + warmer), QUARTER_HOUR)
               .verdict;
           fc.pre(at(end) === 'tight');
-          for (const moved of [end - 1.999, end + 1.999]) expect(['leaks', 'rose']).not.toContain(at(moved));
+          // Two pascals short of the error: the verdict's own rounding, one at either limit.
+          for (const moved of [end - 1.998, end + 1.998]) expect(['leaks', 'rose']).not.toContain(at(moved));
         },
       ),
     );
