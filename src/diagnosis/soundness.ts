@@ -109,9 +109,10 @@ export function soundnessOf(
   const { report } = cost;
   const withoutTests = proofOrder(compiled, situation).minutes;
   const minutes = report.expectedMinutes;
+  const shapes = new Shapes(tree);
   const findings: SoundnessFinding[] = [
     ...report.ends.flatMap((end) => endFindings(tree, end)),
-    ...report.steps.flatMap((step) => stepFindings(tree, step)),
+    ...report.steps.flatMap((step) => stepFindings(tree, shapes, step)),
   ];
   if (minutes > withoutTests * NO_TESTS_SLACK)
     findings.unshift({ rule: 'worse-than-no-tests', level: 'error', minutes, withoutTests });
@@ -256,7 +257,7 @@ function endFindings(tree: Tree, end: EndReport): SoundnessFinding[] {
   return findings;
 }
 
-function stepFindings(tree: Tree, report: StepReport): SoundnessFinding[] {
+function stepFindings(tree: Tree, shapes: Shapes, report: StepReport): SoundnessFinding[] {
   const step = stepOf(tree, report.step);
   if (step === undefined) return [];
   if (report.reach === 0) return [{ rule: 'step-never-reached', level: 'error', step: report.step }];
@@ -265,18 +266,39 @@ function stepFindings(tree: Tree, report: StepReport): SoundnessFinding[] {
     { rule: 'test-changes-nothing', level: 'error', step: report.step, test: step.test, because },
   ];
   if (report.newReach === 0) return nothing('answered-before');
-  const [first, ...others] = nextOf(step).map((next) => shapeOf(tree, next));
+  const [first, ...others] = nextOf(step).map((next) => shapes.of(next));
   return others.every((other) => other === first) ? nothing('same-way') : [];
 }
 
-/** What is done from a step on, written out: two steps with equal shape are the same to the one who walks. */
-function shapeOf(tree: Tree, id: string): string {
-  const step = stepOf(tree, id);
-  if (step === undefined) return id;
-  if (step.kind === 'end') return JSON.stringify(step.causes);
-  if (step.kind === 'prove') return JSON.stringify([step.cause, shapeOf(tree, step.otherwise)]);
-  const ways = Object.entries(step.on)
-    .sort(([a], [b]) => (a < b ? -1 : 1))
-    .map(([outcome, next]) => [outcome, shapeOf(tree, next)]);
-  return JSON.stringify([step.test, ways]);
+/** What is done from a step on, as a number: two steps of equal shape are the same to the one who walks. */
+class Shapes {
+  readonly #tree: Tree;
+  readonly #ofStep = new Map<string, number>();
+  readonly #numbers = new Map<string, number>();
+
+  constructor(tree: Tree) {
+    this.#tree = tree;
+  }
+
+  /** Each step is looked at once: ways that meet again are many more than steps. */
+  of(id: string): number {
+    const known = this.#ofStep.get(id);
+    if (known !== undefined) return known;
+    const written = this.#written(id);
+    const number = this.#numbers.get(written) ?? this.#numbers.size;
+    this.#numbers.set(written, number);
+    this.#ofStep.set(id, number);
+    return number;
+  }
+
+  #written(id: string): string {
+    const step = stepOf(this.#tree, id);
+    if (step === undefined) return id;
+    if (step.kind === 'end') return JSON.stringify(step.causes);
+    if (step.kind === 'prove') return JSON.stringify([step.cause, this.of(step.otherwise)]);
+    const ways = Object.entries(step.on)
+      .sort(([a], [b]) => (a < b ? -1 : 1))
+      .map(([outcome, next]) => [outcome, this.of(next)]);
+    return JSON.stringify([step.test, ways]);
+  }
 }
