@@ -8,6 +8,7 @@ import { estimate } from './estimate.ts';
 import { fillAccount } from './fill-account.ts';
 import { heatBalance } from './heat-balance.ts';
 import { level } from './level.ts';
+import { lossRate } from './loss-rate.ts';
 import { mixture } from './mixture.ts';
 import { pressureDecay } from './pressure-decay.ts';
 import { sensor } from './sensor.ts';
@@ -19,6 +20,7 @@ export const CALCULATORS: readonly Calculator[] = [
   correctMixtureCalculator,
   fillAccount,
   level,
+  lossRate,
   boilMarginCalculator,
   pressureDecay,
   benchTestCalculator,

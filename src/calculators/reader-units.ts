@@ -10,6 +10,7 @@ import type { QuantityInput, Shower } from './declaration.ts';
  */
 const OWN_WAY: Readonly<Record<string, { habit: string; shown: string }>> = {
   m: { habit: 'in', shown: 'ft' },
+  km: { habit: 'in', shown: 'mi' },
   ml: { habit: 'US qt', shown: 'ml' },
 };
 
@@ -28,12 +29,13 @@ export function readersUnit(metric: string, habit: Habit, largest = Number.POSIT
 }
 
 /** Units offered beside a field, by dimension; a length by whether it is a distance or a size. */
-const OFFERED: Partial<Record<Dimension | 'm', readonly string[]>> = {
+const OFFERED: Partial<Record<Dimension | 'm' | 'km', readonly string[]>> = {
   temperature: ['°C', '°F'],
   pressure: ['bar', 'kPa', 'psi'],
   torque: ['N·m', 'lbf·ft', 'lbf·in'],
   volume: ['l', 'US qt'],
   m: ['m', 'ft'],
+  km: ['km', 'mi'],
   length: ['mm', 'cm', 'in'],
   resistance: ['Ω', 'kΩ'],
   time: ['min', 'h'],
@@ -41,7 +43,7 @@ const OFFERED: Partial<Record<Dimension | 'm', readonly string[]>> = {
 
 /** Units a reader may pick for a field; one when there is nothing to pick. Others are understood when typed. */
 export function unitsOffered({ dimension, unit }: QuantityInput): readonly string[] {
-  const offered = OFFERED[unit === 'm' ? 'm' : dimension] ?? [unit];
+  const offered = OFFERED[unit === 'm' || unit === 'km' ? unit : dimension] ?? [unit];
   return offered.includes(unit) ? offered : [unit];
 }
 

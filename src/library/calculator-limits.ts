@@ -15,6 +15,7 @@ import {
   surfaceBelowCoolant,
 } from '../physics/hose-wall.ts';
 import { DROP_LIMITS } from '../physics/joint.ts';
+import { LOSS_FROM, NO_LOSS_BELOW } from '../physics/loss-rate.ts';
 import { HOLDS_WITHIN, LEAKS_FROM } from '../physics/pressure-decay.ts';
 import { SENSOR_AGREES } from '../physics/thermistor.ts';
 import { fromCelsius } from '../physics/units.ts';
@@ -50,4 +51,5 @@ export const CALCULATOR_LIMITS: Partial<Record<CalculatorId, CalculatorLimits>> 
   'voltage-drop': limits('V', 1, Object.values(DROP_LIMITS)),
   sensor: limits('K', 30, [HOSE_ABOVE, SENSOR_AGREES, hoseBelow('still'), hoseBelow('fan')]),
   level: limits('mm', 30, [AT_THE_MARK]),
+  'loss-rate': limits('l', 1, [NO_LOSS_BELOW, LOSS_FROM]),
 };

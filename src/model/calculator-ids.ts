@@ -4,6 +4,7 @@ export const CALCULATOR_IDS = [
   'correct-mixture',
   'fill-account',
   'level',
+  'loss-rate',
   'boil-margin',
   'pressure-decay',
   'bench-test',

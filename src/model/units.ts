@@ -232,6 +232,7 @@ export const UNITS: readonly Unit[] = [
     factor: 3600,
     spellings: ['hour', 'hours', 'hr', 'hrs'],
   },
+  { symbol: 'days', dimension: 'time', factor: 86_400, spellings: ['day', 'd'] },
   // A twelfth of the Julian year, and the year itself: intervals of service, no calendar.
   { symbol: 'months', dimension: 'time', factor: YEAR / 12, spellings: ['month'] },
   { symbol: 'years', dimension: 'time', factor: YEAR, spellings: ['year', 'yr', 'yrs'] },

@@ -59,6 +59,7 @@ const ERRORS: Partial<Record<CalculatorId, Readonly<Record<string, { by: number;
     'start-temperature': { by: 0.5 },
     'end-temperature': { by: 0.5 },
   },
+  'loss-rate': { topped: { by: 0.03e-3 }, down: { by: 3e-3 } },
   'bench-test': { stamp: { by: 1 } },
   'voltage-drop': { drop: { by: 0.02 }, 'fuse-drop': { by: 0.5e-3 }, current: { by: 0.05, share: true } },
   torque: { torque: { by: 0.04, share: true }, engagement: { by: 0.5e-3 } },

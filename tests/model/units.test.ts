@@ -55,6 +55,7 @@ const OUTSIDE: Record<string, [unit: string, si: string]> = {
   s: ['s', 's'],
   min: ['min', 's'],
   h: ['h', 's'],
+  days: ['day', 's'],
   'l/min': ['l/min', 'm3/s'],
   'ml/min': ['ml/min', 'm3/s'],
   'l/h': ['l/h', 'm3/s'],

@@ -28,6 +28,7 @@ import { glycolVapourPressure } from '../../src/physics/glycol-vapour-pressure.t
 import { flowForHeat, heatGivenOff, heatToWarm } from '../../src/physics/heat-balance.ts';
 import { infraredReading } from '../../src/physics/infrared.ts';
 import { joint } from '../../src/physics/joint.ts';
+import { againstTester, judgeLoss, lastsFor } from '../../src/physics/loss-rate.ts';
 import { freezingPoint, mixtureDensity, mixtureSpecificHeat } from '../../src/physics/mixture-properties.ts';
 import { OutOfRange } from '../../src/physics/out-of-range.ts';
 import { judgePressureTest, tightReading } from '../../src/physics/pressure-decay.ts';
@@ -174,6 +175,20 @@ const calls: Readonly<Record<string, fc.Arbitrary<() => unknown>>> = {
     [fc.record({ capacity: volume, drained: volume, refilled: volume, takesNoMore: fc.boolean() })],
     accountForFill,
   ),
+  judgeLoss: fed(
+    [
+      fc.record({
+        lost: near(-0.01, 0.01),
+        error: near(0, 0.001),
+        time: near(3600, 1e7),
+        distance: near(1e3, 1e7),
+        justFilled: fc.boolean(),
+      }),
+    ],
+    judgeLoss,
+  ),
+  lastsFor: fed([volume, near(0, 0.01), near(0, 0.001), near(1, 1e7)], lastsFor),
+  againstTester: fed([near(0, 0.01), near(0, 1e-5), near(0, 1e6)], againstTester),
   tightReading: fed([pressurised, reading, kelvins], tightReading),
   judgePressureTest: fed([pressurised, reading, reading, near(10, 86400)], judgePressureTest),
   curveFromTable: fed([fc.array(sensorPoint, { maxLength: 4 }), resistance, kelvins], (points, r, t) => {

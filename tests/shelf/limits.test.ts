@@ -6,6 +6,7 @@ import { FIGURES } from '../../src/model/figures.ts';
 import { EVEN_WITHIN, NEVER_NOTHING, NOT_STARTED_ABOVE_EVEN } from '../../src/physics/fill-account.ts';
 import { USUAL_DIFFERENCE } from '../../src/physics/heat-balance.ts';
 import { DROP_LIMITS } from '../../src/physics/joint.ts';
+import { LOSS_FROM, NO_LOSS_BELOW, WATCHED } from '../../src/physics/loss-rate.ts';
 import { HOLDS_WITHIN, LEAKS_FROM, NO_CAP_HOLDS } from '../../src/physics/pressure-decay.ts';
 import { litresForCustomer } from '../../src/site/job/page/litres.ts';
 
@@ -15,6 +16,9 @@ const record = (path: string) => readFileSync(`content/${path}.yaml`, 'utf8');
 test.each([
   ['tests/pressure-test-cold', 'fall under', `${HOLDS_WITHIN / 1e5} bar`],
   ['tests/pressure-test-cold', 'Falls', `${LEAKS_FROM / 1e5} bar or more`],
+  ['tests/level-log', 'Less than', `${NO_LOSS_BELOW * 1e3} l missing`],
+  ['tests/level-log', 'reading:', `${LOSS_FROM * 1e3} l or more missing`],
+  ['tests/level-log', 'Missing from the line after', `${WATCHED.distance / 1e3} to 500 km`],
   ['tests/vacuum-hold', 'Loses less than', `${HOLDS_WITHIN / 1e5} bar`],
   ['tests/vacuum-hold', 'Loses', `${LEAKS_FROM / 1e5} bar or more`],
   ['procedures/vacuum-fill', 'Falling by more than', `${LEAKS_FROM / 1e5} bar`],

@@ -7,6 +7,7 @@ import { jobs as fillAccount } from './fill-account.ts';
 import { jobs as heatBalance } from './heat-balance.ts';
 import type { Job } from './job.ts';
 import { jobs as level } from './level.ts';
+import { jobs as lossRate } from './loss-rate.ts';
 import { jobs as mixture } from './mixture.ts';
 import { jobs as pressureDecay } from './pressure-decay.ts';
 import { jobs as sensor } from './sensor.ts';
@@ -18,6 +19,7 @@ export const JOBS: Readonly<Record<CalculatorId, readonly Job[]>> = {
   'correct-mixture': correctMixture,
   'fill-account': fillAccount,
   level,
+  'loss-rate': lossRate,
   'boil-margin': boilMargin,
   'pressure-decay': pressureDecay,
   'bench-test': benchTest,

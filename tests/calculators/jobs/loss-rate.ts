@@ -1,0 +1,171 @@
+import type { Job } from './job.ts';
+
+/** Bottle of 100 cm²: a centimetre is a tenth of a litre. Under 0.05 l is no loss, from 0.15 l on it is one. */
+const bottle = { how: 'fallen', area: '100 cm²' };
+
+export const jobs: readonly Job[] = [
+  {
+    job: 'half a litre in 1,000 km and a month',
+    typed: { topped: '0.5 l', days: '30 days', distance: '1000 km' },
+    master: 'look',
+    says: /0\.50 l.*1000 km/,
+  },
+  {
+    job: 'nothing in 500 km',
+    typed: { topped: '0 l', days: '10 days', distance: '500 km' },
+    master: 'fine',
+    says: /Nothing is lost/,
+  },
+  {
+    job: 'nothing since yesterday, round the block',
+    typed: { topped: '0 l', days: '1 day', distance: '10 km' },
+    master: 'look',
+    says: /300 km/,
+    never: /Nothing is lost/,
+  },
+  {
+    job: 'a splash of 0.04 l in 400 km',
+    typed: { topped: '0.04 l', distance: '400 km' },
+    master: 'fine',
+    near: true,
+  },
+  {
+    job: 'a splash of 0.06 l in 400 km',
+    typed: { topped: '0.06 l', distance: '400 km' },
+    master: 'look',
+    near: true,
+    says: /same again/,
+  },
+  {
+    job: '0.14 l in 400 km',
+    typed: { topped: '0.14 l', distance: '400 km' },
+    master: 'look',
+    near: true,
+    says: /same again/,
+  },
+  {
+    job: '0.16 l in 400 km',
+    typed: { topped: '0.16 l', distance: '400 km' },
+    master: 'look',
+    near: true,
+    says: /It loses/,
+  },
+  {
+    job: 'a litre gone in 400 km',
+    typed: { topped: '1.0 l', distance: '400 km' },
+    master: 'stop',
+    says: /not sent/,
+  },
+  {
+    job: 'a litre a day',
+    typed: { topped: '1 l', days: '1 day' },
+    master: 'stop',
+  },
+  {
+    job: 'half a litre over night, parked',
+    typed: { topped: '0.5 l', days: '1 day' },
+    master: 'stop',
+    near: true,
+  },
+  {
+    job: 'a quarter in a day: fast or not, it goes back on the tester, not to the customer',
+    typed: { topped: '0.25 l', days: '1 day' },
+    master: 'look',
+    near: true,
+    says: /It loses/,
+  },
+  {
+    job: 'a centimetre down in a month, cold both times',
+    typed: { ...bottle, down: '10 mm', days: '30 days' },
+    master: 'look',
+    near: true,
+    says: /0\.10 l/,
+  },
+  {
+    job: 'three millimetres in a month: that is the eye',
+    typed: { ...bottle, down: '3 mm', days: '30 days' },
+    master: 'fine',
+    near: true,
+  },
+  {
+    job: 'four centimetres in 800 km, three more to the low mark',
+    typed: { ...bottle, down: '40 mm', distance: '800 km', left: '30 mm' },
+    master: 'look',
+    says: /low mark.*[45]\d\d.*km|[45]\d\d.*km.*low mark/s,
+  },
+  {
+    job: 'no area of the bottle',
+    typed: { how: 'fallen', down: '20 mm', days: '7 days' },
+    master: 'asks',
+    says: /bottle/,
+  },
+  {
+    job: 'neither days nor kilometres',
+    typed: { topped: '0.3 l' },
+    master: 'asks',
+    says: /days|kilometres/,
+  },
+  {
+    job: 'level higher than before: combustion gas or water gets in, or somebody filled',
+    typed: { ...bottle, down: '-20 mm', days: '7 days' },
+    master: 'look',
+    says: /rose/,
+  },
+  {
+    job: '12 K colder on the second look: 3 mm of it and no loss',
+    typed: { ...bottle, down: '4 mm', days: '30 days', before: '20 °C', now: '8 °C' },
+    master: 'fine',
+    near: true,
+  },
+  {
+    job: '30 K warmer on the second look hides a loss',
+    typed: { ...bottle, down: '6 mm', days: '30 days', before: '10 °C', now: '40 °C' },
+    master: 'look',
+    near: true,
+    says: /0\.1\d l/,
+  },
+  {
+    job: 'just bled, 0.25 l after the first drive',
+    typed: { after: 'filled', topped: '0.25 l', distance: '60 km', days: '1 day' },
+    master: 'look',
+    near: true,
+    says: /once/,
+  },
+  {
+    job: 'just bled, 0.02 l after 400 km',
+    typed: { after: 'filled', topped: '0.02 l', distance: '400 km' },
+    master: 'fine',
+  },
+  {
+    job: 'just bled, half a litre after 200 km: no bubble is so large',
+    typed: { after: 'filled', topped: '0.5 l', distance: '200 km' },
+    master: 'look',
+    near: true,
+    says: /It loses/,
+  },
+  {
+    job: 'tester 0.5 ml/min, 0.6 l in 1,000 km at the wheel for 25 h: the leak found is the leak',
+    typed: { topped: '0.6 l', distance: '1000 km', hours: '25 h', tester: '0.5 ml/min' },
+    master: 'look',
+    says: /accounts for/,
+  },
+  {
+    job: 'tester 0.1 ml/min, a litre in 1,500 km: there is another way out',
+    typed: { topped: '1.0 l', distance: '1500 km', hours: '30 h', tester: '0.1 ml/min' },
+    master: 'look',
+    says: /second|another/,
+  },
+  {
+    job: 'tester 10 ml/min, 0.2 l in 1,000 km: it leaks cold and shuts when hot',
+    typed: { topped: '0.2 l', distance: '1000 km', hours: '25 h', tester: '10 ml/min' },
+    master: 'look',
+    says: /cold/,
+  },
+  {
+    job: 'a truck with a wide tank, 5 mm down: the eye alone is half a litre',
+    typed: { how: 'fallen', area: '1400 cm²', down: '1 mm', days: '30 days' },
+    master: 'look',
+    near: true,
+    says: /cannot be told/,
+  },
+];
