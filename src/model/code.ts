@@ -20,5 +20,7 @@ export const codeSchema = z.strictObject({
   first: z.array(checkSchema).min(3).max(3).describe('The first three checks, in order.'),
   misleads: textSchema.describe('What is replaced in vain because of it.'),
   symptoms: z.array(reference('symptom')).min(1).describe('The walks it leads to, the likeliest first.'),
-  causes: z.array(reference('cause')).min(1).describe('The causes it points to, the likeliest first.'),
+  causes: z
+    .array(reference('cause'))
+    .describe('The causes it points to, the likeliest first; [] when its fault is none of this shelf.'),
 });
