@@ -89,22 +89,36 @@ function jsonSchema(schema: z.ZodType): Record<string, unknown> {
     override: ({ zodSchema, jsonSchema: part }) => {
       if ((part as SchemaMeta).numeric === true) takeNumbers(part);
       if (isDate(zodSchema)) Object.assign(part, { pattern: DAY, examples: ['2026-11-25'] });
-      const { references, ...rest } = part as typeof part & SchemaMeta;
-      if (references !== undefined) {
-        const says = `Id of a ${KINDS[references].one}: the name of a file in content/${KINDS[references].folder}, without .yaml.`;
-        rest.description = rest.description === undefined ? says : `${rest.description} ${says}`;
-      }
-      // Words of ours that JSON Schema does not have.
-      delete (rest as SchemaMeta).text;
-      delete (rest as SchemaMeta).day;
-      delete (rest as SchemaMeta).empty;
-      delete (rest as SchemaMeta).numeric;
-      for (const key of Object.keys(part)) delete (part as Record<string, unknown>)[key];
-      Object.assign(part, rest);
+      const { references } = part as SchemaMeta;
+      if (references !== undefined)
+        describeToo(
+          part,
+          `Id of a ${KINDS[references].one}: the name of a file in content/${KINDS[references].folder}, without .yaml.`,
+        );
+      dropOwnWords(part);
     },
   });
   const { $schema: _, ...rest } = made;
   return rest;
+}
+
+/** Adds a sentence to what the schema says about itself. */
+export function describeToo(part: { description?: string }, says: string): void {
+  part.description = part.description === undefined ? says : `${part.description} ${says}`;
+}
+
+/** Takes out words of ours that JSON Schema does not have. */
+export function dropOwnWords(part: object): void {
+  const own: Required<{ [K in keyof SchemaMeta]: true }> = {
+    references: true,
+    text: true,
+    empty: true,
+    numeric: true,
+    day: true,
+    becomes: true,
+    dimension: true,
+  };
+  for (const key of Object.keys(own)) Reflect.deleteProperty(part, key);
 }
 
 const DAY = '^\\d{4}-\\d{2}-\\d{2}$';

@@ -34,7 +34,8 @@ export const layoutSchema = z
     'transmission-cooler': z.enum(LAYOUT['transmission-cooler']),
     'gas-vaporiser': z.enum(LAYOUT['gas-vaporiser']).optional(),
   })
-  .transform((layout): Layout => withImplied(layout));
+  .transform((layout): Layout => withImplied(layout))
+  .meta({ becomes: 'layout' });
 
 /** A condition: the record holds only for vehicles whose layout has one of these values in each named feature. */
 export const layoutConditionSchema = z

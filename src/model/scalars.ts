@@ -18,6 +18,10 @@ export interface SchemaMeta {
   numeric?: boolean;
   /** The string is a day. */
   day?: boolean;
+  /** What the string is once it has been read. */
+  becomes?: 'quantity' | 'limit' | 'layout';
+  /** What a quantity measures. */
+  dimension?: Dimension;
 }
 
 export const ID_FORM = /^[a-z0-9]+(?:-[a-z0-9]+)*$/;
@@ -108,7 +112,7 @@ export function quantitySchema(dimension: Dimension, plausible?: readonly [strin
       }
       return result.quantity;
     })
-    .meta({ examples: [exampleOf(dimension)] });
+    .meta({ examples: [exampleOf(dimension)], becomes: 'quantity', dimension });
 }
 
 /** A quantity known to be right: from the project's own tables. @throws Error when it is not, so that the table is mended */

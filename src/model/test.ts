@@ -16,13 +16,16 @@ const PLACES = ['bay', 'road', 'lift'] as const;
 export const TEST_WORK = ['electrical', 'opened'] as const;
 
 /** A limit of an outcome's band; that it fits the scale is looked at with the whole test. */
-const limitSchema = z.string().transform((value, context): Limit => {
-  const result = readLimit(value);
-  if (result.ok) return result.limit;
-  const { rule, found, expected } = result.fault;
-  context.addIssue({ code: 'custom', message: found, params: { rule, expected } });
-  return z.NEVER;
-});
+const limitSchema = z
+  .string()
+  .transform((value, context): Limit => {
+    const result = readLimit(value);
+    if (result.ok) return result.limit;
+    const { rule, found, expected } = result.fault;
+    context.addIssue({ code: 'custom', message: found, params: { rule, expected } });
+    return z.NEVER;
+  })
+  .meta({ becomes: 'limit' });
 
 const scaleSchema = z.strictObject({
   measures: lineSchema.describe(

@@ -11,8 +11,11 @@ import type { Output } from './output.ts';
 
 /** Bytes before compression, at most about: what is fetched again when a connection breaks. */
 const PACK_SIZE = 2 ** 21;
-/** Only a stick needs them, and a stick has no worker; the worker itself is kept by the browser. */
-const NOT_HELD = /^(?:scripts\/search-files\.js|walks\/.*\.js|worker\.js)$/;
+/**
+ * Only a stick needs them, and a stick has no worker; the worker itself is kept by the browser; the whole shelf as one file is
+ * for other programs, and the pages hold all that is in it.
+ */
+const NOT_HELD = /^(?:scripts\/search-files\.js|walks\/.*\.js|worker\.js|shelf(?:\.schema)?\.json)$/;
 
 /** @param source src/site, where the worker is */
 export async function writeOffline(output: Output, source: string): Promise<FileList> {
