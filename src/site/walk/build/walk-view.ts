@@ -18,6 +18,7 @@ import { packModel } from '../packed-model.ts';
 import type { WalkData, WalkTexts } from '../walk-data.ts';
 import { walkTreeOf } from '../walk-tree.ts';
 import { pageModel } from './page-model.ts';
+import { sharesAmong } from './shares-among.ts';
 
 export interface WalkView {
   data: WalkData;
@@ -109,7 +110,10 @@ export function walkViewOf(symptomId: string): WalkView {
       tree: walkTree,
       causeLayouts,
       testLayouts,
-      layoutShares: sharesFor([...Object.values(causeLayouts), ...Object.values(testLayouts)]),
+      layoutShares: sharesAmong(
+        sharesFor([...Object.values(causeLayouts), ...Object.values(testLayouts)]),
+        layout,
+      ),
       tools,
       causes: titles,
     },
