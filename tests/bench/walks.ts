@@ -1,16 +1,14 @@
 /**
  * How walks end by the evidence: for each symptom and each layout that its records tell apart, how often the right cause is proven,
- * first, named or missed, and how often a wrong one is called proven. `--symptom <id>` for one, with its causes.
+ * first, named or missed, and how often a wrong one is called proven. `--symptom <id>` for one or some, with their causes.
  */
 import { parseArgs } from 'node:util';
 import { compile } from '../../src/diagnosis/compiled.ts';
 import { resolve } from '../../src/diagnosis/state.ts';
 import { treeCost } from '../../src/diagnosis/tree-cost.ts';
 import { walkFigures } from '../../src/diagnosis/walk-figures.ts';
-import { caseOf } from '../../src/library/case.ts';
-import { drivenLayouts } from '../../src/library/driven-layouts.ts';
-import { readShelf } from '../../src/library/read-shelf.ts';
-import { layoutAllows } from '../../src/model/layout.ts';
+import { layoutsOf } from '../shelf/layouts.ts';
+import { findings, shelf } from '../shelf/shelf.ts';
 
 const { values } = parseArgs({
   options: {
@@ -19,15 +17,13 @@ const { values } = parseArgs({
     layouts: { type: 'string', default: '3' },
   },
 });
-const { shelf, findings } = await readShelf('content');
 if (findings.some(({ level }) => level === 'error')) console.log(`${findings.length} findings`);
 const percent = (share: number) => (share * 100).toFixed(1).padStart(5);
 console.log('proven first named missed wrong | min 9/10 quest | tree min | ways cut% ms | symptom, vehicle');
-for (const [id, { data }] of shelf.records.symptom) {
-  if (values.symptom !== undefined && values.symptom !== id) continue;
-  const layouts = drivenLayouts(shelf.records).filter(({ layout }) => layoutAllows(data.layout, layout));
-  for (const { layout, vehicles } of layouts.slice(0, Number(values.layouts))) {
-    const { model, tree } = caseOf(shelf, id, layout);
+for (const id of shelf.records.symptom.keys()) {
+  if (values.symptom !== undefined && !values.symptom.split(',').includes(id)) continue;
+  for (const { made, vehicles } of layoutsOf(id).slice(0, Number(values.layouts))) {
+    const { model, tree } = made;
     const compiled = compile(model);
     const begin = performance.now();
     const all = walkFigures(compiled, tree, resolve(compiled, { evidence: [] }), Number(values.least));
