@@ -2,6 +2,7 @@
 import type { CalculatorId } from '../model/calculator-ids.ts';
 import { benchTestCalculator } from './bench-test.ts';
 import { boilMarginCalculator } from './boil-margin.ts';
+import { compression } from './compression.ts';
 import { correctMixtureCalculator } from './correct-mixture.ts';
 import type { Calculator } from './declaration.ts';
 import { estimate } from './estimate.ts';
@@ -13,16 +14,19 @@ import { mixture } from './mixture.ts';
 import { pressureDecay } from './pressure-decay.ts';
 import { sensor } from './sensor.ts';
 import { torque } from './torque.ts';
+import { vacuumFill } from './vacuum-fill.ts';
 import { voltageDropCalculator } from './voltage-drop.ts';
 
 export const CALCULATORS: readonly Calculator[] = [
   mixture,
   correctMixtureCalculator,
   fillAccount,
+  vacuumFill,
   level,
   lossRate,
   boilMarginCalculator,
   pressureDecay,
+  compression,
   benchTestCalculator,
   sensor,
   heatBalance,

@@ -1,44 +1,19 @@
 /** Coolant lost from two looks at the level or from what was topped up: how fast, and how long it lasts. */
-import { expansion } from '../physics/expansion.ts';
 import {
   type AgainstTester,
-  againstTester,
   judgeLoss,
   LOSS_FROM,
   type LossVerdict,
-  lastsFor,
   NO_LOSS_BELOW,
   SETTLES_BY,
   TESTER_FACTOR,
-  usualTimeFor,
   WATCHED,
 } from '../physics/loss-rate.ts';
-import { freezingPoint } from '../physics/mixture-properties.ts';
-import {
-  cubicMetre,
-  cubicMetreDifference,
-  cubicMetrePerSecond,
-  kelvin,
-  metre,
-  second,
-  ZERO_CELSIUS,
-} from '../physics/units.ts';
-import { CAPACITY, CORRELATED_STRENGTH, GLYCOL, mixtureOf } from './coolant-inputs.ts';
-import type {
-  Answer,
-  AnswerFigure,
-  Calculator,
-  QuantityInput,
-  Refusal,
-  Shower,
-  Values,
-} from './declaration.ts';
+import { cubicMetre, cubicMetreDifference, metre, second } from '../physics/units.ts';
+import { CAPACITY, CORRELATED_STRENGTH, GLYCOL } from './coolant-inputs.ts';
+import type { Answer, Calculator, QuantityInput, Refusal, Shower } from './declaration.ts';
+import { lastsOf, lossOf, testerOf } from './loss-litres.ts';
 
-/** A level is read to this, twice, m. A jug with marks is good to the second, m³. Common practice, no source. */
-const EYE = 3e-3;
-const JUG = 0.03e-3;
-/** Two cold looks that nobody took the temperature of are this far apart, K. Common practice, no source. */
-const COLD_IS_COLD = 5;
 const DAY = 86_400;
 const THOUSAND_KILOMETRES = 1e6;
 
@@ -206,10 +181,12 @@ export const lossRate: Calculator = {
     const time = values.optional('days');
     const distance = values.optional('distance');
     if (time === undefined && distance === undefined)
-      return refuse(
-        'days',
-        'A loss needs a stretch: write the days between the two looks, the kilometres, or both.',
-      );
+      return {
+        refused: {
+          name: 'days',
+          message: 'A loss needs a stretch: write the days between the two looks, the kilometres, or both.',
+        },
+      };
     const gone = lossOf(values, show);
     if ('refused' in gone) return gone;
     const { lost, error } = gone;
@@ -301,10 +278,6 @@ const TESTER_SAYS: Readonly<Record<AgainstTester['accounts'], string>> = {
     'The leak on the tester would have lost far more: it opens cold or only at full pressure. Look along the joints again with the engine cold.',
 };
 
-function refuse(name: string, message: string): Refusal {
-  return { refused: { name, message } };
-}
-
 function litres(si: number, show: Shower): string {
   return show.quantity(si, 'l', 2);
 }
@@ -312,90 +285,6 @@ function litres(si: number, show: Shower): string {
 /** Small amounts a day are read in millilitres. */
 function small(si: number, show: Shower): string {
   return Math.abs(si) < 0.1e-3 ? show.quantity(si, 'ml', Math.abs(si) < 10e-6 ? 1 : 0) : litres(si, show);
-}
-
-/** What is missing and how far that may be off, m³. */
-function lossOf(values: Values, show: Shower): { lost: number; error: number } | Refusal {
-  if (values.choice('how') === 'topped') return { lost: values.number('topped'), error: JUG };
-  const area = values.optional('area');
-  if (area === undefined)
-    return refuse(
-      'area',
-      'A fall is turned into litres by the size of the bottle. Measure it from above, such as 12 x 8 cm.',
-    );
-  const [before, now] = [values.optional('before'), values.optional('now')];
-  if ((before === undefined) !== (now === undefined))
-    return refuse(
-      before === undefined ? 'before' : 'now',
-      'Write the temperature of the coolant at both looks, or at neither.',
-    );
-  const mixture = mixtureOf(values);
-  const capacity = cubicMetre(values.number('capacity'));
-  const freezes = mixture.fraction === 0 ? ZERO_CELSIUS : freezingPoint(mixture);
-  for (const [name, at] of Object.entries({ before, now }))
-    if (at !== undefined && at < freezes)
-      return refuse(
-        name,
-        `This mixture begins to freeze at ${show.quantity(freezes, '°C', 0)}, and a level says nothing then. Thaw it first.`,
-      );
-  const cold = kelvin(before ?? ZERO_CELSIUS + 20);
-  // Warmer now, the level stands higher than its litres say.
-  const hidden = now === undefined ? 0 : expansion(mixture, capacity, cold, kelvin(now));
-  const unsure = Math.abs(
-    expansion(mixture, capacity, cold, kelvin(cold + (now === undefined ? COLD_IS_COLD : 2))),
-  );
-  return { lost: values.number('down') * area + hidden, error: EYE * area + unsure };
-}
-
-/** How long what is above the low mark lasts. */
-function lastsOf(
-  values: Values,
-  lost: number,
-  error: number,
-  show: Shower,
-): { said: string; figures: AnswerFigure[] } | Refusal {
-  const left = values.optional('left');
-  const area = values.optional('area');
-  if (left === undefined || lost <= error) return { said: '', figures: [] };
-  if (area === undefined)
-    return refuse(
-      'area',
-      'What is left above the low mark is reckoned by the size of the bottle. Measure it from above, such as 12 x 8 cm.',
-    );
-  const spans = (['days', 'distance'] as const).flatMap((name) => {
-    const over = values.optional(name);
-    if (over === undefined) return [];
-    const { soonest, latest } = lastsFor(
-      cubicMetre(left * area),
-      lost,
-      error,
-      name === 'days' ? second(over) : metre(over),
-    );
-    const unit = name === 'distance' ? 'km' : soonest < 3 * DAY ? 'h' : 'days';
-    return [
-      latest === undefined
-        ? `${show.quantity(soonest, unit, 0)} or more`
-        : show.range(soonest, latest, unit, 0),
-    ];
-  });
-  return {
-    said: `At that pace it is at the low mark after ${spans.join(', ')}.`,
-    figures: spans.map((value) => ({ label: 'Lasts to the low mark', value })),
-  };
-}
-
-function testerOf(values: Values, lost: number): AgainstTester | Refusal | undefined {
-  const rate = values.optional('tester');
-  if (rate === undefined) return undefined;
-  const distance = values.optional('distance');
-  const hours =
-    values.optional('hours') ?? (distance === undefined ? undefined : usualTimeFor(metre(distance)));
-  if (hours === undefined)
-    return refuse(
-      'hours',
-      'To set the leak on the tester beside it, write the hours at the wheel or the kilometres.',
-    );
-  return againstTester(lost, cubicMetrePerSecond(rate), second(hours));
 }
 
 function saying(verdict: LossVerdict, lost: number, pace: string, show: Shower): string {

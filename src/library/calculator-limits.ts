@@ -4,6 +4,7 @@
  */
 import type { CalculatorId } from '../model/calculator-ids.ts';
 import { findUnit, fromSI } from '../model/units.ts';
+import { EVEN_BELOW, LOW_FROM } from '../physics/cylinder-spread.ts';
 import { AT_THE_MARK } from '../physics/expansion.ts';
 import { EVEN_WITHIN, NOT_STARTED_ABOVE_EVEN } from '../physics/fill-account.ts';
 import {
@@ -51,5 +52,7 @@ export const CALCULATOR_LIMITS: Partial<Record<CalculatorId, CalculatorLimits>> 
   'voltage-drop': limits('V', 1, Object.values(DROP_LIMITS)),
   sensor: limits('K', 30, [HOSE_ABOVE, SENSOR_AGREES, hoseBelow('still'), hoseBelow('fan')]),
   level: limits('mm', 30, [AT_THE_MARK]),
+  compression: limits('%', 100, [EVEN_BELOW, LOW_FROM]),
+  'vacuum-fill': limits('bar', 0.1, [HOLDS_WITHIN, LEAKS_FROM]),
   'loss-rate': limits('l', 1, [NO_LOSS_BELOW, LOSS_FROM]),
 };

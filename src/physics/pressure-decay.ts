@@ -109,15 +109,17 @@ export function judgePressureTest(
 ): PressureTest {
   const seconds = within('time between the readings', took, 10, 86400, 's');
   const tight = tightReading(system, start, end.temperature);
-  const { dryEnd, vapourEnd, airEnd } = tightState(system, start, end.temperature);
+  const { dryEnd, vapourEnd, airEnd, gain } = tightState(system, start, end.temperature);
   const dryFound = dryPressure(end.gauge, system.outside, vapourEnd, 'reading at the end');
   const loss = tight - end.gauge;
   const doubt =
     MODEL_SHARE * Math.abs(start.gauge - tight) +
     ofHalfADegree(system, start, end.temperature) +
     Math.min(DRIFT.most, (DRIFT.anHour * Math.max(0, seconds - 3600)) / 3600);
-  const uncertainty = Math.max(LEAKS_FROM, HOLDS_WITHIN + doubt);
-  const holdsWithin = Math.max(HOLDS_WITHIN, uncertainty - READING_ERROR);
+  // Warming squeezes the air, and what the first reading was out with it.
+  const readingError = READING_ERROR * Math.max(1, gain);
+  const uncertainty = Math.max(LEAKS_FROM, HOLDS_WITHIN + doubt, HOLDS_WITHIN + readingError);
+  const holdsWithin = Math.max(HOLDS_WITHIN, uncertainty - readingError);
   const lost = Math.max(0, airEnd * (dryEnd / dryFound - 1));
   return {
     verdict: judge(loss, holdsWithin, uncertainty),
@@ -136,6 +138,8 @@ interface TightState {
   readonly vapourEnd: number;
   /** Volume of the air, m3. */
   readonly airEnd: number;
+  /** Pressure of the air now beside that at the start. */
+  readonly gain: number;
 }
 
 function tightState(system: PressurisedSystem, start: PressureReading, end: Kelvin): TightState {
@@ -148,7 +152,8 @@ function tightState(system: PressurisedSystem, start: PressureReading, end: Kelv
   const liquidEnd = liquid * volumeRatio(system.mixture, MEASURED_AT, end);
   // Less than a hundredth of the air left would be a hydraulic lock, not a test.
   const airEnd = within('air left at the end', air + liquidStart - liquidEnd, air / 100, Infinity, 'm3');
-  return { dryEnd: ((dryStart * air) / airEnd) * (end / start.temperature), vapourEnd, airEnd };
+  const gain = (air / airEnd) * (end / start.temperature);
+  return { dryEnd: dryStart * gain, vapourEnd, airEnd, gain };
 }
 
 /** A closed system cannot show less than its own vapour, nor more than any tester pumps. */

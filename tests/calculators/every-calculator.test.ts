@@ -40,6 +40,7 @@ describe('the catalogue', () => {
       'catalogue',
       'coolant-inputs',
       'declaration',
+      'loss-litres',
       'reader-text',
       'reader-units',
       'say-out-of-range',

@@ -60,6 +60,17 @@ const ERRORS: Partial<Record<CalculatorId, Readonly<Record<string, { by: number;
     'end-temperature': { by: 0.5 },
   },
   'loss-rate': { topped: { by: 0.03e-3 }, down: { by: 3e-3 } },
+  'vacuum-fill': { vacuum: { by: 2e3 }, after: { by: 2e3 }, drew: { by: 0.1e-3 } },
+  compression: {
+    one: { by: 0.02, share: true },
+    two: { by: 0.02, share: true },
+    three: { by: 0.02, share: true },
+    four: { by: 0.02, share: true },
+    'loss-one': { by: 0.02 },
+    'loss-two': { by: 0.02 },
+    'loss-three': { by: 0.02 },
+    'loss-four': { by: 0.02 },
+  },
   'bench-test': { stamp: { by: 1 } },
   'voltage-drop': { drop: { by: 0.02 }, 'fuse-drop': { by: 0.5e-3 }, current: { by: 0.05, share: true } },
   torque: { torque: { by: 0.04, share: true }, engagement: { by: 0.5e-3 } },
@@ -81,6 +92,14 @@ function moved(
   if (!read.ok || !unit) return undefined;
   const si = read.quantity.low + way * (shift.share ? shift.by * read.quantity.low : shift.by);
   return { ...typed, [name]: `${fromSI(si, unit).toFixed(6)} ${unit.symbol}` };
+}
+
+/** A job with one field changed: where the readings hang together, fields drawn one by one are hardly ever a sound car. */
+function aroundJobs(calculator: Calculator): fc.Arbitrary<Typed> {
+  const names = calculator.inputs.map(({ name }) => name);
+  return fc
+    .tuple(fc.constantFrom(...JOBS[calculator.id]), fc.constantFrom(...names), soundFields(calculator))
+    .map(([{ typed }, name, drawn]) => ({ ...typed, [name]: drawn[name] }));
 }
 
 describe.each(Object.entries(ERRORS))('%s, a reading moved by its error', (id, errors) => {
@@ -110,7 +129,7 @@ describe.each(Object.entries(ERRORS))('%s, a reading moved by its error', (id, e
   it('nor in anything that can be typed', () => {
     let fine = 0;
     fc.assert(
-      fc.property(soundFields(calculator), (typed) => {
+      fc.property(fc.oneof(soundFields(calculator), aroundJobs(calculator)), (typed) => {
         if (neverStops(typed)) fine += 1;
       }),
       { numRuns: 400 },

@@ -13,6 +13,7 @@ import {
 import { PROPERTY_CLASSES } from '../../src/physics/bolt.ts';
 import { cableResistance, copperFactor, voltageDrop, wireGaugeArea } from '../../src/physics/cable.ts';
 import { correctMixture, fillAfterDrain } from '../../src/physics/correct-mixture.ts';
+import { compressionSpread, leakDownSpread } from '../../src/physics/cylinder-spread.ts';
 import { expansion, levelAboveColdMark, roomWhenHot, volumeRatio } from '../../src/physics/expansion.ts';
 import { accountForFill } from '../../src/physics/fill-account.ts';
 import { flushesToBelow, oldCoolantLeft } from '../../src/physics/flushing.ts';
@@ -50,6 +51,7 @@ import {
   tighteningTorque,
 } from '../../src/physics/tightening.ts';
 import { HOLE_MATERIALS, torquePlausibility } from '../../src/physics/torque-plausibility.ts';
+import { vacuumDraw } from '../../src/physics/vacuum-fill.ts';
 import { lumpTemperature, settlesAt, timeToReach } from '../../src/physics/warm-up.ts';
 import { waterDensity } from '../../src/physics/water-density.ts';
 import { waterBoilingPoint, waterVapourPressure } from '../../src/physics/water-saturation.ts';
@@ -175,6 +177,21 @@ const calls: Readonly<Record<string, fc.Arbitrary<() => unknown>>> = {
     [fc.record({ capacity: volume, drained: volume, refilled: volume, takesNoMore: fc.boolean() })],
     accountForFill,
   ),
+  vacuumDraw: fed(
+    [
+      fc.record({
+        empty: volume,
+        vacuum: near(-1e5, 0),
+        outside: near(5e4, 11e4),
+        temperature: kelvins,
+        mixture: weakMixture,
+        lift: near(0, 3),
+      }),
+    ],
+    vacuumDraw,
+  ),
+  compressionSpread: fed([fc.array(near(0, 4e6), { maxLength: 8 })], compressionSpread),
+  leakDownSpread: fed([fc.array(near(0, 1), { maxLength: 8 })], leakDownSpread),
   judgeLoss: fed(
     [
       fc.record({

@@ -3,6 +3,7 @@ import { readFileSync } from 'node:fs';
 import { expect, test } from 'vitest';
 import { CALCULATOR_LIMITS } from '../../src/library/calculator-limits.ts';
 import { FIGURES } from '../../src/model/figures.ts';
+import { EVEN_BELOW, LOW_FROM } from '../../src/physics/cylinder-spread.ts';
 import { EVEN_WITHIN, NEVER_NOTHING, NOT_STARTED_ABOVE_EVEN } from '../../src/physics/fill-account.ts';
 import { USUAL_DIFFERENCE } from '../../src/physics/heat-balance.ts';
 import { DROP_LIMITS } from '../../src/physics/joint.ts';
@@ -16,6 +17,10 @@ const record = (path: string) => readFileSync(`content/${path}.yaml`, 'utf8');
 test.each([
   ['tests/pressure-test-cold', 'fall under', `${HOLDS_WITHIN / 1e5} bar`],
   ['tests/pressure-test-cold', 'Falls', `${LEAKS_FROM / 1e5} bar or more`],
+  ['tests/compression-test', 'All less than', `${EVEN_BELOW * 100} % under`],
+  ['tests/compression-test', 'One alone is', `${LOW_FROM * 100} % or more`],
+  ['tests/leak-down', 'Under', `${EVEN_BELOW * 100} % on every cylinder`],
+  ['tests/leak-down', 'reading:', `${LOW_FROM * 100} % or more on one cylinder`],
   ['tests/level-log', 'Less than', `${NO_LOSS_BELOW * 1e3} l missing`],
   ['tests/level-log', 'reading:', `${LOSS_FROM * 1e3} l or more missing`],
   ['tests/level-log', 'Missing from the line after', `${WATCHED.distance / 1e3} to 500 km`],

@@ -1,6 +1,7 @@
 import type { CalculatorId } from '../../../src/model/calculator-ids.ts';
 import { jobs as benchTest } from './bench-test.ts';
 import { jobs as boilMargin } from './boil-margin.ts';
+import { jobs as compression } from './compression.ts';
 import { jobs as correctMixture } from './correct-mixture.ts';
 import { jobs as estimate } from './estimate.ts';
 import { jobs as fillAccount } from './fill-account.ts';
@@ -12,16 +13,19 @@ import { jobs as mixture } from './mixture.ts';
 import { jobs as pressureDecay } from './pressure-decay.ts';
 import { jobs as sensor } from './sensor.ts';
 import { jobs as torque } from './torque.ts';
+import { jobs as vacuumFill } from './vacuum-fill.ts';
 import { jobs as voltageDrop } from './voltage-drop.ts';
 
 export const JOBS: Readonly<Record<CalculatorId, readonly Job[]>> = {
   mixture,
   'correct-mixture': correctMixture,
   'fill-account': fillAccount,
+  'vacuum-fill': vacuumFill,
   level,
   'loss-rate': lossRate,
   'boil-margin': boilMargin,
   'pressure-decay': pressureDecay,
+  compression,
   'bench-test': benchTest,
   sensor,
   'voltage-drop': voltageDrop,
