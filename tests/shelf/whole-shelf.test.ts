@@ -8,7 +8,7 @@ import { beforeAll, describe, expect, test } from 'vitest';
 import { wholeShelf } from '../../src/library/whole-shelf.ts';
 import { wholeShelfSchema } from '../../src/library/whole-shelf-schema.ts';
 import { KIND_NAMES } from '../../src/model/kinds.ts';
-import { shelf } from './shelf.ts';
+import { isDemonstration, shelf } from './shelf.ts';
 
 interface Reading {
   text: string;
@@ -86,21 +86,24 @@ describe('the whole shelf as one file', () => {
     expect([file.licence, file.software]).toEqual(['MIT', 'headertank 9.9.9']);
   });
 
-  test('a reader passes a field that is new to it, and refuses one that is wrong or gone', () => {
-    const isRight = validator(true);
-    const [id] = Object.keys(file.records.vehicle);
-    const changed = (change: (entry: { record: Record<string, unknown> }) => void) => {
-      const other = { ...file, records: { ...file.records, vehicle: {} as Record<string, unknown> } };
-      const entry = structuredClone(file.records.vehicle[id ?? '']);
-      change(entry);
-      other.records.vehicle[id ?? ''] = entry;
-      return other;
-    };
-    expect(isRight(changed(({ record }) => Object.assign(record, { 'of-tomorrow': 1 })))).toBe(true);
-    expect(isRight(changed(({ record }) => Reflect.deleteProperty(record, 'maker')))).toBe(false);
-    expect(isRight(changed(({ record }) => Object.assign(record, { years: 2012 })))).toBe(false);
-    expect(isRight({ ...file, 'form-version': 2 })).toBe(false);
-  });
+  test.skipIf(!isDemonstration)(
+    'a reader passes a field that is new to it, and refuses one that is wrong or gone',
+    () => {
+      const isRight = validator(true);
+      const [id] = Object.keys(file.records.vehicle);
+      const changed = (change: (entry: { record: Record<string, unknown> }) => void) => {
+        const other = { ...file, records: { ...file.records, vehicle: {} as Record<string, unknown> } };
+        const entry = structuredClone(file.records.vehicle[id ?? '']);
+        change(entry);
+        other.records.vehicle[id ?? ''] = entry;
+        return other;
+      };
+      expect(isRight(changed(({ record }) => Object.assign(record, { 'of-tomorrow': 1 })))).toBe(true);
+      expect(isRight(changed(({ record }) => Reflect.deleteProperty(record, 'maker')))).toBe(false);
+      expect(isRight(changed(({ record }) => Object.assign(record, { years: 2012 })))).toBe(false);
+      expect(isRight({ ...file, 'form-version': 2 })).toBe(false);
+    },
+  );
 
   test('every quantity is in SI what an outside library makes of it', () => {
     const compared = new Set<string>();
@@ -123,6 +126,7 @@ describe('the whole shelf as one file', () => {
         );
       }
     }
+    if (!isDemonstration) return;
     expect(readings.length).toBeGreaterThan(300);
     expect([...compared]).toEqual(
       expect.arrayContaining([
