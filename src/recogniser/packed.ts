@@ -13,9 +13,9 @@ export interface PackedKnowledge {
   vocabulary: number;
   /** The words and phrases of each group, parted by commas. What a group is called nobody reads here, so its number will do. */
   groups: readonly string[];
-  /** Signs in the order of the alphabet, parted by spaces. */
+  /** Signs in the order of the alphabet, parted by spaces; pairs with the same first are written once: a+b+c is a+b and a+c. */
   signs: string;
-  /** For each sign its columns, parted by commas; behind a point the weight in tenths, where it is not one whole. */
+  /** For each sign its columns in letters, each with its weight in halves behind it where that is not one whole. */
   counts: string;
   /** Guesses that stand in no group, the likeliest first, parted by spaces. */
   guesses: string;
@@ -23,8 +23,11 @@ export interface PackedKnowledge {
   codes: string;
 }
 
-/** Columns and tenths are written so: short, and readable by every browser. */
+/** What a group is called. */
 const BASE = 36;
+const LETTERS = 26;
+/** Phrasings weigh a half, one, or one and a half. */
+const HALVES = 2;
 const TENTHS = 10;
 
 /** Leaves out the signs that tell nothing. */
@@ -43,7 +46,7 @@ export function pack(
     totals: counts.total.map((total) => Math.round(total * TENTHS) / TENTHS),
     vocabulary: counts.vocabulary,
     groups: Object.values(groups).map((words) => oneOfEachStem(words).join()),
-    signs: signs.map(({ id }) => id).join(' '),
+    signs: withSharedFirsts(signs.map(({ id }) => id)).join(' '),
     counts: signs.map(({ columns }) => packedColumns(columns)).join(' '),
     guesses: [...guesses].flatMap(([stem, word]) => (thesaurus.words.has(stem) ? [] : [word])).join(' '),
     others: mistakable({ guesses, others }).join(' '),
@@ -81,14 +84,51 @@ function mistakable({ guesses, others }: Pick<Knowledge, 'guesses' | 'others'>):
   return [...others.values()].filter((word) => !known.has(word) && known.mend(word) !== undefined).sort();
 }
 
+/** Pairs in a row that have the same first, in one. */
+function withSharedFirsts(ids: readonly string[]): string[] {
+  const shared: string[] = [];
+  let before = '';
+  for (const id of ids) {
+    const [first = '', second] = id.split('+');
+    if (second !== undefined && first === before) shared.push(`${shared.pop()}+${second}`);
+    else shared.push(id);
+    before = second === undefined ? '' : first;
+  }
+  return shared;
+}
+
+function eachPair(signs: readonly string[]): string[] {
+  return signs.flatMap((sign) => {
+    const [first = '', ...seconds] = sign.split('+');
+    return seconds.length === 0 ? [first] : seconds.map((second) => `${first}+${second}`);
+  });
+}
+
 function packedColumns(columns: ReadonlyMap<number, number>): string {
   return [...columns]
+    .sort(([a], [b]) => a - b)
     .map(([column, weight]) => {
-      const tenths = Math.round(weight * TENTHS);
-      return column.toString(BASE) + (tenths === TENTHS ? '' : `.${tenths.toString(BASE)}`);
+      const halves = Math.round(weight * HALVES);
+      return inLetters(column) + (halves === HALVES ? '' : halves);
     })
-    .join();
+    .join('');
 }
+
+/** A number to the base of 26, its last digit a small letter, those before it capitals. */
+function inLetters(number: number): string {
+  const last = String.fromCharCode(97 + (number % LETTERS));
+  const rest = Math.floor(number / LETTERS);
+  return rest === 0 ? last : inLetters(rest).toUpperCase() + last;
+}
+
+function fromLetters(letters: string): number {
+  return [...letters.toLowerCase()].reduce(
+    (number, letter) => number * LETTERS + letter.charCodeAt(0) - 97,
+    0,
+  );
+}
+
+const COLUMN = /([A-Z]*[a-z])(\d*)/g;
 
 /** The knowledge as it was packed. */
 export function unpack(packed: PackedKnowledge): Knowledge {
@@ -108,13 +148,12 @@ function unpackedCounts(packed: PackedKnowledge): Counts {
   const complaints = classes.map((id, column) => ({ id, weight: comesIn[column] ?? 1 }));
   const empty: Counts = { ...emptyCounts(complaints), total: [...totals], vocabulary };
   const rows = wordsOf(counts);
-  for (const [at, id] of wordsOf(signs).entries()) {
+  for (const [at, id] of eachPair(wordsOf(signs)).entries()) {
     const columns = new Map(
-      (rows[at] ?? '').split(',').map((each) => {
-        const [column = '', tenths] = each.split('.');
-        const weight = tenths === undefined ? 1 : Number.parseInt(tenths, BASE) / TENTHS;
-        return [Number.parseInt(column, BASE), weight] as const;
-      }),
+      [...(rows[at] ?? '').matchAll(COLUMN)].map(([, letters = '', halves = '']) => [
+        fromLetters(letters),
+        halves === '' ? 1 : Number(halves) / HALVES,
+      ]),
     );
     empty.ofSign.set(id, columns);
     // Only how often it was met is gone; that it was often enough is known.

@@ -163,6 +163,19 @@ test('packed and unpacked it answers the same', () => {
   );
 });
 
+test('more complaints than the alphabet has letters are packed as well', () => {
+  const many = Array.from({ length: 30 * 26 }, (_, at) => {
+    const word = `w${String.fromCharCode(97 + Math.floor(at / 26))}${String.fromCharCode(97 + (at % 26))}q`;
+    return { ...NOTHING, id: word, title: `Sound ${word}`, said: [`it goes ${word}`] };
+  });
+  const taught = learn(many, { groups: {}, elsewhere: [] });
+  const all: Knowledge = { ...taught, guesses: guessesOf(taught), others: new Map(), codes: new Set() };
+  const again = unpack(JSON.parse(JSON.stringify(pack(all, {}))));
+  for (const [sign, columns] of again.counts.ofSign)
+    expect([...columns].sort(), sign).toEqual([...(all.counts.ofSign.get(sign) ?? [])].sort());
+  expect(new Recogniser(again).recognise('wzzq').complaints[0]?.id).toBe('wzzq');
+});
+
 describe('the proof', () => {
   const tried = leaveEachOut(learnt, new Set());
 

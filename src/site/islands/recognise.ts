@@ -5,5 +5,11 @@ import '../search/page/open-complaints.ts';
 
 globalThis.headertankFinder = (data) => {
   const finder = complaintFinder(data);
-  return (text, answers, answer) => complaintParts(finder.find(text, answers), answer);
+  return (text, answers, answer) => {
+    const recognition = finder.find(text, answers);
+    return {
+      parts: complaintParts(recognition, answer),
+      isSettled: recognition.isSure || recognition.pages.length > 0,
+    };
+  };
 };

@@ -4,8 +4,16 @@ import { loadStyle } from '../../browser/load-style.ts';
 import type { ComplaintData, PartingQuestion } from '../complaint-data.ts';
 import type { Answers } from './complaints.ts';
 
+/** What the page shows first. */
+export interface ShownFirst {
+  /** Nothing where the words tell nothing. */
+  parts: HTMLElement[];
+  /** One complaint stands alone, or a page was called by its name: few want more. */
+  isSettled: boolean;
+}
+
 /**
- * What the page shows first for these words; nothing where they tell nothing.
+ * What the page shows first for these words.
  * @param answers what was answered to the questions so far
  * @param answer called with the complaint that an answer means
  */
@@ -13,7 +21,7 @@ export type ShowComplaints = (
   text: string,
   answers: Answers,
   answer: (question: PartingQuestion, means: string) => void,
-) => HTMLElement[];
+) => ShownFirst;
 
 declare global {
   /** There once scripts/recognise.js is loaded. */
