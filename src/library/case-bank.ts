@@ -1,5 +1,6 @@
 /** How walks of the case bank end, by complaint. */
-import { type CaseEnding, type CaseWalk, type WalkedBy, walkCase } from './case-walk.ts';
+import type { WalkedBy } from '../diagnosis/answered-walk.ts';
+import { type CaseEnding, type CaseWalk, walkCase } from './case-walk.ts';
 import type { Entry, Shelf } from './shelf.ts';
 
 export interface WalkedCase {

@@ -1,10 +1,8 @@
 /** A case walked through its tree as the page walks it: what is asked, what the car shows, where it ends. */
-import { nextProof } from '../diagnosis/belief.ts';
+import { type WalkedBy, walkToEnd } from '../diagnosis/answered-walk.ts';
 import { compile } from '../diagnosis/compiled.ts';
 import { SOMETHING_ELSE } from '../diagnosis/model.ts';
-import { nextStep } from '../diagnosis/next-step.ts';
-import { resolve } from '../diagnosis/state.ts';
-import { type Place, placeOf } from '../diagnosis/walk.ts';
+import type { Place } from '../diagnosis/walk.ts';
 import { NAMED_FROM } from '../diagnosis/walk-figures.ts';
 import type { CarCase } from '../model/case.ts';
 import { asMostAre } from '../model/layout.ts';
@@ -37,12 +35,6 @@ export interface CaseWalk {
   ranked: { cause: string; share: number }[];
 }
 
-/** More questions than any walk has; a fault of the code must not hang a check. */
-const MOST_QUESTIONS = 80;
-
-/** How the walk asks: along the authored tree, or what the planner finds quickest from the start. */
-export type WalkedBy = 'tree' | 'planner';
-
 /**
  * Walks a case to its end.
  * @throws Error when the shelf lacks a record it names: the check reports that first
@@ -51,48 +43,14 @@ export function walkCase(shelf: Pick<Shelf, 'records'>, car: CarCase, by: Walked
   const vehicle = shelf.records.vehicle.get(car.vehicle);
   if (!vehicle) throw new Error(`The shelf has no vehicle "${car.vehicle}".`);
   const { model, tree } = caseOf(shelf, car.symptom, asMostAre(vehicle.data.layout));
-  const compiled = compile(model);
-  const asked: CaseWalk['asked'] = [];
-  const unanswered: string[] = [];
-  const situation = () =>
-    resolve(compiled, {
-      evidence: asked.map(({ test, outcome }) => ({ test, outcome })),
-      unavailable: unanswered,
-    });
-  let minutes = 0;
-  let now = situation();
-  for (let turn = 0; turn < MOST_QUESTIONS; turn++) {
-    const place = placeOf(compiled, tree, now);
-    const test = by === 'tree' || place.standing.kind === 'proven' ? askedAt(place) : undefined;
-    const next = test ?? planned(place);
-    if (next === undefined) return ended(car, place, { asked, unanswered, minutes });
-    const outcome = answerOf(shelf, car, next);
-    if (outcome === undefined) unanswered.push(next);
-    else {
-      asked.push({ test: next, outcome });
-      minutes += model.tests.find(({ id }) => id === next)?.minutes ?? 0;
-    }
-    now = situation();
-  }
-  throw new Error(`The walk of "${car.title}" does not end.`);
-
-  /** What the planner asks, where the tree has no way on or is not followed. */
-  function planned({ standing, belief }: Place): string | undefined {
-    if (standing.kind === 'proven') return undefined;
-    if (by === 'tree' && standing.kind === 'list') return undefined;
-    if (belief.missingProof) return belief.missingProof.test;
-    const evidence = asked.map((finding) => ({ ...finding }));
-    const { action } = nextStep(compiled, { evidence, unavailable: unanswered }).best;
-    if (action.kind === 'test') return action.test;
-    if (action.kind === 'pass-on') return undefined;
-    const cause = compiled.causeNumber.get(action.cause);
-    const proof = cause === undefined ? undefined : nextProof(compiled, now, cause, 0);
-    return proof === undefined ? undefined : compiled.tests[proof]?.id;
-  }
-}
-
-function askedAt({ standing }: Place): string | undefined {
-  return standing.kind === 'ask' ? standing.test : undefined;
+  const { place, asked, unanswered } = walkToEnd(compile(model), tree, by, (test) =>
+    answerOf(shelf, car, test),
+  );
+  const minutes = asked.reduce(
+    (sum, { test }) => sum + (model.tests.find(({ id }) => id === test)?.minutes ?? 0),
+    0,
+  );
+  return ended(car, place, { asked, unanswered, minutes });
 }
 
 /** What the car shows, or what a sound one does where its case says nothing; a recheck comes out for the fault and not for others, where the case does not say. */

@@ -18,7 +18,7 @@ const ALLOWED: Record<string, readonly string[]> = {
   calculators: ['model', 'physics'],
   library: ['model', 'diagnosis', 'physics', 'recogniser'],
   cli: ['library', 'model', 'diagnosis', 'physics'],
-  site: ['library', 'model', 'diagnosis', 'physics', 'calculators', 'trace', 'recogniser'],
+  site: ['library', 'model', 'diagnosis', 'physics', 'calculators', 'trace', 'recogniser', 'car'],
 };
 
 /** Folders that run anywhere: no Node, no DOM library, no Astro. */
@@ -28,7 +28,19 @@ const PACKAGES_OF_PURE = new Set(['zod', 'fastest-levenshtein', 'papaparse']);
 /** Code of the site that runs in the browser, that runs when the site is built, and that may run in either. */
 const BROWSER = ['browser', 'every-page', 'islands', 'worker', 'page'];
 const BUILD = ['about', 'after-build', 'guides', 'layouts', 'pages', 'parts', 'shelf', 'styles', 'build'];
-const EITHER = ['calculator', 'drawings', 'job', 'note', 'road-test', 'search', 'text', 'vehicle', 'walk'];
+const EITHER = [
+  'calculator',
+  'drawings',
+  'job',
+  'moves',
+  'note',
+  'practice',
+  'road-test',
+  'search',
+  'text',
+  'vehicle',
+  'walk',
+];
 
 /** What each room of src/site may import of the others, besides itself. A room is a folder, or build/ or page/ of a feature. */
 const ROOMS: Record<string, readonly string[]> = {
@@ -42,8 +54,10 @@ const ROOMS: Record<string, readonly string[]> = {
   'road-test': [],
   job: ['note', 'vehicle'],
   calculator: ['drawings'],
+  moves: ['drawings'],
+  practice: ['walk'],
   // In the browser. The types of what hangs on the window are the features'.
-  browser: ['job', 'note', 'vehicle', 'walk'],
+  browser: ['job', 'note', 'practice', 'vehicle', 'walk'],
   'note/page': ['browser', 'note', 'text'],
   'search/page': ['browser', 'search'],
   'vehicle/page': ['browser', 'vehicle', 'text', 'note'],
@@ -51,6 +65,8 @@ const ROOMS: Record<string, readonly string[]> = {
   'job/page': ['browser', 'job', 'note', 'note/page', 'text', 'vehicle', 'vehicle/page', 'walk'],
   'calculator/page': ['browser', 'calculator', 'job/page'],
   'road-test/page': ['browser', 'drawings', 'job/page', 'road-test', 'text'],
+  'moves/page': ['browser', 'moves'],
+  'practice/page': ['browser', 'job/page', 'practice', 'text', 'vehicle', 'walk', 'walk/page'],
   'every-page': ['browser', 'job/page', 'vehicle', 'worker'],
   worker: [],
   // When the site is built.
@@ -61,7 +77,8 @@ const ROOMS: Record<string, readonly string[]> = {
   'vehicle/build': ['drawings', 'parts', 'shelf', 'text', 'vehicle'],
   'walk/build': ['calculator/build', 'drawings', 'parts', 'shelf', 'text', 'walk'],
   'job/build': ['job', 'shelf', 'text', 'walk/build'],
-  guides: ['calculator/build', 'drawings', 'parts', 'shelf', 'text', 'walk/build'],
+  'practice/build': ['practice', 'shelf', 'walk/build'],
+  guides: ['calculator/build', 'drawings', 'moves', 'parts', 'shelf', 'text', 'walk/build'],
   about: ['shelf', 'walk/build'],
   styles: [],
   layouts: ['parts', 'search/build', 'shelf', 'styles'],

@@ -5,10 +5,14 @@ import type { HandedOver } from '../job/handed-over.ts';
 import type { JobPlan } from '../job/job-plan.ts';
 import type { JobDesk, JobTransfer } from '../job/job-transfer.ts';
 import type { NoteCheck } from '../note/note-check.ts';
+import type { Moves } from '../practice/moves.ts';
+import type { PracticeIndex, PracticePack } from '../practice/practice-data.ts';
+import type { PracticeCar } from '../practice/simulated.ts';
 import type { VehicleCheck } from '../vehicle/vehicle-check.ts';
 import type { VehicleSheet } from '../vehicle/vehicle-sheet.ts';
 import type { MakeKnownList } from '../walk/known-list.ts';
 import type { WalkTexts } from '../walk/walk-data.ts';
+import type { codePicture } from './code-picture.ts';
 import type { button, element } from './element.ts';
 import type { Known } from './known.ts';
 
@@ -55,6 +59,16 @@ export interface PageGlobals {
   receiveWalkParts(parts: Readonly<Record<string, string>>): void;
   /** Called by the script that holds the texts of a walk, where the walk waits for it. */
   receiveWalkTexts?(texts: WalkTexts): void;
+  /** Called by the script that lists the cases to practise, where the practice page waits for it. */
+  receivePracticeIndex?(index: PracticeIndex): void;
+  /** Called by the script of a complaint's cases, where the practice page waits for it. */
+  receivePractice?(pack: PracticePack): void;
+  /** There once scripts/practice-car.js is loaded. */
+  practiceCar?: PracticeCar;
+  /** There once scripts/practice-code.js is loaded: a text as a code that a camera reads. */
+  codePicture?: typeof codePicture;
+  /** There once scripts/see-it-move.js is loaded. */
+  moves?: Moves;
   /** There once what is known so far is opened under a walk. */
   knownSoFar?: MakeKnownList;
   /**

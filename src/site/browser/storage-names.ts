@@ -8,6 +8,7 @@ export const SINGLE_NAMES = [
   'job-open',
   'job-typed',
   'came-from',
+  'practice',
 ] as const;
 
 /**

@@ -1,6 +1,6 @@
 /** From device to device without a server: a file by the share sheet, or codes from screen to camera. */
-import encodeQR from 'qr';
 import '../../browser/page-globals.ts';
+import { codePicture } from '../../browser/code-picture.ts';
 import { button, element } from '../../browser/element.ts';
 import { loadScript } from '../../browser/load-script.ts';
 import { saveFile } from '../../browser/save-file.ts';
@@ -59,7 +59,7 @@ async function showCode(card: DeskCard): Promise<void> {
   if (!transfer) return;
   const bytes = await packed(transfer.exported([card.job], []));
   const codes = codesOf(bytes, card.job.id.slice(-3).toUpperCase());
-  const pictures = codes.map((code) => codePicture(code));
+  const pictures = codes.map((code) => codePicture(code, 'alphanumeric'));
   const place = element('div', { class: 'code' });
   const line = element('p', { role: 'status' });
   let at = 0;
@@ -106,25 +106,6 @@ async function showCode(card: DeskCard): Promise<void> {
       }),
     ),
   ]);
-}
-
-/** A code as a picture: drawn, so that nothing in it becomes markup. */
-function codePicture(code: string): HTMLCanvasElement {
-  const dots = encodeQR(code, 'raw', { ecc: 'low', encoding: 'alphanumeric', border: 4 });
-  const scale = Math.max(3, Math.floor(900 / dots.length));
-  const canvas = element('canvas', {
-    width: String(dots.length * scale),
-    height: String(dots.length * scale),
-  });
-  const pen = canvas.getContext('2d');
-  if (!pen) return canvas;
-  // Black on white whatever the theme: cameras read no other.
-  pen.fillStyle = '#fff';
-  pen.fillRect(0, 0, canvas.width, canvas.height);
-  pen.fillStyle = '#000';
-  for (const [y, row] of dots.entries())
-    for (const [x, dark] of row.entries()) if (dark) pen.fillRect(x * scale, y * scale, scale, scale);
-  return canvas;
 }
 
 async function readCode(card: DeskCard): Promise<void> {

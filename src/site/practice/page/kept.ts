@@ -1,0 +1,19 @@
+/** What the device keeps of practice. */
+import { keep, kept } from '../../browser/storage.ts';
+import { type Practice, readPractice } from '../results.ts';
+
+/** As it lies there now: another window may have written it. */
+export function keptPractice(): Practice {
+  return readPractice(kept('practice', (value): value is unknown => value !== undefined));
+}
+
+/** @returns whether the device keeps it */
+export function keepPractice(practice: Practice): boolean {
+  return keep('practice', practice);
+}
+
+/** Today where the device is, such as 2026-11-30. */
+export function today(now = new Date()): string {
+  const two = (value: number) => String(value).padStart(2, '0');
+  return `${now.getFullYear()}-${two(now.getMonth() + 1)}-${two(now.getDate())}`;
+}
