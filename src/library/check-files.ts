@@ -1,5 +1,6 @@
 /** Files in, shelf and findings out: everything but the disk. */
 import { KIND_NAMES, type Kind } from '../model/kinds.ts';
+import { type Learning, learningSchema, NO_LEARNING } from '../model/learning.ts';
 import { movedSchema } from '../model/record.ts';
 import { type RecordOf, SCHEMAS } from '../model/schemas.ts';
 import { type Shop, shopSchema } from '../model/shop.ts';
@@ -43,8 +44,12 @@ export function checkFiles(
     files.set(source.file, source);
   }
   const run = new Run(files, rules);
-  const [shopFile, wordsFile] = [inShelf(shelfName, 'shop.yaml'), inShelf(shelfName, 'words.yaml')];
-  const draft = draftShelf(run, memory, { shopFile, wordsFile });
+  const shopFile = inShelf(shelfName, 'shop.yaml');
+  const draft = draftShelf(run, memory, {
+    shopFile,
+    wordsFile: inShelf(shelfName, 'words.yaml'),
+    learningFile: inShelf(shelfName, 'learning.yaml'),
+  });
   const onShelf = run.rulesOn('shelf');
   for (const level of ['error', 'warning'] as const) {
     // A warning is only worth reading on a shelf without errors: what is broken or missing is the likelier reason.
@@ -55,6 +60,7 @@ export function checkFiles(
   const shelf: Shelf = {
     shop: draft.shop ?? NO_SHOP,
     words: draft.words,
+    learning: draft.learning,
     records: draft.records,
     moved: draft.moved.map(({ kind, id, to }) => ({ kind, id, to })),
     guides: [...draft.guides],
@@ -70,7 +76,7 @@ function inShelf(shelfName: string, file: string): string {
   return shelfName === '' ? file : `${shelfName}/${file}`;
 }
 
-const ALL_SCHEMAS = { ...SCHEMAS, shop: shopSchema, words: wordsSchema };
+const ALL_SCHEMAS = { ...SCHEMAS, shop: shopSchema, words: wordsSchema, learning: learningSchema };
 
 /** Stands in while content/shop.yaml cannot be read; a finding then says so. */
 const NO_SHOP: Shop = {
@@ -83,7 +89,11 @@ const NO_SHOP: Shop = {
   'sheet-footer': '',
 };
 
-function draftShelf(run: Run, memory: Memory, own: Pick<DraftShelf, 'shopFile' | 'wordsFile'>): DraftShelf {
+function draftShelf(
+  run: Run,
+  memory: Memory,
+  own: Pick<DraftShelf, 'shopFile' | 'wordsFile' | 'learningFile'>,
+): DraftShelf {
   const records = emptyRecords();
   const ids = Object.fromEntries(KIND_NAMES.map((kind) => [kind, new Set<string>()])) as {
     [K in Kind]: Set<string>;
@@ -93,6 +103,7 @@ function draftShelf(run: Run, memory: Memory, own: Pick<DraftShelf, 'shopFile' |
   const guides: string[] = [];
   let shop: Shop | undefined;
   let words = NO_WORDS;
+  let learning = NO_LEARNING;
   for (const source of run.files.values()) {
     const { role, file } = source;
     if (role.is === 'record') ids[role.kind].add(role.id);
@@ -123,6 +134,7 @@ function draftShelf(run: Run, memory: Memory, own: Pick<DraftShelf, 'shopFile' |
     if (!parsed.success) continue;
     if (kind === 'shop') shop = parsed.data as Shop;
     else if (kind === 'words') words = parsed.data as Words;
+    else if (kind === 'learning') learning = parsed.data as Learning;
     else if (hasMoved) {
       const to = (parsed.data as { 'moved-to': string })['moved-to'];
       moved.push({ kind, id, to, file });
@@ -131,7 +143,20 @@ function draftShelf(run: Run, memory: Memory, own: Pick<DraftShelf, 'shopFile' |
     } else put(records, kind, id, file, parsed.data);
   }
   const { files, faulty } = run;
-  return { files, drafts, records, moved, guides, ids, faulty, memory, words, ...own, ...(shop && { shop }) };
+  return {
+    files,
+    drafts,
+    records,
+    moved,
+    guides,
+    ids,
+    faulty,
+    memory,
+    words,
+    learning,
+    ...own,
+    ...(shop && { shop }),
+  };
 }
 
 /** @returns whether a fault was found after which nothing more can be said about the file */

@@ -1,4 +1,6 @@
 /** A vehicle held against the same schema and rules as on the shelf, without the rest of the shelf. */
+
+import { NO_LEARNING } from '../model/learning.ts';
 import { type Vehicle, vehicleSchema } from '../model/vehicle.ts';
 import { vehiclePath } from '../model/vehicle-file.ts';
 import { NO_WORDS } from '../model/words.ts';
@@ -117,8 +119,10 @@ function shelfOf(draft: Draft, records: DraftShelf['records']): DraftShelf {
     drafts: [draft],
     records,
     words: NO_WORDS,
+    learning: NO_LEARNING,
     shopFile: 'shop.yaml',
     wordsFile: 'words.yaml',
+    learningFile: 'learning.yaml',
     moved: [],
     guides: [],
     ids,

@@ -1,6 +1,7 @@
 /** The shelf while it is being checked: every file that could be read, right or not. */
 import type { $ZodType } from 'zod/v4/core';
 import { KIND_NAMES, type Kind } from '../model/kinds.ts';
+import type { Learning } from '../model/learning.ts';
 import type { Shop } from '../model/shop.ts';
 import type { Words } from '../model/words.ts';
 import type { FieldFault } from './field-fault.ts';
@@ -13,8 +14,8 @@ import type { FoundText } from './strings.ts';
 
 /** One record file that YAML could read. */
 export interface Draft {
-  /** `shop` for content/shop.yaml and `words` for content/words.yaml, which are no records but are checked like them. */
-  kind: Kind | 'shop' | 'words';
+  /** `shop`, `words` and `learning` for the files of these names, which are no records but are checked like them. */
+  kind: Kind | 'shop' | 'words' | 'learning';
   id: string;
   file: string;
   /** What stands in the file, in the shelf's spelling, before the schema. */
@@ -36,10 +37,13 @@ export interface DraftShelf {
   records: Records;
   shop?: Shop;
   words: Words;
+  learning: Learning;
   /** Where the workshop's own file stands or would stand. */
   shopFile: string;
   /** The same of the search's words. */
   wordsFile: string;
+  /** The same of what is for learning. */
+  learningFile: string;
   moved: readonly (Shelf['moved'][number] & { file: string })[];
   guides: readonly string[];
   /** Every id that has a file, whether the file is right or not. */

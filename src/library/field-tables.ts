@@ -2,6 +2,7 @@
 import { z } from 'zod';
 import type { $ZodType } from 'zod/v4/core';
 import { KIND_NAMES, KINDS } from '../model/kinds.ts';
+import { learningSchema } from '../model/learning.ts';
 import { SCHEMAS } from '../model/schemas.ts';
 import { shopSchema } from '../model/shop.ts';
 import { wordsSchema } from '../model/words.ts';
@@ -30,6 +31,7 @@ export function fieldTables(): string {
     ),
     table('the workshop: content/shop.yaml', rowsOf('the workshop', shopSchema)),
     table('words of the search: content/words.yaml', rowsOf('words of the search', wordsSchema)),
+    table('for learning: content/learning.yaml', rowsOf('for learning', learningSchema)),
   ].join('\n');
 }
 

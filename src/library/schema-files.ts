@@ -2,6 +2,7 @@
 import { z } from 'zod';
 import { jobCardsSchema } from '../model/job.ts';
 import { KIND_NAMES, KINDS, type Kind } from '../model/kinds.ts';
+import { learningSchema } from '../model/learning.ts';
 import { movedSchema } from '../model/record.ts';
 import { dateSchema, type SchemaMeta } from '../model/scalars.ts';
 import { SCHEMAS } from '../model/schemas.ts';
@@ -12,7 +13,7 @@ import { wordsSchema } from '../model/words.ts';
 const SCHEMA_FOLDER = '.schemas';
 
 /** Path of the schema of a kind of record. */
-export function schemaPath(kind: Kind | 'shop' | 'words' | 'job-cards'): string {
+export function schemaPath(kind: Kind | 'shop' | 'words' | 'learning' | 'job-cards'): string {
   return `${SCHEMA_FOLDER}/${kind}.json`;
 }
 
@@ -26,6 +27,7 @@ export function schemaPatterns(): Record<string, string> {
     ...records,
     [schemaPath('shop'), 'content/shop.yaml'],
     [schemaPath('words'), 'content/words.yaml'],
+    [schemaPath('learning'), 'content/learning.yaml'],
   ]);
 }
 
@@ -46,6 +48,10 @@ export function editorFiles(): Map<string, string> {
   files.set(
     schemaPath('words'),
     written({ ...DRAFT, title: 'words of the search', ...jsonSchema(wordsSchema) }),
+  );
+  files.set(
+    schemaPath('learning'),
+    written({ ...DRAFT, title: 'order of the guides and words of the trade', ...jsonSchema(learningSchema) }),
   );
   files.set(
     schemaPath('job-cards'),

@@ -1,5 +1,6 @@
 /** The knowledge base, read and checked. */
 import type { Kind } from '../model/kinds.ts';
+import type { Learning } from '../model/learning.ts';
 import type { RecordOf } from '../model/schemas.ts';
 import type { Shop } from '../model/shop.ts';
 import type { Words } from '../model/words.ts';
@@ -18,6 +19,8 @@ export interface Shelf {
   shop: Shop;
   /** What the search knows of language. */
   words: Words;
+  /** The order of the guides, and the words of the trade. */
+  learning: Learning;
   records: Records;
   /** Records that were renamed or merged: their address redirects. */
   moved: { kind: Kind; id: string; to: string }[];

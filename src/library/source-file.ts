@@ -17,6 +17,7 @@ export type Role =
   | { is: 'record'; kind: Kind; id: string }
   | { is: 'shop' }
   | { is: 'words' }
+  | { is: 'learning' }
   | { is: 'guide'; id: string }
   | { is: 'unexpected' };
 
@@ -53,6 +54,7 @@ const FOLDER_TO_KIND = new Map<string, Kind>(KIND_NAMES.map((kind) => [KINDS[kin
 function roleOf(path: string): Role {
   if (path === 'shop.yaml') return { is: 'shop' };
   if (path === 'words.yaml') return { is: 'words' };
+  if (path === 'learning.yaml') return { is: 'learning' };
   const parts = path.split('/');
   const name = parts.at(-1) ?? '';
   const [folder = ''] = parts;

@@ -35,4 +35,6 @@ export const PAGE_KINDS = [
   'trust.html',
   '404.html',
   'road-test.html',
+  'practice.html',
+  'glossary.html',
 ] as const;

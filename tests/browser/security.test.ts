@@ -197,6 +197,9 @@ test.each(LEFT)('what lies on the device damaged or hostile breaks no page: %s',
     'road-test.html',
     'calculators/mixture.html#percent=<b>x</b>&constructor=1',
     'search.html?q=constructor&kind=__proto__',
+    'practice.html#case=constructor&list=<b>x</b>',
+    'practice.html?x#list=<b>x</b>',
+    'practice.html?y',
   ]);
   const found = Object.fromEntries(Object.entries(SOUND).map(([name, id]) => [name, JSON.stringify(id)]));
   await lookAt({ ...all, ...found }, ['job.html', 'road-test.html']);

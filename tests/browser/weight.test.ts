@@ -45,6 +45,10 @@ const PAGES: Record<string, number> = {
   // A box for every figure and every point of the layout that the model knows.
   'vehicle.html': 30_000,
   'road-test.html': 39_500,
+  // The start alone; a case brings its complaint, its vehicle and the simulated car.
+  'practice.html': 30_500,
+  // With every word of the trade.
+  'glossary.html': 15_000,
   // With a row for every complaint, by the evidence and by the case bank.
   'trust.html': 25_500,
   'procedures/gravity-fill-and-bleed.html': 14_300,

@@ -19,9 +19,11 @@ import { endNamesTooLittle } from './end-names-too-little.ts';
 import { endWithoutProof } from './end-without-proof.ts';
 import { endWithoutRepair } from './end-without-repair.ts';
 import { evidenceContradictsItself } from './evidence-contradicts-itself.ts';
+import { explainedWordUnused } from './explained-word-unused.ts';
 import { figuresContradict } from './figures-contradict.ts';
 import { guideHead } from './guide-head.ts';
 import { guideRunsCode } from './guide-runs-code.ts';
+import { guideWithoutPlace } from './guide-without-place.ts';
 import { hiddenByEscape } from './hidden-by-escape.ts';
 import { idNotKebab } from './id-not-kebab.ts';
 import { idTwice } from './id-twice.ts';
@@ -116,6 +118,8 @@ export const RULES: readonly Rule[] = [
   unknownReference,
   movedReference,
   linkLeadsNowhere,
+  guideWithoutPlace,
+  explainedWordUnused,
   torqueImpossible,
   figuresContradict,
   correctedFigure,

@@ -2,7 +2,7 @@
 import { type Habit, METRIC } from '../../model/habit.ts';
 import { drawCurve } from '../drawings/curve.ts';
 import { inUnit, temperatureStep } from '../drawings/ladder-scale.ts';
-import { at, escapeText, line, picture } from '../drawings/svg.ts';
+import { at, escapeText, picture } from '../drawings/svg.ts';
 import { BACK, END, EVERY, OUT, type Shown, type TwoRuns } from './two-runs.ts';
 
 export interface MomentInput {
@@ -61,7 +61,7 @@ export function drawMoment({
   ];
 }
 
-const SIZE = { width: 350, height: 216 };
+const SIZE = { width: 350, height: 214 };
 
 /** Head and block on the left, radiator on the right, hoses between, heater below the upper one. */
 function drawCircuitNow(id: string, title: string, now: Shown, unit: '°C' | '°F'): string {
@@ -76,21 +76,20 @@ function drawCircuitNow(id: string, title: string, now: Shown, unit: '°C' | '°
   const body = [
     hose(`M${at(96, 44)}H252`, now.upperHose),
     hose(`M${at(252, 176)}H96`, now.lowerHose),
-    hose(`M${at(96, 88)}H140M${at(200, 88)}H216V176`, now.heater),
+    hose(`M${at(96, 98)}H138M${at(202, 98)}H222V176`, now.heater),
     box(20, 28, 76, 56, now.head),
     box(20, 84, 76, 108, now.head),
     `<path class="heavy" d="M${at(20, 28)}H96V192H20ZM${at(20, 84)}H96"/>`,
     ...now.slices.map((celsius, slice) => box(252, 28 + slice * 41, 78, 41, celsius)),
     `<path class="heavy" d="M${at(252, 28)}H330V192H252Z"/>`,
-    box(140, 72, 60, 32, now.heater),
-    `<path class="heavy" d="M${at(140, 72)}H200V104H140Z"/>`,
-    `<path class="thin" d="${line(174, 32, 174, 56)}"/>`,
+    box(138, 74, 64, 48, now.heater),
+    `<path class="heavy" d="M${at(138, 74)}H202V122H138Z"/>`,
     label(58, 60, 'head', degrees(now.head)),
     label(291, 60, 'inlet', degrees(now.slices[0])),
     label(291, 166, 'outlet', degrees(now.slices[3])),
-    label(170, 84, 'heater', degrees(now.heater)),
-    text(174, 26, `upper hose ${degrees(now.upperHose)}`),
-    text(156, 198, `lower hose ${degrees(now.lowerHose)}`),
+    label(170, 95, 'heater', degrees(now.heater)),
+    text(174, 34, `upper hose ${degrees(now.upperHose)}`),
+    text(154, 166, `lower hose ${degrees(now.lowerHose)}`),
     text(20, 18, `scan tool ${degrees(now.scan)}`, 'start', true),
     text(330, 18, now.isFanOn ? 'fan on' : 'fan off', 'end', true),
     text(20, 210, `thermostat ${lift}`, 'start', true),

@@ -39,8 +39,18 @@ const inWhole = (minutes: number) => `${Math.round(minutes)} min`;
 export function roundView(host: RoundHost): HTMLElement {
   const { bench, round, vehicle } = host;
   const symptom = bench.pack.walk.symptom;
-  const clock = element('p', { class: 'practice-clock', role: 'status' });
+  const clock = element('div', { class: 'practice-clock' });
   const log = element('ol', { class: 'practice-log' });
+  const naming = nameCause(host);
+  const toNaming = button(
+    'Name the cause',
+    () => {
+      naming.open = true;
+      naming.querySelector('input')?.focus();
+    },
+    'quiet',
+  );
+  const spent = element('span', { role: 'status' });
   const rows = testRows(host, (test) => {
     host.tests.push(test);
     host.changed();
@@ -57,20 +67,21 @@ export function roundView(host: RoundHost): HTMLElement {
     log,
     element('h2', {}, 'Tests'),
     rows.node,
-    nameCause(host),
+    naming,
     element(
       'p',
       {},
       button('Leave this case', () => host.leave(), 'quiet'),
     ),
   );
+  clock.append(spent, toNaming);
   show(false);
   return view;
 
   function show(isNew: boolean): void {
     const minutes = round.minutes(host.tests);
     const count = host.tests.length;
-    clock.replaceChildren(
+    spent.replaceChildren(
       element('b', {}, inWhole(sum(minutes))),
       ` used, ${count === 1 ? '1 test' : `${count} tests`} done`,
     );
@@ -186,7 +197,7 @@ function testRows(host: RoundHost, press: (test: string) => void): { node: HTMLE
 }
 
 /** The cause, found by typing among those of the complaint. */
-function nameCause({ round, words, name }: RoundHost): HTMLElement {
+function nameCause({ round, words, name }: RoundHost): HTMLDetailsElement {
   const field = element('input', { id: 'practice-cause', type: 'search', autocomplete: 'off' });
   const list = element('ul', { class: 'practice-causes' });
   const says = element('p', { class: 'says', role: 'status' });

@@ -34,6 +34,7 @@ export function startView(index: PracticeIndex, play: (code: string) => void): H
   const isDone = practice.results.some(({ code, on }) => code === ofDay && on === day);
   const wrong = gotWrong(practice).filter((code) => all.includes(code));
   const { open } = practice;
+  if (all.length === 0) return element('p', {}, 'This shelf has no cases to practise on.');
   return element(
     'div',
     { class: 'practice-start' },
