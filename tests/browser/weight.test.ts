@@ -25,7 +25,8 @@ const FOLDERS: Record<string, number> = {
   trees: 18_900,
   // Two ladders and two circuits, drawn in the page: they are seen first, and a picture of its own would weigh more.
   vehicles: 20_000,
-  guides: 18_400,
+  // With the way to the next one and the words it uses.
+  guides: 18_900,
   calculators: 30_200,
   // Every step of a walk on one page, read without scripts.
   walks: 65_000,
@@ -51,6 +52,8 @@ const PAGES: Record<string, number> = {
   'glossary.html': 15_000,
   // With a row for every complaint, by the evidence and by the case bank.
   'trust.html': 25_500,
+  // Two cars beside each other, drawn in the page.
+  'guides/how-the-circuit-regulates.html': 19_400,
   'procedures/gravity-fill-and-bleed.html': 14_300,
   'procedures/final-proof-run.html': 13_300,
   'procedures/thermostat-replace.html': 12_900,
