@@ -9,6 +9,7 @@ import { causeWithoutEnd } from './cause-without-end.ts';
 import { causeWithoutEvidence } from './cause-without-evidence.ts';
 import { choiceLeftOpen } from './choice-left-open.ts';
 import { claimWithoutWay } from './claim-without-way.ts';
+import { codeAndSymptomApart } from './code-and-symptom-apart.ts';
 import { complaintNotRecognised } from './complaint-not-recognised.ts';
 import { correctedFigure } from './corrected-figure.ts';
 import { dearerThanBestFound } from './dearer-than-best-found.ts';
@@ -41,6 +42,7 @@ import { notUtf8 } from './not-utf-8.ts';
 import { ordinarySpelling } from './ordinary-spelling.ts';
 import { outcomeWithoutWay } from './outcome-without-way.ts';
 import { proofSpeaksLess } from './proof-speaks-less.ts';
+import { proofWithoutItsCause } from './proof-without-its-cause.ts';
 import { rawHtml } from './raw-html.ts';
 import { readingNamesOtherLimit } from './reading-names-other-limit.ts';
 import { scaleNotTiled } from './scale-not-tiled.ts';
@@ -127,6 +129,7 @@ export const RULES: readonly Rule[] = [
   scaleNotTiled,
   evidenceContradictsItself,
   treeAndSymptomApart,
+  codeAndSymptomApart,
   stepLeadsNowhere,
   outcomeWithoutWay,
   stepAndEndAlike,
@@ -140,6 +143,7 @@ export const RULES: readonly Rule[] = [
   causeWithoutEnd,
   causeWithoutEvidence,
   proofSpeaksLess,
+  proofWithoutItsCause,
   testOnWrongLayout,
   tooManyWays,
   testChangesNothing,
