@@ -100,3 +100,20 @@ test('a card of before lies whole in the database, and the small storage keeps i
   await page.locator('.vehicle', { hasText: 'Aldermoor Tarn 1.6' }).waitFor();
   await close();
 });
+
+test('everything of this site is forgotten in one act, after a question', async () => {
+  const { page, close } = await openPage(browser, site.root, quiet);
+  await openCard(page, '');
+  await page.getByLabel('Plate').fill('SL 44 KTR');
+  await page.goto(`${site.root}about.html#device`);
+  await page.getByText('Kept here: one job card').waitFor();
+  await page.getByRole('button', { name: 'Forget everything on this device' }).click();
+  await page.getByRole('button', { name: 'Keep it' }).click();
+  await page.getByRole('button', { name: 'Forget everything on this device' }).click();
+  await page.getByRole('button', { name: 'Forget it all' }).click();
+  await page.getByText('Nothing is kept on this device but the pages themselves.').waitFor();
+  expect(await page.evaluate(() => Object.keys(localStorage))).toEqual([]);
+  await openCard(page, '');
+  expect(await page.getByLabel('Plate').inputValue()).toBe('');
+  await close();
+});

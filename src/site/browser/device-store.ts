@@ -8,6 +8,7 @@
 import './page-globals.ts';
 import type { Known } from './known.ts';
 import { keeper } from './open-keeper.ts';
+import { siteName } from './site-name.ts';
 import type { DatabaseName, DatabaseStart } from './storage-names.ts';
 
 export interface Kept {
@@ -15,8 +16,6 @@ export interface Kept {
   /** A moment in ISO form. */
   changed: string;
 }
-
-const CHANNEL = 'headertank';
 
 /** Values of one kind on this device, each under its own key; what the device will not take stays here as long as the page. */
 export class DeviceStore<T extends Kept> {
@@ -117,6 +116,16 @@ export class DeviceStore<T extends Kept> {
     );
   }
 
+  /** Takes off the device what cannot be read. @returns the way back */
+  async removeUnreadable(id: string): Promise<() => Promise<void>> {
+    const value = this.known.kept.get(id);
+    await this.remove(id);
+    return async () => {
+      if (await this.write(id, () => value)) this.known.kept.set(id, value);
+      this.tell(id);
+    };
+  }
+
   /** Calls back when they are read, and after every change, this window's and another's. */
   whenChanged(call: () => void): void {
     this.known.whenChanged.add(call);
@@ -145,7 +154,7 @@ export class DeviceStore<T extends Kept> {
   }
 
   private tell(id: string): void {
-    channel()?.postMessage(this.start + id);
+    tellWindows([this.start + id]);
     for (const call of this.known.whenChanged) call();
   }
 
@@ -176,12 +185,17 @@ function knownOnPage(start: DatabaseStart): Known {
   return there;
 }
 
+/** Tells the other windows of this site that these were changed or are gone. */
+export function tellWindows(names: readonly string[]): void {
+  for (const name of names) channel()?.postMessage(name);
+}
+
 let shared: BroadcastChannel | undefined;
 
 /** By which the windows of this site tell each other; none where the browser has no such thing. */
 function channel(): BroadcastChannel | undefined {
   if (typeof BroadcastChannel === 'undefined') return undefined;
-  shared ??= new BroadcastChannel(CHANNEL);
+  shared ??= new BroadcastChannel(siteName());
   return shared;
 }
 

@@ -3,9 +3,11 @@ import { openDB } from 'idb';
 import { carryOver } from './carry-over.ts';
 import { type Database, STORE, settle } from './database.ts';
 import type { Keeper } from './keeper.ts';
+import { takeWhatWasShared } from './shared-before.ts';
+import { siteName } from './site-name.ts';
+import { prefix } from './storage.ts';
 import type { DatabaseStart } from './storage-names.ts';
 
-const DATABASE = 'headertank';
 /** Milliseconds after which a database that has not opened is taken for one that never does; some browsers hang there. */
 const LONGEST_WAIT = 8000;
 
@@ -15,7 +17,7 @@ const LONGEST_WAIT = 8000;
  * @throws when this browser has none, or does not open it
  */
 export async function openDatabase(onLost: () => void): Promise<Keeper> {
-  const opening = openDB<unknown>(DATABASE, 1, {
+  const opening = openDB<unknown>(siteName(), 1, {
     upgrade: (fresh) => {
       fresh.createObjectStore(STORE);
     },
@@ -28,7 +30,8 @@ export async function openDatabase(onLost: () => void): Promise<Keeper> {
   });
   const database = await Promise.race([opening, never(LONGEST_WAIT)]);
   // What cannot be carried over now stays where it is, and is tried again the next time.
-  await carryOver(database).catch(() => undefined);
+  await takeWhatWasShared(database).catch(() => undefined);
+  await carryOver(database, prefix()).catch(() => undefined);
   return keeperOf(database);
 }
 

@@ -1,6 +1,7 @@
 /** The small storage as a keeper, for a browser that has no database or does not open it. */
 import type { Keeper } from './keeper.ts';
-import { keptNames, keptText, PREFIX } from './storage.ts';
+import { siteName } from './site-name.ts';
+import { keptNames, keptText, prefix } from './storage.ts';
 
 export const smallStorage: Keeper = {
   kind: 'small storage',
@@ -29,7 +30,7 @@ export const smallStorage: Keeper = {
 
 /** Windows take turns where the browser can make them; everywhere what is read is written back at once. */
 async function alone(work: () => void): Promise<void> {
-  if (navigator.locks) await navigator.locks.request('headertank', async () => work());
+  if (navigator.locks) await navigator.locks.request(siteName(), async () => work());
   else work();
 }
 
@@ -40,8 +41,8 @@ function write(name: string, value: unknown): void {
 }
 
 function writeText(name: string, text: string | undefined): void {
-  if (text === undefined) localStorage.removeItem(PREFIX + name);
-  else localStorage.setItem(PREFIX + name, text);
+  if (text === undefined) localStorage.removeItem(prefix() + name);
+  else localStorage.setItem(prefix() + name, text);
 }
 
 /** What a kept text says; one that is damaged is the text itself, so that it can be rescued. */

@@ -1,12 +1,14 @@
 /** What the reader's device keeps. Storage may be blocked or full: the page works on without it and says so once. */
+import { siteName } from './site-name.ts';
 import type { DatabaseStart, KeptName, NameStart } from './storage-names.ts';
 
-export const PREFIX = 'headertank.';
+/** What every name in the small storage starts with. */
+export const prefix = () => `${siteName()}.`;
 
 /** A kept value as it lies there, or undefined when there is none or storage is blocked. */
 export function keptText(name: KeptName): string | undefined {
   try {
-    return localStorage.getItem(PREFIX + name) ?? undefined;
+    return localStorage.getItem(prefix() + name) ?? undefined;
   } catch {
     return undefined;
   }
@@ -27,7 +29,7 @@ export function kept<T>(name: KeptName, isValid: (value: unknown) => value is T)
 /** Keep a value. @returns whether it was kept; false when storage is blocked or full. */
 export function keep(name: KeptName, value: unknown): boolean {
   try {
-    localStorage.setItem(PREFIX + name, JSON.stringify(value));
+    localStorage.setItem(prefix() + name, JSON.stringify(value));
     return true;
   } catch {
     return false;
@@ -37,7 +39,7 @@ export function keep(name: KeptName, value: unknown): boolean {
 /** Takes a kept value off the device; without storage it does nothing. */
 export function forget(name: KeptName): void {
   try {
-    localStorage.removeItem(PREFIX + name);
+    localStorage.removeItem(prefix() + name);
   } catch {
     // Nothing was kept, so nothing is there to forget.
   }
@@ -46,9 +48,10 @@ export function forget(name: KeptName): void {
 /** All kept names that start so, without the prefix. */
 export function keptNames<Start extends NameStart | DatabaseStart>(start: Start): `${Start}${string}`[] {
   try {
+    const own = prefix();
     return Object.keys(localStorage)
-      .filter((name) => name.startsWith(PREFIX + start))
-      .map((name) => name.slice(PREFIX.length) as `${Start}${string}`);
+      .filter((name) => name.startsWith(own + start))
+      .map((name) => name.slice(own.length) as `${Start}${string}`);
   } catch {
     return [];
   }

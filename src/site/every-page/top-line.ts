@@ -25,7 +25,7 @@ window.headertank = {
   loadScript,
   root,
   vehicle: undefined,
-  habit: unitsOf(kept('units', isText) ?? document.documentElement.dataset.units),
+  habit: METRIC,
   showUnits(name) {
     window.headertank.habit = unitsOf(name);
     changed();
@@ -53,6 +53,9 @@ window.headertank = {
   receiveWalkParts() {},
   figures: undefined,
 };
+
+// What is kept has the site's folder in its name, and that is known only now.
+window.headertank.habit = unitsOf(kept('units', isText) ?? document.documentElement.dataset.units);
 
 /** Tells every part of the page, once its texts show the vehicle's figures in the reader's units. */
 async function changed(): Promise<void> {

@@ -1,5 +1,6 @@
 /** The note form: kept at every key, checked by the shelf's own rules, handed over as the file it becomes. */
 import type { NoteFault } from '../../library/check-note.ts';
+import { dayText } from '../../model/day.ts';
 import { HOST_KINDS } from '../../model/host-kinds.ts';
 import type { Note } from '../../model/note.ts';
 import { idFromTitle, notePath, noteText } from '../../model/note-file.ts';
@@ -390,8 +391,10 @@ class NoteForm extends HTMLElement {
         { class: 'row' },
         'One note here cannot be read by this version. ',
         button('Save it as it is', () => saveFile(`${id}.json`, text, 'application/json'), 'quiet'),
+        button('Remove it', () => void this.removeLost(id), 'quiet'),
       ),
     );
+    const waiting = all.filter(({ sent }) => sent === '').length;
     const again = button('Write another', () => {
       history.pushState(null, '', location.pathname);
       this.show(newDraft());
@@ -404,9 +407,38 @@ class NoteForm extends HTMLElement {
             element('h2', {}, 'Notes on this device'),
             element('ul', { class: 'plain-list' }, ...rows, ...lost),
             again,
+            ...(waiting > 1 ? [button('Save all as one file', () => void this.saveAll(), 'quiet')] : []),
           ]
         : []),
     );
+  }
+
+  private async removeLost(id: string): Promise<void> {
+    const back = await drafts.removeUnreadable(id);
+    const told = this.place('.kept');
+    const undo = button('Undo', async () => {
+      told.textContent = '';
+      await back();
+      this.showList();
+    });
+    told.replaceChildren('The note that cannot be read is removed. ', undo);
+    this.showList();
+    undo.focus();
+  }
+
+  /** Every note that is ready and not handed over, as one file: no card and nothing of a customer goes with them. */
+  private async saveAll(): Promise<void> {
+    await loadScript('job-transfer').catch(() => undefined);
+    const told = this.place('.kept');
+    const transfer = window.headertank.jobTransfer;
+    if (!transfer) {
+      told.textContent =
+        'This needs a part of the site that cannot be fetched just now. Save the notes one by one.';
+      return;
+    }
+    saveFile(`notes-${dayText(new Date())}.json`, transfer.exported([], drafts.list()), 'application/json');
+    told.textContent =
+      'The notes that are ready are saved as one file, for whoever keeps the shelf: npm run take-in.';
   }
 
   private askRemove(draft: NoteDraft, row: HTMLElement): void {

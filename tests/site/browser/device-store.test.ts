@@ -192,3 +192,86 @@ test('words another window wrote in the same field are handed back, not lost', a
 test('names do not meet', () => {
   expect(new Set(Array.from({ length: 5000 }, () => newId('job'))).size).toBe(5000);
 });
+
+describe('a site in a folder of its host', () => {
+  const inFolder = (path: string) =>
+    vi.stubGlobal('window', { addEventListener() {}, headertank: { root: new URL(`http://host${path}`) } });
+  const there = async () => (await openWindow()).things.list().map(({ text }) => text);
+
+  test('keeps its own, and reads nothing of its neighbour', async () => {
+    for (const path of ['/a/', '/b/', '/']) {
+      inFolder(path);
+      const { things } = await openWindow();
+      expect(things.list()).toEqual([]);
+      await things.change('a', start, (now) => ({ ...now, text: path }));
+    }
+    for (const path of ['/a/', '/b/', '/']) {
+      inFolder(path);
+      expect(await there()).toEqual([path]);
+    }
+  });
+
+  test('takes what all sites of the host shared before, and no second site takes it', async () => {
+    vi.stubGlobal('localStorage', smallStorage({ 'headertank.note.c': JSON.stringify(thing('c', 'older')) }));
+    // As a site wrote it that had no name of its own.
+    const { keeper } = await openWindow();
+    await (await keeper()).change('note.a', () => thing('a', 'shared'));
+    await (await keeper()).change('site' as 'probe', () => undefined);
+    inFolder('/a/');
+    expect((await there()).sort()).toEqual(['older', 'shared']);
+    inFolder('/b/');
+    expect(await there()).toEqual([]);
+    vi.stubGlobal('window', undefined);
+    expect(await there()).toEqual([]);
+  });
+
+  test('leaves alone what is the site’s at the top of the host', async () => {
+    const { things } = await openWindow();
+    await things.change('a', start, (now) => ({ ...now, text: 'top' }));
+    inFolder('/a/');
+    expect(await there()).toEqual([]);
+    vi.stubGlobal('window', undefined);
+    expect(await there()).toEqual(['top']);
+  });
+});
+
+describe('forgotten in one act', () => {
+  async function parts() {
+    const opened = await openWindow();
+    const { forgetAll, keptHere } = await import('../../../src/site/browser/forget-all.ts');
+    return { ...opened, forgetAll, keptHere };
+  }
+
+  test('cards, pictures, notes, what cannot be read, walks and choices; another site’s stay', async () => {
+    vi.stubGlobal(
+      'localStorage',
+      smallStorage({ 'headertank.walk.x': '[]', 'headertank.units': '"US"', 'headertank/a/.units': '"US"' }),
+    );
+    const { things, keeper, forgetAll, keptHere } = await parts();
+    await things.change('a', start, (now) => ({ ...now, text: 'plate' }));
+    await (await keeper()).change('note.b', () => '{"half');
+    await (await keeper()).change('picture.p', () => 'x');
+    expect(await keptHere()).toEqual({
+      counts: { 'job.': 0, 'note.': 2, 'car.': 0, 'picture.': 1, 'vehicle-draft.': 0 },
+      small: 2,
+    });
+    const other = await openWindow();
+    expect(other.things.list()).toHaveLength(1);
+    await forgetAll();
+    expect(Object.values((await keptHere()).counts)).toEqual([0, 0, 0, 0, 0]);
+    expect(Object.keys(localStorage)).toEqual(['headertank/a/.units']);
+    // The other window hears of it.
+    await vi.waitFor(() => expect(other.things.list()).toEqual([]));
+  });
+
+  test('what cannot be read is removed, and comes back', async () => {
+    const { keeper } = await openWindow();
+    await (await keeper()).change('note.b', () => '{"half');
+    const { things } = await openWindow();
+    const back = await things.removeUnreadable('b');
+    expect([things.unreadable(), await (await keeper()).get('note.b')]).toEqual([[], undefined]);
+    await back();
+    expect(things.unreadable()).toEqual([{ id: 'b', text: '{"half' }]);
+    expect(await (await keeper()).get('note.b')).toBe('{"half');
+  });
+});

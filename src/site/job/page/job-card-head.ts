@@ -8,6 +8,7 @@ import type { CardOnPage } from './card-on-page.ts';
 import { stillOpen } from './follow-up.ts';
 import { priceLines } from './for-customer.ts';
 import { sheetLinks } from './job-card-sheets.ts';
+import { tellBack } from './job-card-transfer.ts';
 import { jobs } from './job-store.ts';
 import { jobTitle } from './new-job.ts';
 import { isOnShelf } from './on-shelf.ts';
@@ -41,17 +42,24 @@ export function showCards(card: CardOnPage): void {
       {},
       'One card here cannot be read by this version. ',
       button('Save it as it is', () => saveFile(`${id}.json`, text, 'application/json'), 'quiet'),
+      ' ',
+      button('Remove it', () => void removeLost(card, id), 'quiet'),
     ),
   );
   card.place('.cards').replaceChildren(...rows, ...lost);
   card.place('.has-cards').hidden = all.length + lost.length === 0;
   card.place('.find-line').hidden = all.length < 3;
   card.say('.cards-more', moreCards(found.length, shown.length, typed));
-  for (const name of ['.export-all', '.clear-all']) card.place(name).hidden = all.length === 0;
+  card.place('.export-all').hidden = all.length === 0;
+  card.place('.clear-all').hidden = all.length + lost.length === 0;
   const isKept = jobs.get(card.job.id) !== undefined;
   card.place('.remove-card').hidden = !isKept;
   card.place('.finish').hidden = !isKept || card.job.finished !== undefined;
   for (const [sheet, link] of sheetLinks(card)) link.href = `#${card.job.id}/${sheet}`;
+}
+
+async function removeLost(card: CardOnPage, id: string): Promise<void> {
+  tellBack(card, 'The card that cannot be read is removed.', await jobs.removeUnreadable(id));
 }
 
 function moreCards(found: number, shown: number, typed: string): string {

@@ -148,15 +148,27 @@ export function askRemove(card: CardOnPage): void {
 /** Removes all cards after a question. */
 export function askClear(card: CardOnPage): void {
   const all = jobs.list();
-  const cards = all.length === 1 ? 'the one card' : `all ${all.length} cards`;
-  ask(card, `Remove ${cards} from this device?`, 'Remove all', () =>
-    removeAll(card, all, 'No card is left on this device.'),
+  const lost = jobs.unreadable().map(({ id }) => id);
+  const count = all.length + lost.length;
+  ask(
+    card,
+    `Remove ${count === 1 ? 'the one card' : `all ${count} cards`} from this device?`,
+    'Remove all',
+    () => removeAll(card, all, 'No card is left on this device.', lost),
   );
 }
 
-async function removeAll(card: CardOnPage, some: readonly Job[], says: string): Promise<void> {
+async function removeAll(
+  card: CardOnPage,
+  some: readonly Job[],
+  says: string,
+  lost: readonly string[] = [],
+): Promise<void> {
   const open = openJobId();
-  const back = await Promise.all(some.map(removeCard));
+  const back: (() => Promise<unknown>)[] = await Promise.all([
+    ...some.map(removeCard),
+    ...lost.map((id) => jobs.removeUnreadable(id)),
+  ]);
   if (some.some(({ id }) => id === open)) setOpenJob(undefined);
   history.replaceState(null, '', location.pathname);
   card.readAddress();
@@ -169,7 +181,7 @@ async function removeAll(card: CardOnPage, some: readonly Job[], says: string): 
 }
 
 /** Says what was done, with the way back as long as the page stays. */
-function tellBack(card: CardOnPage, says: string, back: () => Promise<void>): void {
+export function tellBack(card: CardOnPage, says: string, back: () => Promise<void>): void {
   const told = card.place('.told');
   const undo = button('Undo', async () => {
     told.textContent = '';
