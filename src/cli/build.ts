@@ -3,9 +3,10 @@
  * leaves the last good site as it was.
  */
 import './without-telemetry.ts';
-import { rmSync } from 'node:fs';
-import { resolve } from 'node:path';
+import { rmSync, writeFileSync } from 'node:fs';
+import { join, resolve } from 'node:path';
 import { readArguments, runCommand } from './command.ts';
+import { headerFiles } from './response-headers.ts';
 import { nextFolder, prepareSwap, swapIn } from './swap-folder.ts';
 
 const USE = 'npm run site';
@@ -26,6 +27,8 @@ async function build(): Promise<void> {
     // Pages that are still being made would only fail in turn, each with a message of its own.
     process.exit(1);
   }
+  // Read by hosts alone: no device keeps them.
+  for (const [name, text] of Object.entries(headerFiles())) writeFileSync(join(next, name), text);
   swapIn(folder);
 }
 

@@ -1,8 +1,9 @@
 /** Serves a finished site from a folder: read only, this machine only. */
 import { createHash } from 'node:crypto';
-import { readFile } from 'node:fs/promises';
+import { constants, open, realpath } from 'node:fs/promises';
 import { createServer, type IncomingMessage, type Server, type ServerResponse } from 'node:http';
 import { extname, join, normalize, sep } from 'node:path';
+import { RESPONSE_HEADERS } from './response-headers.ts';
 
 const TYPES: Record<string, string> = {
   '.html': 'text/html; charset=utf-8',
@@ -37,6 +38,7 @@ async function answer(folder: string, request: IncomingMessage, response: Server
   const { content, path } = found ?? (await lostPage(folder));
   const tag = `"${createHash('sha256').update(content).digest('base64url').slice(0, 22)}"`;
   const headers = {
+    ...RESPONSE_HEADERS,
     'content-type': TYPES[extname(path)] ?? 'application/octet-stream',
     // Asked for anew each time, answered from the browser's copy when nothing changed.
     'cache-control': 'no-cache',
@@ -59,10 +61,25 @@ async function findFile(folder: string, address: string): Promise<Found | undefi
     ? [`${path}index.html`]
     : [path, `${path}.html`, join(path, 'index.html')];
   for (const candidate of candidates) {
-    const content = await readFile(candidate).catch(() => undefined);
+    const content = await contentOf(folder, candidate).catch(() => undefined);
     if (content) return { path: candidate, content };
   }
   return undefined;
+}
+
+/**
+ * A plain file that lies in the folder: a link could lead anywhere on this machine, and a pipe has no end.
+ * @throws when it is none
+ */
+async function contentOf(folder: string, path: string): Promise<Buffer | undefined> {
+  const [top, real] = await Promise.all([realpath(folder), realpath(path)]);
+  if (!real.startsWith(top + sep)) return undefined;
+  const file = await open(real, constants.O_RDONLY | constants.O_NONBLOCK);
+  try {
+    return (await file.stat()).isFile() ? await file.readFile() : undefined;
+  } finally {
+    await file.close();
+  }
 }
 
 /** @returns nothing for an address that climbs out of the folder or cannot be read */
@@ -76,6 +93,8 @@ function inside(folder: string, address: string): string | undefined {
 }
 
 async function lostPage(folder: string): Promise<Found> {
-  const content = await readFile(join(folder, '404.html')).catch(() => Buffer.from('No such page.'));
+  const content =
+    (await contentOf(folder, join(folder, '404.html')).catch(() => undefined)) ??
+    Buffer.from('No such page.');
   return { path: '404.html', content };
 }

@@ -50,11 +50,16 @@ const claimSchema = z.strictObject({
     .describe('The answers it rests on: per test one outcome or several, of which one was seen.'),
 });
 
+/** Each way is followed to its end when a tree is judged. */
+const MOST_STEPS = 160;
+
 export const treeSchema = z.strictObject({
   ...commonFields,
   symptom: reference('symptom'),
   start: idSchema.describe('The step the walk begins with.'),
-  steps: z.record(idSchema, treeStepSchema),
+  steps: z.record(idSchema, treeStepSchema).refine((steps) => Object.keys(steps).length <= MOST_STEPS, {
+    message: `A tree has ${MOST_STEPS} steps at most; the longest walk of a shelf has a quarter of that.`,
+  }),
   ends: z.record(
     idSchema,
     z.strictObject({

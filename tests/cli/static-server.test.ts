@@ -1,9 +1,11 @@
-import { mkdir, mkdtemp, rm, writeFile } from 'node:fs/promises';
-import { request, type Server } from 'node:http';
+import { spawnSync } from 'node:child_process';
+import { mkdir, mkdtemp, rm, symlink, writeFile } from 'node:fs/promises';
+import { type IncomingHttpHeaders, request, type Server } from 'node:http';
 import type { AddressInfo } from 'node:net';
 import { tmpdir } from 'node:os';
 import { join } from 'node:path';
 import { afterAll, beforeAll, describe, expect, test } from 'vitest';
+import { headerFiles, RESPONSE_HEADERS } from '../../src/cli/response-headers.ts';
 import { createStaticServer } from '../../src/cli/static-server.ts';
 
 let folder: string;
@@ -25,6 +27,9 @@ beforeAll(async () => {
     'licences.txt',
   ])
     await writeFile(join(folder, name), name);
+  await symlink(join(parent, 'secret.txt'), join(folder, 'link.txt'));
+  await symlink(parent, join(folder, 'up'));
+  spawnSync('mkfifo', [join(folder, 'pipe.txt')]);
   server = createStaticServer(folder);
   await new Promise<void>((done) => server.listen(0, 'localhost', done));
 });
@@ -37,6 +42,7 @@ interface Answer {
   status: number;
   type: string | undefined;
   tag: string | undefined;
+  headers: IncomingHttpHeaders;
   text: string;
 }
 
@@ -49,7 +55,8 @@ function ask(path: string, method = 'GET', headers: Record<string, string> = {})
       response.on('data', (part: Buffer) => parts.push(part));
       response.on('end', () => {
         const { 'content-type': type, etag: tag } = response.headers;
-        resolve({ status: response.statusCode ?? 0, type, tag, text: Buffer.concat(parts).toString() });
+        const text = Buffer.concat(parts).toString();
+        resolve({ status: response.statusCode ?? 0, type, tag, headers: response.headers, text });
       });
     });
     sent.on('error', reject);
@@ -85,6 +92,9 @@ describe('gives nothing but the folder', () => {
     '/%00',
     '/%E0%A4%A',
     '/nothing',
+    '/link.txt',
+    '/up/secret.txt',
+    '/pipe.txt',
   ])('%s', async (path) => {
     expect(await ask(path)).toMatchObject({ status: 404, text: '404.html' });
   });
@@ -93,6 +103,18 @@ describe('gives nothing but the folder', () => {
 test('a file that has not changed is not sent again', async () => {
   const { tag } = await ask('/');
   expect(await ask('/', 'GET', { 'if-none-match': tag ?? '' })).toMatchObject({ status: 304, text: '' });
+});
+
+test('what a page cannot say itself goes with every file, and stands in the files for other hosts', async () => {
+  for (const path of ['/', '/a%20b.svg', '/nothing'])
+    expect((await ask(path)).headers).toMatchObject(RESPONSE_HEADERS);
+  expect(RESPONSE_HEADERS).toMatchObject({
+    'x-content-type-options': 'nosniff',
+    'content-security-policy': "frame-ancestors 'none'",
+  });
+  for (const text of Object.values(headerFiles()))
+    for (const [name, value] of Object.entries(RESPONSE_HEADERS))
+      expect(text).toMatch(new RegExp(`${name}:? "?${value.replaceAll(/[()*]/g, '\\$&')}"?\\n`));
 });
 
 test('only reading is allowed', async () => {

@@ -38,6 +38,14 @@ test('the workflow can only read, whoever proposes the change', () => {
   expect(read('.github/workflows/check.yml')).not.toMatch(/\$\{\{[^}]*(?:title|body|head_ref|secrets)/);
 });
 
+test('what others wrote and the workflow runs is pinned to the very commit', () => {
+  const uses = [...read('.github/workflows/check.yml').matchAll(/uses: (\S+)/g)].map(
+    ([, action = '']) => action,
+  );
+  expect(uses.length).toBeGreaterThan(3);
+  for (const action of uses) expect(action).toMatch(/@[0-9a-f]{40}$/);
+});
+
 test('the hosts’ copies are alike', () => {
   expect(read('.gitlab/CODEOWNERS')).toBe(read('.github/CODEOWNERS'));
   expect(read('.gitlab/merge_request_templates/Default.md')).toBe(read('.github/pull_request_template.md'));

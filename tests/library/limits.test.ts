@@ -75,3 +75,27 @@ test('a report is one line where it says so, whatever a record holds', () => {
     expect(report.replaceAll('\n', '')).not.toMatch(/[\p{Cc}\p{Cf}]/u);
   }
 });
+
+test('a tree of three thousand steps in a row is refused in its place, and breaks no rule', () => {
+  const row = Array.from({ length: 3_000 }, (_, at) => {
+    const next = at === 2_999 ? 'thermostat' : `s${at + 1}`;
+    return `  s${at}: { test: hose-watch, on: { warm-early: ${next}, warm-late: sensor } }\n`;
+  });
+  const files = soundShelf().map((file) =>
+    file.path === 'trees/runs-cold.yaml'
+      ? {
+          path: file.path,
+          bytes: new TextEncoder().encode(
+            new TextDecoder()
+              .decode(file.bytes)
+              .replace('start: where', 'start: s0')
+              .replace(/^steps:\n(?: .*\n)+/m, `steps:\n${row.join('')}`),
+          ),
+        }
+      : file,
+  );
+  const { findings } = checkFiles('content', files);
+  const ofTree = findings.filter(({ place }) => place.file.endsWith('trees/runs-cold.yaml'));
+  expect(ofTree.map(({ found }) => found)).toEqual([expect.stringMatching(/^A tree has 160 steps at most/)]);
+  expect(findings.filter(({ rule }) => rule === 'rule-broke')).toEqual([]);
+});

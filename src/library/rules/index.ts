@@ -39,6 +39,7 @@ import { missingField } from './missing-field.ts';
 import { misspeltField } from './misspelt-field.ts';
 import { movedReference } from './moved-reference.ts';
 import { notUtf8 } from './not-utf-8.ts';
+import { noteReview } from './note-review.ts';
 import { ordinarySpelling } from './ordinary-spelling.ts';
 import { outcomeWithoutWay } from './outcome-without-way.ts';
 import { proofSpeaksLess } from './proof-speaks-less.ts';
@@ -119,6 +120,7 @@ export const RULES: readonly Rule[] = [
   titleTwice,
   unknownReference,
   movedReference,
+  noteReview,
   linkLeadsNowhere,
   guideWithoutPlace,
   explainedWordUnused,
