@@ -30,10 +30,13 @@ export function commonestCase(symptom: string): LayoutCase {
   return commonest;
 }
 
-/** Of one of the vehicles that the minutes are counted for. @throws Error when no vehicle of the shelf can have the complaint */
+/** Of one of the vehicles that the minutes are counted for; the commonest one where no vehicle of the shelf can have the complaint. */
 export function commonestLayout(symptom: string): Layout {
-  const [vehicle = ''] = commonestCase(symptom).vehicles;
-  return entryOf('vehicle', vehicle).data.layout;
+  const {
+    vehicles: [vehicle],
+    layout,
+  } = commonestCase(symptom);
+  return vehicle === undefined ? layout : entryOf('vehicle', vehicle).data.layout;
 }
 
 /** Whose minutes they are: "Aldermoor Tarn 1.6 and 4 more of this shelf’s vehicles". */

@@ -5,12 +5,14 @@ import { compile } from '../../../diagnosis/compiled.ts';
 import type { Tree } from '../../../diagnosis/tree.ts';
 import { caseOf } from '../../../library/case.ts';
 import { drivenLayouts } from '../../../library/driven-layouts.ts';
-import { commonestLayout, layoutAllows } from '../../../model/layout.ts';
+import { commonestLayout, type Layout, layoutAllows } from '../../../model/layout.ts';
 import { shelf } from '../../shelf/shelf.ts';
 
 export interface LayoutCase {
   compiled: CompiledModel;
   tree: Tree;
+  /** The first of its layouts. */
+  layout: Layout;
   /** Ids of the vehicles that have it. */
   vehicles: string[];
 }
@@ -37,7 +39,7 @@ export function layoutCasesOf(symptom: string): LayoutCase[] {
     ]);
     const known = cases.get(sign);
     if (known) known.vehicles.push(...vehicles);
-    else cases.set(sign, { compiled: compile(model), tree, vehicles: [...vehicles] });
+    else cases.set(sign, { compiled: compile(model), tree, layout, vehicles: [...vehicles] });
   }
   const list = [...cases.values()];
   made.set(symptom, list);
