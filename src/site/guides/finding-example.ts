@@ -1,6 +1,10 @@
 /** A complaint of this shelf before and after one finding, worked out by the same engine as the walk. */
+import { type CompiledModel, compile } from '../../diagnosis/compiled.ts';
 import { type CauseShare, posterior } from '../../diagnosis/posterior.ts';
+import { caseOf } from '../../library/case.ts';
+import { commonestLayout } from '../../model/layout.ts';
 import { entryOf } from '../shelf/record-pages.ts';
+import { shelf } from '../shelf/shelf.ts';
 import { layoutCasesOf } from '../walk/build/layout-cases.ts';
 
 export interface FindingExample {
@@ -10,14 +14,16 @@ export interface FindingExample {
 }
 
 /**
- * The ranking at the start and after each outcome of a test alone.
- * @throws Error when no vehicle of the shelf has both the complaint and the test
+ * The ranking at the start and after each outcome of a test alone, on a layout of the shelf's vehicles that has the test; where no
+ * vehicle has it, on the commonest that can.
+ * @throws Error when no layout can have both the complaint and the test
  */
 export function findingExample(symptom: string, test: string, most: number): FindingExample[] {
-  const found = layoutCasesOf(symptom).find(({ compiled }) => compiled.testNumber.has(test));
-  if (!found) throw new Error(`No layout of the shelf has the test ${test} under the complaint ${symptom}.`);
+  const compiled =
+    layoutCasesOf(symptom).find((each) => each.compiled.testNumber.has(test))?.compiled ??
+    compiledFor(symptom, test);
   const top = (evidence: { test: string; outcome: string }[]) =>
-    posterior(found.compiled, { evidence }).ranked.slice(0, most);
+    posterior(compiled, { evidence }).ranked.slice(0, most);
   return [
     { ranked: top([]) },
     ...Object.entries(entryOf('test', test).data.outcomes).map(([outcome, { label }]) => ({
@@ -25,4 +31,12 @@ export function findingExample(symptom: string, test: string, most: number): Fin
       ranked: top([{ test, outcome }]),
     })),
   ];
+}
+
+function compiledFor(symptom: string, test: string): CompiledModel {
+  const layout = commonestLayout(shelf.shop.layouts ?? {}, entryOf('test', test).data.layout);
+  const compiled = compile(caseOf(shelf, symptom, layout).model);
+  if (!compiled.testNumber.has(test))
+    throw new Error(`No layout has the test ${test} under the complaint ${symptom}.`);
+  return compiled;
 }
