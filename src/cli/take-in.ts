@@ -4,6 +4,7 @@
  *
  *     npm run take-in ~/Downloads/second-bleed-screw.yaml
  *     npm run take-in job-cards.json other-note.yaml
+ *     npm run take-in finished-jobs.json              into the counts of their years
  *     npm run take-in -- note.yaml --no-branch        onto the branch that is checked out, without a commit
  */
 import { spawnSync } from 'node:child_process';
@@ -13,7 +14,8 @@ import { filesOf, shownName } from '../library/read-shelf.ts';
 import { type HandedIn, type NewNote, takeIn } from '../library/take-in.ts';
 import { Refusal, readArguments, runCommand } from './command.ts';
 
-const USE = 'npm run take-in <note.yaml or job-cards.json> … [-- --no-branch] [--shelf folder]';
+const USE =
+  'npm run take-in <note.yaml, job-cards.json or finished-jobs.json> … [-- --no-branch] [--shelf folder]';
 
 await runCommand(main);
 
@@ -62,18 +64,19 @@ async function readHanded(name: string): Promise<HandedIn> {
   return { name, bytes: await readFile(name) };
 }
 
-/** The files, none of which is there yet; a failure takes back those already written. */
+/** The files, of which only counts may be there yet; a failure takes back what is already written. */
 async function writeAll(shelf: string, notes: readonly NewNote[], branch: string | undefined): Promise<void> {
-  const written: string[] = [];
+  const written: { file: string; before: string | undefined }[] = [];
   try {
-    for (const { path, text } of notes) {
+    for (const { path, text, grows } of notes) {
       const file = join(shelf, path);
+      const before = grows ? await readFile(file, 'utf8') : undefined;
       await mkdir(dirname(file), { recursive: true });
-      await writeFile(file, text, { flag: 'wx' });
-      written.push(file);
+      await writeFile(file, text, { flag: grows ? 'w' : 'wx' });
+      written.push({ file, before });
     }
   } catch (error) {
-    for (const file of written) await rm(file);
+    for (const { file, before } of written) await (before === undefined ? rm(file) : writeFile(file, before));
     const back =
       branch === undefined
         ? ''
@@ -89,7 +92,7 @@ async function openBranch(shelf: string, notes: readonly NewNote[]): Promise<str
     return undefined;
   }
   const [first] = notes;
-  const kind = first?.by === '' ? 'vehicle' : 'note';
+  const kind = first?.path.startsWith('counts/') ? 'count' : first?.by === '' ? 'vehicle' : 'note';
   const stem =
     notes.length === 1 ? `${kind}/${first?.id}` : `${kind}s/${first?.id}-and-${notes.length - 1}-more`;
   for (let number = 1; number < 100; number++) {
@@ -110,7 +113,7 @@ function commit(shelf: string, notes: readonly NewNote[]): void {
       ? `[${first?.id}] ${first?.title}`
       : `${notes.length} notes: ${notes.map(({ id }) => id).join(', ')}`;
   const by = [...new Set(notes.map((each) => each.by).filter((each) => each !== ''))];
-  const body = by.length === 0 ? 'Proposed from the form.' : `Proposed by ${by.join(', ')}.`;
+  const body = by.length === 0 ? 'Proposed from the site.' : `Proposed by ${by.join(', ')}.`;
   const paths = notes.map(({ path }) => path);
   const steps = [
     ['add', '--', ...paths],

@@ -1,4 +1,5 @@
 /** From records to what the diagnosis engine computes with: one complaint on one layout. */
+import { chancesWithCounts, type Weighed, weighedWithCounts } from '../diagnosis/counted.ts';
 import { completeMatrix } from '../diagnosis/likelihood.ts';
 import {
   type Finding,
@@ -11,6 +12,7 @@ import {
 import type { Tree } from '../diagnosis/tree.ts';
 import { weightOf } from '../diagnosis/words.ts';
 import type { Cause } from '../model/cause.ts';
+import { type Counts, NO_COUNTS } from '../model/counts.ts';
 import { type KnownLayout, layoutAllows } from '../model/layout.ts';
 import { PROVEN, RECHECK_OUTCOMES, recheckId, recheckOf } from '../model/recheck.ts';
 import type { Symptom } from '../model/symptom.ts';
@@ -31,9 +33,13 @@ export interface Case {
  * @param known the vehicle's layout; every feature its tree branches on must be in it
  * @throws when a record is missing or contradicts itself (the shelf check reports that first), or a branch is open
  */
-export function caseOf(shelf: Pick<Shelf, 'records'>, symptomId: string, known: KnownLayout): Case {
-  const { records } = shelf;
-  const model = modelOf(records, symptomId, known);
+export function caseOf(
+  shelf: Pick<Shelf, 'records'> & Partial<Pick<Shelf, 'counts'>>,
+  symptomId: string,
+  known: KnownLayout,
+): Case {
+  const { records, counts } = shelf;
+  const model = modelOf(records, symptomId, known, counts);
   const { tree } = need(records.symptom.get(symptomId), `symptom "${symptomId}"`).data;
   return { model, tree: engineTree(records, tree, known, new Set(model.causes.map((cause) => cause.id))) };
 }
@@ -42,11 +48,18 @@ export function caseOf(shelf: Pick<Shelf, 'records'>, symptomId: string, known: 
  * The model of a complaint: the candidate causes this layout can have, and every test of the shelf that can be
  * done on it and tells them apart, or is asked by the complaint's tree.
  * @param known what is known of the vehicle's layout; {} keeps everything any vehicle can have
+ * @param counts what finished jobs came to; the words of the records are weighed with them
  * @throws when a record is missing or contradicts itself: the shelf check reports that first
  */
-export function modelOf(records: Records, symptomId: string, known: KnownLayout): Model {
+export function modelOf(
+  records: Records,
+  symptomId: string,
+  known: KnownLayout,
+  counts: Counts = NO_COUNTS,
+): Model {
   const symptom = need(records.symptom.get(symptomId), `symptom "${symptomId}"`).data;
-  const causes = candidateCauses(records, symptomId, symptom, known);
+  const weighed = weighedWithCounts(byWords(symptom), counts.causes[symptomId] ?? {});
+  const causes = candidateCauses(records, symptomId, symptom, known, weighed.weights);
   const ids = causes.map((cause) => cause.id);
   const asked = testsOf(records, symptom.tree);
   const telling = new Set([...asked, ...causes.flatMap(({ proofs = [] }) => proofs.map(({ test }) => test))]);
@@ -59,10 +72,10 @@ export function modelOf(records: Records, symptomId: string, known: KnownLayout)
   const groups = groupsOf(usable);
   return {
     causes,
-    somethingElse: shareOfSomethingElse(symptom['something-else']),
+    somethingElse: shareOfSomethingElse(weighed.somethingElse),
     passOnMinutes: symptom['pass-on'],
     tests: [
-      ...usable.map(({ id, data }) => modelTest(id, data, ids, groups.get(id))),
+      ...usable.map(({ id, data }) => modelTest(id, data, ids, groups.get(id), counts)),
       ...recheckTests(records, ids),
     ],
     changeOver: USUAL_CHANGE_OVER,
@@ -96,8 +109,9 @@ function candidateCauses(
   symptomId: string,
   symptom: Symptom,
   known: KnownLayout,
+  weights: ReadonlyMap<string, number>,
 ): ModelCause[] {
-  return Object.entries(symptom.causes).flatMap(([id, prior]) => {
+  return Object.keys(symptom.causes).flatMap((id) => {
     const { layout, confirm, 'goes-on': goesOn } = need(records.cause.get(id), `cause "${id}"`).data;
     if (!layoutAllows(layout, known)) return [];
     const test = confirm?.test === undefined ? undefined : records.test.get(confirm.test)?.data;
@@ -106,7 +120,7 @@ function candidateCauses(
     return [
       {
         id,
-        weight: weightOf(prior),
+        weight: need(weights.get(id), `weight of cause "${id}"`),
         proveMinutes: minutes,
         ...(engine && { proveEngine: engine }),
         proofs: proofsOf(confirm),
@@ -122,7 +136,13 @@ function proofsOf(confirm: Cause['confirm']): Finding[] {
   return test === undefined || outcome === undefined ? or : [{ test, outcome }, ...or];
 }
 
-function modelTest(id: string, test: Test, causes: readonly string[], group: string | undefined): ModelTest {
+function modelTest(
+  id: string,
+  test: Test,
+  causes: readonly string[],
+  group: string | undefined,
+  counts: Counts,
+): ModelTest {
   const outcomes = Object.keys(test.outcomes);
   const completed = completeMatrix(outcomes, causes, test.evidence, test.otherwise);
   if (!completed.ok) throw new Error(`The evidence of test "${id}" contradicts itself.`);
@@ -130,12 +150,40 @@ function modelTest(id: string, test: Test, causes: readonly string[], group: str
     id,
     minutes: test.minutes,
     outcomes,
-    likelihood: completed.likelihood,
+    likelihood: withCounted(completed.likelihood, outcomes, causes, (cause) => counts.readings[cause]?.[id]),
     ...(test.engine !== 'any' && { engine: test.engine }),
     ...(test.leaves && { leaves: test.leaves }),
     ...(test.place !== 'bay' && { place: test.place }),
     ...(group !== undefined && { group }),
   };
+}
+
+/** Shares as the words of a complaint say. */
+export function byWords({ causes, 'something-else': somethingElse }: Symptom): Weighed {
+  return {
+    weights: new Map(Object.entries(causes).map(([id, prior]) => [id, weightOf(prior)])),
+    somethingElse: shareOfSomethingElse(somethingElse),
+  };
+}
+
+/** The table with what was counted under some causes; an outcome that the test no longer has counts for nothing. */
+function withCounted(
+  likelihood: readonly (readonly number[])[],
+  outcomes: readonly string[],
+  causes: readonly string[],
+  countsOf: (cause: string) => Readonly<Record<string, number>> | undefined,
+): number[][] {
+  const table = likelihood.map((row) => [...row]);
+  for (const [column, cause] of causes.entries()) {
+    const counts = countsOf(cause);
+    if (counts === undefined) continue;
+    const chances = chancesWithCounts(
+      table.map((row) => row[column] ?? 0),
+      outcomes.map((outcome) => counts[outcome] ?? 0),
+    );
+    for (const [at, row] of table.entries()) row[column] = chances[at] ?? 0;
+  }
+  return table;
 }
 
 /**

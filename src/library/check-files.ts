@@ -1,4 +1,5 @@
 /** Files in, shelf and findings out: everything but the disk. */
+import { addedCounts, type Counts, countsSchema, NO_COUNTS } from '../model/counts.ts';
 import { KIND_NAMES, type Kind } from '../model/kinds.ts';
 import { type Learning, learningSchema, NO_LEARNING } from '../model/learning.ts';
 import { movedSchema } from '../model/record.ts';
@@ -61,6 +62,7 @@ export function checkFiles(
     shop: draft.shop ?? NO_SHOP,
     words: draft.words,
     learning: draft.learning,
+    counts: draft.counts,
     records: draft.records,
     moved: draft.moved.map(({ kind, id, to }) => ({ kind, id, to })),
     guides: [...draft.guides],
@@ -76,7 +78,13 @@ function inShelf(shelfName: string, file: string): string {
   return shelfName === '' ? file : `${shelfName}/${file}`;
 }
 
-const ALL_SCHEMAS = { ...SCHEMAS, shop: shopSchema, words: wordsSchema, learning: learningSchema };
+const ALL_SCHEMAS = {
+  ...SCHEMAS,
+  shop: shopSchema,
+  words: wordsSchema,
+  learning: learningSchema,
+  counts: countsSchema,
+};
 
 /** Stands in while content/shop.yaml cannot be read; a finding then says so. */
 const NO_SHOP: Shop = {
@@ -104,6 +112,7 @@ function draftShelf(
   let shop: Shop | undefined;
   let words = NO_WORDS;
   let learning = NO_LEARNING;
+  let counts = NO_COUNTS;
   for (const source of run.files.values()) {
     const { role, file } = source;
     if (role.is === 'record') ids[role.kind].add(role.id);
@@ -113,7 +122,7 @@ function draftShelf(
     const read = ended ? undefined : readSoundly(run, source, memory);
     if (!read) continue;
     const kind = role.is === 'record' ? role.kind : role.is;
-    const id = role.is === 'record' ? role.id : role.is;
+    const id = role.is === 'record' ? role.id : role.is === 'counts' ? role.year : role.is;
     const hasMoved = role.is === 'record' && isPlainObject(read.value) && 'moved-to' in read.value;
     const schema = hasMoved ? movedSchema : ALL_SCHEMAS[kind];
     const { value, respelled } = inOrdinarySpelling(schema, read.value, scalarsOf(source));
@@ -135,6 +144,7 @@ function draftShelf(
     if (kind === 'shop') shop = parsed.data as Shop;
     else if (kind === 'words') words = parsed.data as Words;
     else if (kind === 'learning') learning = parsed.data as Learning;
+    else if (kind === 'counts') counts = addedCounts(counts, parsed.data as Counts);
     else if (hasMoved) {
       const to = (parsed.data as { 'moved-to': string })['moved-to'];
       moved.push({ kind, id, to, file });
@@ -154,6 +164,7 @@ function draftShelf(
     memory,
     words,
     learning,
+    counts,
     ...own,
     ...(shop && { shop }),
   };

@@ -1,5 +1,6 @@
 /** A vehicle held against the same schema and rules as on the shelf, without the rest of the shelf. */
 
+import { NO_COUNTS } from '../model/counts.ts';
 import { NO_LEARNING } from '../model/learning.ts';
 import { type Vehicle, vehicleSchema } from '../model/vehicle.ts';
 import { vehiclePath } from '../model/vehicle-file.ts';
@@ -120,6 +121,7 @@ function shelfOf(draft: Draft, records: DraftShelf['records']): DraftShelf {
     records,
     words: NO_WORDS,
     learning: NO_LEARNING,
+    counts: NO_COUNTS,
     shopFile: 'shop.yaml',
     wordsFile: 'words.yaml',
     learningFile: 'learning.yaml',

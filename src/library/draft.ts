@@ -1,5 +1,6 @@
 /** The shelf while it is being checked: every file that could be read, right or not. */
 import type { $ZodType } from 'zod/v4/core';
+import type { Counts } from '../model/counts.ts';
 import { KIND_NAMES, type Kind } from '../model/kinds.ts';
 import type { Learning } from '../model/learning.ts';
 import type { Shop } from '../model/shop.ts';
@@ -14,8 +15,8 @@ import type { FoundText } from './strings.ts';
 
 /** One record file that YAML could read. */
 export interface Draft {
-  /** `shop`, `words` and `learning` for the files of these names, which are no records but are checked like them. */
-  kind: Kind | 'shop' | 'words' | 'learning';
+  /** `shop`, `words`, `learning` and `counts` for the files of these names, which are no records but are checked like them. */
+  kind: Kind | 'shop' | 'words' | 'learning' | 'counts';
   id: string;
   file: string;
   /** What stands in the file, in the shelf's spelling, before the schema. */
@@ -38,6 +39,8 @@ export interface DraftShelf {
   shop?: Shop;
   words: Words;
   learning: Learning;
+  /** Of all years together. */
+  counts: Counts;
   /** Where the workshop's own file stands or would stand. */
   shopFile: string;
   /** The same of the search's words. */

@@ -1,6 +1,7 @@
 /** Tables of every field, made from the schemas. */
 import { z } from 'zod';
 import type { $ZodType } from 'zod/v4/core';
+import { countsSchema } from '../model/counts.ts';
 import { KIND_NAMES, KINDS } from '../model/kinds.ts';
 import { learningSchema } from '../model/learning.ts';
 import { SCHEMAS } from '../model/schemas.ts';
@@ -32,6 +33,10 @@ export function fieldTables(): string {
     table('the workshop: content/shop.yaml', rowsOf('the workshop', shopSchema)),
     table('words of the search: content/words.yaml', rowsOf('words of the search', wordsSchema)),
     table('for learning: content/learning.yaml', rowsOf('for learning', learningSchema)),
+    table(
+      'counts of finished jobs: content/counts/<year>.yaml',
+      rowsOf('counts of finished jobs', countsSchema),
+    ),
   ].join('\n');
 }
 

@@ -1,5 +1,6 @@
 /** JSON Schemas for editors, made from the schemas of the model and never written by hand. */
 import { z } from 'zod';
+import { countsSchema } from '../model/counts.ts';
 import { jobCardsSchema } from '../model/job.ts';
 import { KIND_NAMES, KINDS, type Kind } from '../model/kinds.ts';
 import { learningSchema } from '../model/learning.ts';
@@ -13,7 +14,7 @@ import { wordsSchema } from '../model/words.ts';
 const SCHEMA_FOLDER = '.schemas';
 
 /** Path of the schema of a kind of record. */
-export function schemaPath(kind: Kind | 'shop' | 'words' | 'learning' | 'job-cards'): string {
+export function schemaPath(kind: Kind | 'shop' | 'words' | 'learning' | 'counts' | 'job-cards'): string {
   return `${SCHEMA_FOLDER}/${kind}.json`;
 }
 
@@ -28,6 +29,7 @@ export function schemaPatterns(): Record<string, string> {
     [schemaPath('shop'), 'content/shop.yaml'],
     [schemaPath('words'), 'content/words.yaml'],
     [schemaPath('learning'), 'content/learning.yaml'],
+    [schemaPath('counts'), 'content/counts/*.yaml'],
   ]);
 }
 
@@ -52,6 +54,10 @@ export function editorFiles(): Map<string, string> {
   files.set(
     schemaPath('learning'),
     written({ ...DRAFT, title: 'order of the guides and words of the trade', ...jsonSchema(learningSchema) }),
+  );
+  files.set(
+    schemaPath('counts'),
+    written({ ...DRAFT, title: 'counts of finished jobs', ...jsonSchema(countsSchema) }),
   );
   files.set(
     schemaPath('job-cards'),

@@ -1,4 +1,5 @@
 /** The knowledge base, read and checked. */
+import type { Counts } from '../model/counts.ts';
 import type { Kind } from '../model/kinds.ts';
 import type { Learning } from '../model/learning.ts';
 import type { RecordOf } from '../model/schemas.ts';
@@ -22,6 +23,8 @@ export interface Shelf {
   /** The order of the guides, and the words of the trade. */
   learning: Learning;
   records: Records;
+  /** What finished jobs came to, of all years together. */
+  counts: Counts;
   /** Records that were renamed or merged: their address redirects. */
   moved: { kind: Kind; id: string; to: string }[];
   /** Ids of the guides in content/guides/. */

@@ -18,6 +18,7 @@ export type Role =
   | { is: 'shop' }
   | { is: 'words' }
   | { is: 'learning' }
+  | { is: 'counts'; year: string }
   | { is: 'guide'; id: string }
   | { is: 'unexpected' };
 
@@ -60,6 +61,8 @@ function roleOf(path: string): Role {
   const [folder = ''] = parts;
   if (folder === 'guides' && parts.length === 2 && name.endsWith('.mdx'))
     return { is: 'guide', id: name.slice(0, -'.mdx'.length) };
+  const year = /^counts\/(\d{4})\.yaml$/.exec(path)?.[1];
+  if (year !== undefined) return { is: 'counts', year };
   const kind = FOLDER_TO_KIND.get(folder);
   const id = /^(.+)\.ya?ml$/.exec(name)?.[1];
   if (kind === undefined || id === undefined) return { is: 'unexpected' };

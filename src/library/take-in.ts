@@ -1,6 +1,8 @@
 /** Saved note files and job-card exports into files of the shelf. Nothing is written here: what is handed back can be. */
 import { isDeepStrictEqual } from 'node:util';
 import { parse } from 'yaml';
+import { addedCounts, countsPath, countsSchema, NO_COUNTS } from '../model/counts.ts';
+import { type FinishedJob, finishedJobsSchema } from '../model/finished-jobs.ts';
 import { jobCardsSchema } from '../model/job.ts';
 import { LARGEST_EXPORT } from '../model/job-limits.ts';
 import { type Note, noteSchema } from '../model/note.ts';
@@ -8,6 +10,7 @@ import { notePath, noteText } from '../model/note-file.ts';
 import { ID_FORM } from '../model/scalars.ts';
 import { vehiclePath } from '../model/vehicle-file.ts';
 import { checkFiles } from './check-files.ts';
+import { countJobs, countsText } from './count-jobs.ts';
 import { formatYaml } from './format-yaml.ts';
 import { inOrdinarySpelling } from './ordinary-spelling.ts';
 import { reportText } from './report/text.ts';
@@ -24,12 +27,14 @@ export interface HandedIn {
   bytes: Uint8Array;
 }
 
-/** A note, or a vehicle. */
+/** A note, a vehicle, or a year's counts. */
 export interface NewNote {
   id: string;
   title: string;
-  /** Initials; '' for a vehicle. */
+  /** Initials; '' for what is no note. */
   by: string;
+  /** The file is there, and is written anew with what has been added. */
+  grows?: true;
   /** From the shelf's folder: notes/2026/second-screw.yaml. */
   path: string;
   text: string;
@@ -49,17 +54,23 @@ export interface TakenIn {
  */
 export function takeIn(shelfName: string, shelf: readonly RawFile[], handed: readonly HandedIn[]): TakenIn {
   const result: TakenIn = { notes: [], refused: [], known: [] };
+  const jobs: FinishedJob[] = [];
   for (const file of handed) {
     for (const candidate of candidatesIn(file)) {
       if ('why' in candidate) result.refused.push(candidate);
+      else if ('jobs' in candidate) jobs.push(...candidate.jobs);
       else place(candidate, file.name, shelf, result);
     }
   }
+  if (jobs.length > 0) placeCounts(jobs, shelfName, shelf, result);
   judge(shelfName, shelf, result);
   return result;
 }
 
-type Candidate = { id: string; text: string } | { name: string; why: string };
+type Candidate =
+  | { id: string; text: string }
+  | { jobs: readonly FinishedJob[] }
+  | { name: string; why: string };
 
 function candidatesIn({ name, bytes }: HandedIn): Candidate[] {
   const refuse = (why: string): Candidate[] => [{ name, why }];
@@ -101,6 +112,8 @@ function notesOfExport(name: string, text: string): Candidate[] {
   } catch {
     return [{ name, why: 'It is cut short or changed: this is not JSON. Export the job cards again.' }];
   }
+  const finished = finishedJobsSchema.safeParse(data);
+  if (finished.success) return [{ jobs: finished.data.jobs }];
   const parsed = jobCardsSchema.safeParse(data);
   if (!parsed.success) {
     const { path, message } = parsed.error.issues[0] ?? { path: [], message: '' };
@@ -119,6 +132,36 @@ function notesOfExport(name: string, text: string): Candidate[] {
       },
     ];
   return parsed.data.notes.map(({ id, note }) => ({ id, text: noteText(note) }));
+}
+
+/** Finished jobs go into the counts of their years; the whole shelf says which are counted already. */
+function placeCounts(
+  jobs: readonly FinishedJob[],
+  shelfName: string,
+  shelf: readonly RawFile[],
+  result: TakenIn,
+): void {
+  const own = checkFiles(shelfName, shelf).shelf;
+  const { years, counted, known, strange } = countJobs(jobs, own, own.counts.counted);
+  if (strange > 0)
+    result.refused.push({
+      name: `${strange} of ${jobs.length} finished jobs`,
+      why: 'They name a complaint or a cause that this shelf does not have: they come from another one.',
+    });
+  for (const [year, added] of years) {
+    const path = countsPath(year);
+    const there = shelf.find((file) => file.path === path);
+    const before = there && countsSchema.safeParse(parse(textOf(there.bytes) ?? '', { maxAliasCount: 0 }));
+    if (before && !before.success) {
+      result.refused.push({ name: path, why: 'It cannot be read. Mend it first: npm run check' });
+      continue;
+    }
+    const text = countsText(addedCounts(before?.data ?? NO_COUNTS, added));
+    const title = `${counted} finished jobs counted${known > 0 ? `, ${known} were in it already` : ''}`;
+    result.notes.push({ id: `counts-${year}`, title, by: '', path, text, ...(there && { grows: true }) });
+  }
+  if (years.size === 0 && strange === 0)
+    result.known.push({ name: `${known} finished jobs`, path: 'counts' });
 }
 
 /** Where a note belongs, if it may come in at all. */
@@ -214,7 +257,8 @@ function readNote(text: string): Pick<Note, 'title' | 'by' | 'date' | 'status'> 
 function judge(shelfName: string, shelf: readonly RawFile[], result: TakenIn): void {
   const added = result.notes.map(({ path, text }) => ({ path, bytes: new TextEncoder().encode(text) }));
   if (added.length === 0) return;
-  const { findings } = checkFiles(shelfName, [...shelf, ...added]);
+  const before = shelf.filter(({ path }) => !added.some((other) => other.path === path));
+  const { findings } = checkFiles(shelfName, [...before, ...added]);
   for (const { path } of result.notes) {
     const file = shelfName === '' ? path : `${shelfName}/${path}`;
     const own = findings.filter(({ place, level }) => place.file === file && level === 'error');

@@ -1,7 +1,9 @@
 /** JSON Schema of the whole shelf as one file, made from the schemas of the model. */
 import { z } from 'zod';
+import { countsSchema } from '../model/counts.ts';
 import { KIND_NAMES, KINDS, type Kind } from '../model/kinds.ts';
 import { LAYOUT } from '../model/layout.ts';
+import { learningSchema } from '../model/learning.ts';
 import type { SchemaMeta } from '../model/scalars.ts';
 import { SCHEMAS } from '../model/schemas.ts';
 import { shopSchema } from '../model/shop.ts';
@@ -54,6 +56,8 @@ export function wholeShelfSchema({ open }: { open: boolean }): Json {
       },
       guides: { type: 'array', items: closed({ id: { type: 'string' }, address: { type: 'string' } }) },
       words: made(wordsSchema),
+      learning: made(learningSchema),
+      counts: made(countsSchema),
     }),
     $defs: {
       quantity: { ...QUANTITY, description: 'A value or a range: as written, and in SI.' },

@@ -40,6 +40,8 @@ export interface WholeShelf {
   moved: { kind: Kind; id: string; to: string }[];
   guides: { id: string; address: string }[];
   words: Plain;
+  learning: Plain;
+  counts: Plain;
 }
 
 /**
@@ -67,6 +69,8 @@ export function wholeShelf(
     moved: shelf.moved,
     guides: shelf.guides.map((id) => ({ id, address: `guides/${id}.html` })),
     words: plain(shelf.words),
+    learning: plain(shelf.learning),
+    counts: plain(shelf.counts),
   };
 }
 

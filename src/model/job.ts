@@ -16,6 +16,8 @@ const answerSchema = z.strictObject({
   key: words(120).describe('What was asked, as the walk’s address has it.'),
   asked: words(400).describe('The question in words.'),
   answer: words(400).describe('The answer in words.'),
+  // Cards from before this field lack it; the counter's questions have none.
+  outcome: idSchema.optional().describe('The outcome of the test, where the question was one.'),
 });
 
 /** Whether an entry stands on the customer's page; without it the entry's kind decides. */

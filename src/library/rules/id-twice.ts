@@ -8,7 +8,7 @@ export const idTwice: ShelfRule = {
   check: ({ drafts }) => {
     const first = new Map<string, string>();
     return drafts.flatMap(({ kind, id, file }) => {
-      if (kind === 'shop' || kind === 'words' || kind === 'learning') return [];
+      if (kind === 'shop' || kind === 'words' || kind === 'learning' || kind === 'counts') return [];
       const key = `${kind}/${id}`;
       const other = first.get(key);
       first.set(key, other ?? file);

@@ -12,6 +12,7 @@ import { claimWithoutWay } from './claim-without-way.ts';
 import { codeAndSymptomApart } from './code-and-symptom-apart.ts';
 import { complaintNotRecognised } from './complaint-not-recognised.ts';
 import { correctedFigure } from './corrected-figure.ts';
+import { countsContradictWord } from './counts-contradict-word.ts';
 import { dearerThanBestFound } from './dearer-than-best-found.ts';
 import { duplicateKey } from './duplicate-key.ts';
 import { emptyFile } from './empty-file.ts';
@@ -127,6 +128,7 @@ export const RULES: readonly Rule[] = [
   torqueImpossible,
   figuresContradict,
   correctedFigure,
+  countsContradictWord,
   unknownOutcome,
   scaleNotTiled,
   evidenceContradictsItself,

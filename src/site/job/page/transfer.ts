@@ -1,4 +1,5 @@
 /** Job cards as a file, and back. */
+import { finishedJobs } from '../../../model/finished-jobs.ts';
 import { type Job, type JobCards, jobCardsSchema } from '../../../model/job.ts';
 import { isNote } from '../../../model/note.ts';
 import { idFromTitle } from '../../../model/note-file.ts';
@@ -27,6 +28,13 @@ export function exported(
     ...(pictures.length > 0 && { pictures: [...pictures] }),
   };
   return `${JSON.stringify(cards, null, 2)}\n`;
+}
+
+/** Finished jobs for the counts, without anything of the customer; undefined when none can be counted. */
+export function finishedForCounts(jobs: readonly Job[]): { text: string; count: number } | undefined {
+  const finished = finishedJobs(jobs);
+  const count = finished.jobs.length;
+  return count === 0 ? undefined : { text: `${JSON.stringify(finished, null, 2)}\n`, count };
 }
 
 /** Cards from a file, checked whole: all of them, or a sentence that says why none. */

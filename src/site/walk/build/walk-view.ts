@@ -48,7 +48,10 @@ export function walkViewOf(symptomId: string): WalkView {
     const { test, or = [] } = entryOf('cause', id).data.confirm ?? {};
     return [...(test === undefined ? [] : [test]), ...or.map((other) => other.test)];
   });
-  const model = pageModel(modelOf(shelf.records, symptomId, {}), new Set([...inTree, ...proofs]));
+  const model = pageModel(
+    modelOf(shelf.records, symptomId, {}, shelf.counts),
+    new Set([...inTree, ...proofs]),
+  );
   const askable = model.tests.filter(({ isRecheck }) => !isRecheck).map(({ id }) => id);
   const tests = [...new Set([...askable, ...inTree])];
   const causes = model.causes.map((cause) => cause.id);

@@ -27,8 +27,15 @@ export async function handOver(
       answer: [words.answer(key, value), reading, value === OTHER ? other.words(key) : undefined]
         .filter((part) => part !== undefined)
         .join(': '),
+      // Of a test it is the outcome; a layout's value may have spaces and is none.
+      ...(value !== OTHER && isOutcome(key, value) && { outcome: value }),
     })),
     ...(proven !== undefined && { proven: { id: proven, title: words.cause(proven) } }),
   });
   return line ?? element('p', { class: 'note-line', role: 'status' }, unfetched('The job card'));
+}
+
+/** Names of tests and outcomes are ids; those of a layout's features and values are not. */
+function isOutcome(key: string, value: string): boolean {
+  return [key, value].every((each) => /^[a-z0-9-]+$/.test(each));
 }

@@ -1,0 +1,60 @@
+/** content/counts/<year>.yaml: what the shop's finished jobs came to, counted. Nothing of a customer, a plate or a day is in it. */
+import { z } from 'zod';
+import { idSchema, reference } from './scalars.ts';
+
+const countSchema = z.int().min(1).max(100_000);
+
+export const countsSchema = z.strictObject({
+  invented: z.literal(true).optional().describe('true for counts that nobody counted.'),
+  counted: z
+    .array(idSchema)
+    .describe('Random names of the cards that are in it, so that no job is counted twice.')
+    .meta({ empty: true }),
+  causes: z
+    .record(reference('symptom'), z.record(reference('cause'), countSchema))
+    .describe('By complaint: how often each cause was the proven one.')
+    .meta({ empty: true }),
+  readings: z
+    .record(reference('cause'), z.record(reference('test'), z.record(idSchema, countSchema)))
+    .describe(
+      'By proven cause: how often each outcome of a test was seen on such a car. The tests that prove the cause are not in it: they showed it by definition.',
+    )
+    .meta({ empty: true }),
+});
+
+export type Counts = z.infer<typeof countsSchema>;
+
+/** Nothing counted yet. */
+export const NO_COUNTS: Counts = { counted: [], causes: {}, readings: {} };
+
+/** Counts of several years, or of a year and a new lot, together. */
+export function addedCounts(one: Counts, other: Counts): Counts {
+  return {
+    ...((one.invented ?? other.invented) && { invented: true }),
+    counted: [...one.counted, ...other.counted],
+    causes: addedTables(one.causes, other.causes, addedNumbers),
+    readings: addedTables(one.readings, other.readings, (a, b) => addedTables(a, b, addedNumbers)),
+  };
+}
+
+type Table<T> = Record<string, T>;
+
+function addedTables<T extends object>(one: Table<T>, other: Table<T>, add: (a: T, b: T) => T): Table<T> {
+  const all = new Map(Object.entries(one));
+  for (const [name, value] of Object.entries(other)) {
+    const before = all.get(name);
+    all.set(name, before === undefined ? value : add(before, value));
+  }
+  return Object.fromEntries(all);
+}
+
+function addedNumbers(one: Table<number>, other: Table<number>): Table<number> {
+  const all = new Map(Object.entries(one));
+  for (const [name, value] of Object.entries(other)) all.set(name, (all.get(name) ?? 0) + value);
+  return Object.fromEntries(all);
+}
+
+/** Path of a year's counts, from the shelf's folder. */
+export function countsPath(year: string): string {
+  return `counts/${year}.yaml`;
+}
