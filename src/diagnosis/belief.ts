@@ -34,7 +34,7 @@ export interface Belief {
  * The one belief that the walk, its lists, its ends and the job card read.
  *
  * A cause is proven when its share reaches `PROVEN_FROM`, one of its proofs has come out for it, and its recheck, where it has
- * one, was answered or could not change anything. A proven consequence is set aside, and the belief goes on to what made it.
+ * one, came out for it or could not change anything. A proven consequence is set aside, and the belief goes on to what made it.
  */
 export function beliefOf(compiled: CompiledModel, situation: Situation): Belief {
   return believe(compiled, resolve(compiled, situation));
@@ -57,7 +57,7 @@ export function believe(compiled: CompiledModel, situation: ResolvedSituation): 
       missingProof = { cause: nameOf(compiled, top), test: item(compiled.tests, next).id };
       break;
     }
-    if (!isSeen) break;
+    if (!isSeen || isRecheckAgainst(compiled, situation.findings, top)) break;
     if (item(compiled.model.causes, top).consequence !== true) {
       proven = nameOf(compiled, top);
       break;
@@ -94,6 +94,21 @@ export function nextProof(
   );
   const next = isAnswered ? undefined : proofs.map(numberOf).find(isOpen);
   return next ?? (isOpen(ownRecheck) ? ownRecheck : undefined);
+}
+
+/** Whether the recheck of a cause has come out otherwise: who has seen that is not told that the cause is proven. */
+function isRecheckAgainst(
+  compiled: CompiledModel,
+  findings: readonly NumberedFinding[],
+  cause: number,
+): boolean {
+  const { recheck } = item(compiled.model.causes, cause);
+  if (recheck === undefined) return false;
+  const number = compiled.testNumber.get(recheck.test);
+  return findings.some(
+    ({ test, outcome }) =>
+      test === number && item(compiled.tests, test).outcomes[outcome] !== recheck.outcome,
+  );
 }
 
 /** Whether one of the proofs of a cause, or its recheck, has come out for it. */
