@@ -3,9 +3,11 @@ import type { CalculatorId } from '../model/calculator-ids.ts';
 import { benchTestCalculator } from './bench-test.ts';
 import { boilMarginCalculator } from './boil-margin.ts';
 import { compression } from './compression.ts';
+import { coolingTimeCalculator } from './cooling-time.ts';
 import { correctMixtureCalculator } from './correct-mixture.ts';
 import type { Calculator } from './declaration.ts';
 import { estimate } from './estimate.ts';
+import { fanStage } from './fan-stage.ts';
 import { fillAccount } from './fill-account.ts';
 import { heatBalance } from './heat-balance.ts';
 import { level } from './level.ts';
@@ -13,6 +15,7 @@ import { lossRate } from './loss-rate.ts';
 import { mixture } from './mixture.ts';
 import { pressureDecay } from './pressure-decay.ts';
 import { sensor } from './sensor.ts';
+import { sensorVolts } from './sensor-volts.ts';
 import { torque } from './torque.ts';
 import { vacuumFill } from './vacuum-fill.ts';
 import { voltageDropCalculator } from './voltage-drop.ts';
@@ -25,12 +28,15 @@ export const CALCULATORS: readonly Calculator[] = [
   level,
   lossRate,
   boilMarginCalculator,
+  coolingTimeCalculator,
   pressureDecay,
   compression,
   benchTestCalculator,
   sensor,
+  sensorVolts,
   heatBalance,
   voltageDropCalculator,
+  fanStage,
   torque,
   estimate,
 ];

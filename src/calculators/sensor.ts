@@ -11,48 +11,11 @@ import {
 } from '../physics/hose-wall.ts';
 import { BARE_ALUMINIUM, infraredReading } from '../physics/infrared.ts';
 import { OutOfRange } from '../physics/out-of-range.ts';
-import {
-  curveFromTable,
-  curveThroughThree,
-  SENSOR_AGREES,
-  type SensorCurve,
-  type SensorPoint,
-} from '../physics/thermistor.ts';
+import { SENSOR_AGREES, type SensorCurve, type SensorPoint } from '../physics/thermistor.ts';
 import { fromCelsius, type Kelvin, kelvin, ohm, toCelsius } from '../physics/units.ts';
-import type {
-  Answer,
-  AnswerFigure,
-  Calculator,
-  Picture,
-  QuantityInput,
-  Refusal,
-  Shower,
-  Values,
-} from './declaration.ts';
+import type { Answer, AnswerFigure, Calculator, Picture, Refusal, Shower, Values } from './declaration.ts';
+import { CURVE_INPUTS, curveOf, curveThrough, pointsOf } from './sensor-curve.ts';
 import { judgeReadings, ohms, type Reading } from './sensor-verdict.ts';
-
-/** A common fluid sensor of 2.5 kΩ at 20 °C: a component maker's sheet, from memory. °C and ohm. */
-const COMMON_CURVE: readonly (readonly [celsius: number, ohm: number])[] = [
-  [-40, 45313],
-  [-30, 26114],
-  [-20, 15462],
-  [-10, 9397],
-  [0, 5896],
-  [10, 3792],
-  [20, 2500],
-  [25, 2057],
-  [30, 1707],
-  [40, 1175],
-  [50, 834],
-  [60, 596],
-  [70, 436],
-  [80, 323],
-  [90, 243],
-  [100, 187],
-  [110, 144],
-  [120, 113],
-  [130, 89],
-];
 
 const SURFACES = {
   hose: 'rubber hose, matt paint or paper tape',
@@ -62,38 +25,6 @@ const SURFACES = {
 
 /** No coolant sensor has more, even in deep frost, Ω. */
 const MOST_OHMS = 10e6;
-
-function pointTemperature(name: string, value: string): QuantityInput {
-  return {
-    kind: 'quantity',
-    name,
-    label: 'Temperature of the point',
-    dimension: 'temperature',
-    unit: '°C',
-    default: value,
-    limits: ['-40 °C', '150 °C'],
-    when: { curve: ['points'] },
-  };
-}
-
-function pointResistance(
-  name: string,
-  label: string,
-  value: string,
-  path: 'sensor.at-20' | 'sensor.at-80' | 'sensor.at-100',
-): QuantityInput[] {
-  const common = {
-    kind: 'quantity',
-    dimension: 'resistance',
-    unit: 'Ω',
-    default: value,
-    limits: ['1 Ω', '1000 kΩ'],
-  } as const;
-  return [
-    { ...common, name: `r-${name}`, label, figure: { path, end: 'middle' }, when: { curve: ['usual'] } },
-    { ...common, name: `own-r-${name}`, label: 'Resistance there', when: { curve: ['points'] } },
-  ];
-}
 
 export const sensor: Calculator = {
   id: 'sensor',
@@ -109,23 +40,7 @@ export const sensor: Calculator = {
     'infrared reading',
   ],
   inputs: [
-    {
-      kind: 'choice',
-      name: 'curve',
-      label: 'The sensor is known by',
-      default: 'usual',
-      options: [
-        { value: 'usual', label: 'its resistance at 20, 80 and 100 °C' },
-        { value: 'points', label: 'three points of another table' },
-        { value: 'common', label: 'nothing: take the common 2.5 kΩ curve' },
-      ],
-    },
-    ...pointResistance('20', 'At 20 °C', '2500 Ω', 'sensor.at-20'),
-    ...pointResistance('80', 'At 80 °C', '323 Ω', 'sensor.at-80'),
-    ...pointResistance('100', 'At 100 °C', '187 Ω', 'sensor.at-100'),
-    pointTemperature('t-20', '0 °C'),
-    pointTemperature('t-80', '40 °C'),
-    pointTemperature('t-100', '90 °C'),
+    ...CURVE_INPUTS,
     {
       kind: 'quantity',
       name: 'resistance',
@@ -195,9 +110,9 @@ export const sensor: Calculator = {
   },
   method: {
     formula:
-      '1/T = A + B ln R + C (ln R)³ through three points; between neighbours of a table straight in ln R over 1/T',
+      '1/T = A + B ln R + C (ln R)³ through three points; R = R₀ exp(B (1/T − 1/T₀)) through two or by B; between neighbours of a table straight in ln R over 1/T',
     sources: [
-      'Steinhart and Hart, Deep-Sea Research 15 (1968) 497',
+      'Steinhart and Hart, Deep-Sea Research 15 (1968) 497; IEC 60539-1 for two points and for B',
       'held against the sheets of Bosch Motorsport (10 kΩ and 15 kΩ) and a Fronius service table',
       'common 2.5 kΩ curve: a component maker’s sheet, from memory',
       'infrared: balance of radiation, emissivities from handbooks, from memory',
@@ -205,74 +120,9 @@ export const sensor: Calculator = {
     ],
     valid: 'sensors whose resistance falls as they warm; 60 K beyond the outer points at most',
     error:
-      'within 0.3 K of the published tables between the outer points, 0.9 K when carried on beyond, and what the table is rounded to; a sensor itself is made to 1 to 2 K, infrared reads to 2 K',
+      'within 0.3 K of the published tables between the outer points, 0.9 K when carried on beyond; by two points or by B within 1.6 K from 0 to 100 °C; and what the table is rounded to; a sensor itself is made to 1 to 2 K, infrared reads to 2 K',
   },
 };
-
-/** A point of the table, its field, and half a unit of its last digit. */
-interface TypedPoint extends SensorPoint {
-  field: string;
-  /** Ohm. */
-  rounding: number;
-}
-
-/** The three points, the coldest first; undefined for the common curve. */
-function pointsOf(values: Values): TypedPoint[] | undefined {
-  if (values.choice('curve') === 'common') return undefined;
-  const own = values.choice('curve') === 'points';
-  return ['20', '80', '100']
-    .map((name): TypedPoint => {
-      const field = own ? `own-r-${name}` : `r-${name}`;
-      return {
-        temperature: own ? kelvin(values.number(`t-${name}`)) : fromCelsius(Number(name)),
-        resistance: ohm(values.number(field)),
-        rounding: values.rounding(field),
-        field,
-      };
-    })
-    .toSorted((a, b) => a.temperature - b.temperature);
-}
-
-function curveOf(values: Values, show: Shower): SensorCurve | Refusal {
-  if (values.choice('curve') === 'common')
-    return curveFromTable(
-      COMMON_CURVE.map(([celsius, value]) => ({ temperature: fromCelsius(celsius), resistance: ohm(value) })),
-    );
-  const [cold, middle, hot] = pointsOf(values) ?? [];
-  if (!cold || !middle || !hot) throw new Error('Three points are declared');
-  for (const [before, after] of [
-    [cold, middle],
-    [middle, hot],
-  ] as const) {
-    if (after.temperature - before.temperature < 5)
-      return {
-        refused: {
-          name: after.field,
-          message: `The three points must lie at least ${show.difference(5)} apart. Take others from the table.`,
-        },
-      };
-    if (after.resistance > before.resistance * 0.999)
-      return {
-        refused: {
-          name: after.field,
-          message:
-            'The resistance must fall as it warms. Look at the table again: Ω and kΩ are easily mixed.',
-        },
-      };
-  }
-  try {
-    return curveThroughThree([cold, middle, hot]);
-  } catch (fault) {
-    if (!(fault instanceof OutOfRange)) throw fault;
-    return {
-      refused: {
-        name: middle.field,
-        message:
-          'The three points bend as no sensor does. Look at the table again: one of the three is misread.',
-      },
-    };
-  }
-}
 
 function temperatures(values: Values, curve: SensorCurve, show: Shower): Reading | Refusal {
   const resistance = values.optional('resistance');
@@ -290,8 +140,8 @@ function temperatures(values: Values, curve: SensorCurve, show: Shower): Reading
   if (highest > MOST_OHMS)
     return {
       refused: {
-        name: 't-20',
-        message: 'These three points make no sensor’s curve. Check each temperature and its resistance.',
+        name: values.choice('curve') === 'b' ? 'r-25' : values.choice('curve') === 'two' ? 'r-one' : 't-20',
+        message: 'No sensor has such a curve. Check each temperature and its resistance.',
       },
     };
   if (resistance !== undefined) {
@@ -347,8 +197,7 @@ function roundingOf(values: Values, resistance: number, at: Kelvin): number {
 /** As the curve through three points reads a resistance; where they make none, as before. */
 function temperatureOn(points: readonly SensorPoint[], resistance: number, before: Kelvin): Kelvin {
   try {
-    const [one, two, three] = points;
-    return one && two && three ? curveThroughThree([one, two, three]).temperatureAt(ohm(resistance)) : before;
+    return curveThrough(points).temperatureAt(ohm(resistance));
   } catch (fault) {
     if (!(fault instanceof OutOfRange)) throw fault;
     return before;

@@ -44,6 +44,7 @@ describe('the catalogue', () => {
       'reader-text',
       'reader-units',
       'say-out-of-range',
+      'sensor-curve',
       'sensor-verdict',
       'wire-gauge',
       'work-out',

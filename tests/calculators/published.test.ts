@@ -10,6 +10,7 @@ import { level } from '../../src/calculators/level.ts';
 import { mixture } from '../../src/calculators/mixture.ts';
 import { pressureDecay } from '../../src/calculators/pressure-decay.ts';
 import { sensor } from '../../src/calculators/sensor.ts';
+import { sensorVolts } from '../../src/calculators/sensor-volts.ts';
 import { torque } from '../../src/calculators/torque.ts';
 import { voltageDropCalculator } from '../../src/calculators/voltage-drop.ts';
 import { answerOf, figureOf } from './ask.ts';
@@ -97,6 +98,33 @@ describe('sensor', () => {
   ])('%s Ω is %d °C', (resistance, celsius) => {
     const answer = answerOf(sensor, { ...table, resistance: `${resistance} Ω`, scan: '', infrared: '' });
     expect(figureOf(answer, 'By resistance')).toBe(celsius);
+  });
+});
+
+describe('sensor volts', () => {
+  // The same sheet; its resistances behind 2.2 kΩ on 5 V by Ohm's law: 12,136, 2,182 and 946.6 Ω.
+  it.each([
+    ['4.233', 20],
+    ['2.490', 70],
+    ['1.504', 100],
+  ])('%s V are %d °C', (volts, celsius) => {
+    const circuit = {
+      curve: 'points',
+      't-20': '0',
+      't-80': '50',
+      't-100': '100',
+      supply: '5 V',
+      pull: '2.2 kΩ',
+    };
+    const points = { 'own-r-20': '27936', 'own-r-80': '4103', 'own-r-100': '946.6' };
+    expect(figureOf(answerOf(sensorVolts, { ...circuit, ...points, volts }), 'By the volts')).toBe(celsius);
+  });
+
+  // By B from the sheet's 10 kΩ at 25 °C and 946.6 Ω at 100 °C (3,497 K): within the stated 1.6 K at 50 °C, printed 4,103 Ω.
+  it('by B is within the stated error of the sheet', () => {
+    const byB = { curve: 'b', 'r-25': '10 kΩ', b: '3497 K', scan: '', infrared: '' };
+    const shown = figureOf(answerOf(sensor, { ...byB, resistance: '4103 Ω' }), 'By resistance');
+    expect(Math.abs(shown - 50)).toBeLessThanOrEqual(1.6);
   });
 });
 

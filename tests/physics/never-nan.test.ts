@@ -12,9 +12,11 @@ import {
 } from '../../src/physics/boiling.ts';
 import { PROPERTY_CLASSES } from '../../src/physics/bolt.ts';
 import { cableResistance, copperFactor, voltageDrop, wireGaugeArea } from '../../src/physics/cable.ts';
+import { coolingTime, coolingTimeSeen } from '../../src/physics/cooling-time.ts';
 import { correctMixture, fillAfterDrain } from '../../src/physics/correct-mixture.ts';
 import { compressionSpread, leakDownSpread } from '../../src/physics/cylinder-spread.ts';
 import { expansion, levelAboveColdMark, roomWhenHot, volumeRatio } from '../../src/physics/expansion.ts';
+import { fanBehindResistor, fanOnDuty, fanOnVolts } from '../../src/physics/fan-stage.ts';
 import { accountForFill } from '../../src/physics/fill-account.ts';
 import { flushesToBelow, oldCoolantLeft } from '../../src/physics/flushing.ts';
 import {
@@ -38,7 +40,7 @@ import {
   strengthForIndex,
   strengthReadOnScaleOf,
 } from '../../src/physics/refractive-index.ts';
-import { sensorVoltage } from '../../src/physics/sensor-circuit.ts';
+import { pullUpFrom, resistanceForVolts, sensorVoltage } from '../../src/physics/sensor-circuit.ts';
 import { toMassFraction, toVolumeFraction } from '../../src/physics/strength.ts';
 import { strippingLoad } from '../../src/physics/stripping.ts';
 import { bValue, curveFromB, curveFromTable, curveThroughThree } from '../../src/physics/thermistor.ts';
@@ -116,6 +118,8 @@ const spot = fc.record({ emissivity: near(0.05, 1), set: near(0.1, 1), surroundi
 const between = fc.record({ hot: kelvins, cold: kelvins });
 const flow = near(0, 1 / 60);
 const pullUp = fc.record({ supply: near(1, 30), resistance });
+
+const fanMotor = fc.record({ rated: near(5, 30), current: near(0.5, 150) });
 
 /** A function with what to feed it, as one thing that can be called with anything. */
 function fed<Values extends unknown[]>(
@@ -221,6 +225,19 @@ const calls: Readonly<Record<string, fc.Arbitrary<() => unknown>>> = {
     return [curve.resistanceAt(t), curve.temperatureAt(r)];
   }),
   bValue: fed([sensorPoint, sensorPoint], bValue),
+  resistanceForVolts: fed([pullUp, near(0, 6)], resistanceForVolts),
+  pullUpFrom: fed([near(1, 30), resistance, near(0, 6)], pullUpFrom),
+  fanOnVolts: fed([fanMotor, near(0, 20)], (motor, volts) => fanOnVolts(motor, volts)),
+  fanBehindResistor: fed([fanMotor, near(5, 30), near(0, 10)], (motor, supply, resistor) =>
+    fanBehindResistor(motor, supply, resistor),
+  ),
+  fanOnDuty: fed([fanMotor, near(5, 30), near(0, 1)], (motor, supply, duty) =>
+    fanOnDuty(motor, supply, duty),
+  ),
+  coolingTime: fed([volume, kelvins, kelvins, near(240, 330)], (capacity, from, to, outside) =>
+    coolingTime(capacity, 'bonnet open', from, to, outside),
+  ),
+  coolingTimeSeen: fed([kelvins, kelvins, near(100, 2e4), kelvins, near(240, 330)], coolingTimeSeen),
   sensorVoltage: fed([pullUp, resistance], sensorVoltage),
   cableResistance: fed([near(0, 100), near(1e-7, 2e-4), kelvins], cableResistance),
   copperFactor: fed([kelvins], copperFactor),

@@ -3,12 +3,15 @@ import { readFileSync } from 'node:fs';
 import { expect, test } from 'vitest';
 import { CALCULATOR_LIMITS } from '../../src/library/calculator-limits.ts';
 import { FIGURES } from '../../src/model/figures.ts';
+import { COOL_ENOUGH } from '../../src/physics/cooling-time.ts';
 import { EVEN_BELOW, LOW_FROM } from '../../src/physics/cylinder-spread.ts';
+import { CURRENT_RIGHT_WITHIN, CURRENT_WRONG_FROM, STARVED_FROM } from '../../src/physics/fan-stage.ts';
 import { EVEN_WITHIN, NEVER_NOTHING, NOT_STARTED_ABOVE_EVEN } from '../../src/physics/fill-account.ts';
 import { USUAL_DIFFERENCE } from '../../src/physics/heat-balance.ts';
 import { DROP_LIMITS } from '../../src/physics/joint.ts';
 import { LOSS_FROM, NO_LOSS_BELOW, WATCHED } from '../../src/physics/loss-rate.ts';
 import { HOLDS_WITHIN, LEAKS_FROM, NO_CAP_HOLDS } from '../../src/physics/pressure-decay.ts';
+import { toCelsius } from '../../src/physics/units.ts';
 import { litresForCustomer } from '../../src/site/job/page/litres.ts';
 
 const record = (path: string) => readFileSync(`content/${path}.yaml`, 'utf8');
@@ -21,6 +24,10 @@ test.each([
   ['tests/compression-test', 'One alone is', `${LOW_FROM * 100} % or more`],
   ['tests/leak-down', 'Under', `${EVEN_BELOW * 100} % on every cylinder`],
   ['tests/leak-down', 'reading:', `${LOW_FROM * 100} % or more on one cylinder`],
+  ['tests/fan-current', 'to:', `"${1 + CURRENT_RIGHT_WITHIN} × {fan.current}"`],
+  ['tests/fan-current', 'from:', `"${1 + CURRENT_WRONG_FROM} × {fan.current}"`],
+  ['tests/fan-current', 'more than', `${STARVED_FROM} V missing at its plug`],
+  ['procedures/cool-down-and-open', 'coolant below', `${toCelsius(COOL_ENOUGH)} °C`],
   ['tests/level-log', 'Less than', `${NO_LOSS_BELOW * 1e3} l missing`],
   ['tests/level-log', 'reading:', `${LOSS_FROM * 1e3} l or more missing`],
   ['tests/level-log', 'Missing from the line after', `${WATCHED.distance / 1e3} to 500 km`],

@@ -2,8 +2,10 @@ import type { CalculatorId } from '../../../src/model/calculator-ids.ts';
 import { jobs as benchTest } from './bench-test.ts';
 import { jobs as boilMargin } from './boil-margin.ts';
 import { jobs as compression } from './compression.ts';
+import { jobs as coolingTime } from './cooling-time.ts';
 import { jobs as correctMixture } from './correct-mixture.ts';
 import { jobs as estimate } from './estimate.ts';
+import { jobs as fanStage } from './fan-stage.ts';
 import { jobs as fillAccount } from './fill-account.ts';
 import { jobs as heatBalance } from './heat-balance.ts';
 import type { Job } from './job.ts';
@@ -12,6 +14,7 @@ import { jobs as lossRate } from './loss-rate.ts';
 import { jobs as mixture } from './mixture.ts';
 import { jobs as pressureDecay } from './pressure-decay.ts';
 import { jobs as sensor } from './sensor.ts';
+import { jobs as sensorVolts } from './sensor-volts.ts';
 import { jobs as torque } from './torque.ts';
 import { jobs as vacuumFill } from './vacuum-fill.ts';
 import { jobs as voltageDrop } from './voltage-drop.ts';
@@ -29,6 +32,9 @@ export const JOBS: Readonly<Record<CalculatorId, readonly Job[]>> = {
   'bench-test': benchTest,
   sensor,
   'voltage-drop': voltageDrop,
+  'sensor-volts': sensorVolts,
+  'fan-stage': fanStage,
+  'cooling-time': coolingTime,
   torque,
   'heat-balance': heatBalance,
   estimate,
