@@ -12,7 +12,7 @@ import {
   type PressurisedSystem,
   tightReading,
 } from '../physics/pressure-decay.ts';
-import { judgePressureRise, type PressureRise } from '../physics/pressure-rise.ts';
+import { CAP_EARLY, judgePressureRise, type PressureRise } from '../physics/pressure-rise.ts';
 import { cubicMetre, fromCelsius, gaugePascal, kelvin, second } from '../physics/units.ts';
 import { ALTITUDE, altitudeOf, CAPACITY, CORRELATED_STRENGTH, GLYCOL, mixtureOf } from './coolant-inputs.ts';
 import type { Answer, Calculator, QuantityInput, Refusal, Shower, Values } from './declaration.ts';
@@ -99,6 +99,19 @@ export const pressureDecay: Calculator = {
       default: '0.8 l',
       limits: ['0.05 l', '20 l'],
       figure: { path: 'coolant.air-space', end: 'middle' },
+    },
+    {
+      kind: 'quantity',
+      name: 'cap',
+      label: 'Lets off at',
+      hint: 'The cap’s stamp, or where the tester’s valve is set. Empty where nothing lets off.',
+      dimension: 'pressure',
+      unit: 'bar',
+      default: '',
+      limits: ['0.2 bar', '3 bar'],
+      figure: { path: 'cap.opens', end: 'low' },
+      optional: true,
+      when: { tested: ['warmed'] },
     },
     CAPACITY,
     CORRELATED_STRENGTH,
@@ -215,7 +228,8 @@ function rise(values: Values, show: Shower): Answer | Refusal {
     air: cubicMetre(values.number('air')),
     outside,
   };
-  const test = judgePressureRise(system, cold, now, found);
+  const cap = values.optional('cap');
+  const test = judgePressureRise(system, cold, now, found, cap === undefined ? undefined : gaugePascal(cap));
   if (test.lowest >= NO_CAP_HOLDS)
     return refuse(
       'air',
@@ -223,9 +237,10 @@ function rise(values: Values, show: Shower): Answer | Refusal {
     );
   const shown = show.quantity(found, 'bar', 2);
   const sound = show.range(test.lowest, test.highest, 'bar', 2);
+  const atTheCap = cap !== undefined && found >= cap - CAP_EARLY;
   const said: Record<PressureRise['verdict'], Pick<Answer, 'sentence' | 'tone'>> = {
     'as a sound one': {
-      sentence: `Heat alone makes that: a sound system shows ${sound} there, and it has ${shown}. No gas by this; a test for combustion gas still decides where other signs speak for it.`,
+      sentence: `Heat alone makes that: a sound system shows ${sound} there, and it has ${shown}. ${atTheCap ? 'It is where the cap lets off, and more would not show: the early minutes tell, and a test for combustion gas.' : 'No gas by this; a test for combustion gas still decides where other signs speak for it.'}`,
       tone: 'fine',
     },
     'somewhat above': {
@@ -247,7 +262,10 @@ function rise(values: Values, show: Shower): Answer | Refusal {
       {
         label: 'A sound system would show',
         value: sound,
-        note: 'for 0.7 to 1.4 of the air inside, coolant not at one temperature',
+        note:
+          cap === undefined
+            ? 'for 0.7 to 1.4 of the air inside, coolant not at one temperature'
+            : 'for 0.7 to 1.4 of the air inside, coolant not at one temperature, no more than lets off',
       },
     ],
     notes: [

@@ -41,6 +41,8 @@ describe('the catalogue', () => {
       'coolant-inputs',
       'declaration',
       'loss-litres',
+      'mixture-judge',
+      'mixture-readings',
       'reader-text',
       'reader-units',
       'say-out-of-range',

@@ -36,8 +36,10 @@ import { freezingPoint, mixtureDensity, mixtureSpecificHeat } from '../../src/ph
 import { OutOfRange } from '../../src/physics/out-of-range.ts';
 import { judgePressureTest, tightReading } from '../../src/physics/pressure-decay.ts';
 import {
+  indexOfBrix,
   refractiveIndex,
   strengthForIndex,
+  strengthForIndexAt,
   strengthReadOnScaleOf,
 } from '../../src/physics/refractive-index.ts';
 import { pullUpFrom, resistanceForVolts, sensorVoltage } from '../../src/physics/sensor-circuit.ts';
@@ -152,6 +154,10 @@ const calls: Readonly<Record<string, fc.Arbitrary<() => unknown>>> = {
   toMassFraction: fed([glycol, fraction], toMassFraction),
   toVolumeFraction: fed([glycol, fraction], toVolumeFraction),
   refractiveIndex: fed([mixture], refractiveIndex),
+  indexOfBrix: fed([near(0, 45)], indexOfBrix),
+  strengthForIndexAt: fed([glycol, near(1.33, 1.41), near(273, 323)], (which, index, sample) =>
+    strengthForIndexAt(which, index, sample, 'at 20 °C'),
+  ),
   strengthForIndex: fed([glycol, near(1.33, 1.41)], strengthForIndex),
   strengthReadOnScaleOf: fed([glycol, glycol, near(220, 275)], strengthReadOnScaleOf),
   volumeRatio: fed([weakMixture, kelvins, kelvins], volumeRatio),

@@ -11,6 +11,7 @@ import { USUAL_DIFFERENCE } from '../../src/physics/heat-balance.ts';
 import { DROP_LIMITS } from '../../src/physics/joint.ts';
 import { LOSS_FROM, NO_LOSS_BELOW, WATCHED } from '../../src/physics/loss-rate.ts';
 import { HOLDS_WITHIN, LEAKS_FROM, NO_CAP_HOLDS } from '../../src/physics/pressure-decay.ts';
+import { CAP_EARLY } from '../../src/physics/pressure-rise.ts';
 import { toCelsius } from '../../src/physics/units.ts';
 import { litresForCustomer } from '../../src/site/job/page/litres.ts';
 
@@ -28,6 +29,7 @@ test.each([
   ['tests/fan-current', 'from:', `"${1 + CURRENT_WRONG_FROM} × {fan.current}"`],
   ['tests/fan-current', 'more than', `${STARVED_FROM} V missing at its plug`],
   ['procedures/cool-down-and-open', 'coolant below', `${toCelsius(COOL_ENOUGH)} °C`],
+  ['tests/cap-test', 'Vents from', `${CAP_EARLY / 1e5} bar under`],
   ['tests/level-log', 'Less than', `${NO_LOSS_BELOW * 1e3} l missing`],
   ['tests/level-log', 'reading:', `${LOSS_FROM * 1e3} l or more missing`],
   ['tests/level-log', 'Missing from the line after', `${WATCHED.distance / 1e3} to 500 km`],

@@ -102,4 +102,46 @@ export const jobs: readonly Job[] = [
     typed: { known: 'density', glycol: 'ethylene', density: '1.10', sample: '20' },
     master: 'asks',
   },
+  // Half and half by volume bends light as 1.3855 (CRC, 52 to 53 % by mass): 32.3 degrees of a sugar scale.
+  {
+    job: 'sugar scale 32, half and half',
+    typed: { known: 'brix', brix: '32' },
+    master: 'fine',
+    says: /4[6-9] to 5[0-3] %/,
+  },
+  {
+    job: 'sugar scale 25',
+    typed: { known: 'brix', brix: '25' },
+    master: 'look',
+    near: true,
+    says: /3[4-7] to (3[89]|4[01]) %/,
+  },
+  { job: 'sugar scale 26.5', typed: { known: 'brix', brix: '26.5' }, master: 'fine', near: true },
+  { job: 'sugar scale 0: water', typed: { known: 'brix', brix: '0' }, master: 'stop', says: /water/ },
+  { job: 'sugar scale 42: off the end', typed: { known: 'brix', brix: '42' }, master: 'asks', says: /Thin/ },
+  // Warm, everything bends light less: uncorrected it looks weaker than it is.
+  {
+    job: 'reads −24 at 40 °C on one that does not correct',
+    typed: { known: 'freezing', freezes: '-24', corrects: 'no', 'read-at': '40 °C' },
+    master: 'fine',
+    near: true,
+    says: /4[2-8]/,
+  },
+  {
+    job: 'the same at 20 °C',
+    typed: { known: 'freezing', freezes: '-24', corrects: 'no', 'read-at': '20 °C' },
+    master: 'look',
+    near: true,
+  },
+  {
+    job: 'reads −50 at 45 °C on one that does not correct',
+    typed: { known: 'freezing', freezes: '-50', corrects: 'no', 'read-at': '45 °C' },
+    master: 'asks',
+    says: /Thin|thin/,
+  },
+  {
+    job: 'does not correct, and nobody took the temperature',
+    typed: { known: 'freezing', freezes: '-30', corrects: 'no' },
+    master: 'asks',
+  },
 ];

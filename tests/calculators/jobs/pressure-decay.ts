@@ -194,6 +194,28 @@ export const jobs: readonly Job[] = [
     near: true,
   },
   { job: 'only the start was read', typed: { start: '1.2' }, master: 'asks' },
+  // A cap of 1.1 bar lets off from 0.95 on: a sound system comes to that and no further.
+  {
+    job: 'hot at 95 °C behind a cap of 1.1 bar: 1.0 is all it can show',
+    typed: { ...warmed, 'end-temperature': '95', end: '1.0', cap: '1.1 bar' },
+    master: 'fine',
+    near: true,
+    says: /lets off/,
+    never: /does not hold/,
+  },
+  {
+    job: 'the same with nothing that lets off',
+    typed: { ...warmed, 'end-temperature': '95', end: '1.0' },
+    master: 'look',
+    near: true,
+    says: /Less than heat makes/,
+  },
+  {
+    job: 'hot at 95 °C behind that cap, and only 0.6',
+    typed: { ...warmed, 'end-temperature': '95', end: '0.6', cap: '1.1 bar' },
+    master: 'look',
+    says: /does not hold/,
+  },
   // Closed cold at nothing and warmed: by hand, 0.8 l of air squeezed by 6 l of growing coolant, and its vapour.
   {
     job: 'warmed to 40: 0.15 bar',
