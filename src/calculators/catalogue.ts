@@ -3,6 +3,7 @@ import type { CalculatorId } from '../model/calculator-ids.ts';
 import { benchTestCalculator } from './bench-test.ts';
 import { boilMarginCalculator } from './boil-margin.ts';
 import { compression } from './compression.ts';
+import { coolantOrder } from './coolant-order.ts';
 import { coolingTimeCalculator } from './cooling-time.ts';
 import { correctMixtureCalculator } from './correct-mixture.ts';
 import type { Calculator } from './declaration.ts';
@@ -23,6 +24,7 @@ import { voltageDropCalculator } from './voltage-drop.ts';
 export const CALCULATORS: readonly Calculator[] = [
   mixture,
   correctMixtureCalculator,
+  coolantOrder,
   fillAccount,
   vacuumFill,
   level,

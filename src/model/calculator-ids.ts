@@ -2,6 +2,7 @@
 export const CALCULATOR_IDS = [
   'mixture',
   'correct-mixture',
+  'coolant-order',
   'fill-account',
   'vacuum-fill',
   'level',

@@ -74,6 +74,7 @@ const ERRORS: Partial<Record<CalculatorId, Readonly<Record<string, { by: number;
   'sensor-volts': { volts: { by: 0.02 }, scan: { by: 1 }, thermometer: { by: 1 } },
   'fan-stage': { motor: { by: 0.02 }, supply: { by: 0.02 }, measured: { by: 0.05, share: true } },
   'cooling-time': { now: { by: 2 }, first: { by: 1 } },
+  'coolant-order': { filling: { by: 0.1e-3 } },
   'bench-test': { stamp: { by: 1 } },
   'voltage-drop': { drop: { by: 0.02 }, 'fuse-drop': { by: 0.5e-3 }, current: { by: 0.05, share: true } },
   torque: { torque: { by: 0.04, share: true }, engagement: { by: 0.5e-3 } },

@@ -12,6 +12,7 @@ import {
 } from '../../src/physics/boiling.ts';
 import { PROPERTY_CLASSES } from '../../src/physics/bolt.ts';
 import { cableResistance, copperFactor, voltageDrop, wireGaugeArea } from '../../src/physics/cable.ts';
+import { cansFor, partsOf } from '../../src/physics/coolant-order.ts';
 import { coolingTime, coolingTimeSeen } from '../../src/physics/cooling-time.ts';
 import { correctMixture, fillAfterDrain } from '../../src/physics/correct-mixture.ts';
 import { compressionSpread, leakDownSpread } from '../../src/physics/cylinder-spread.ts';
@@ -202,6 +203,11 @@ const calls: Readonly<Record<string, fc.Arbitrary<() => unknown>>> = {
   ),
   compressionSpread: fed([fc.array(near(0, 4e6), { maxLength: 8 })], compressionSpread),
   leakDownSpread: fed([fc.array(near(0, 1), { maxLength: 8 })], leakDownSpread),
+  partsOf: fed([volume, fraction, fraction], partsOf),
+  cansFor: fed(
+    [volume, fc.array(fc.record({ holds: near(1e-3, 0.02), price: near(0, 100) }), { maxLength: 3 })],
+    cansFor,
+  ),
   judgeLoss: fed(
     [
       fc.record({

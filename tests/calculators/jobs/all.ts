@@ -2,6 +2,7 @@ import type { CalculatorId } from '../../../src/model/calculator-ids.ts';
 import { jobs as benchTest } from './bench-test.ts';
 import { jobs as boilMargin } from './boil-margin.ts';
 import { jobs as compression } from './compression.ts';
+import { jobs as coolantOrder } from './coolant-order.ts';
 import { jobs as coolingTime } from './cooling-time.ts';
 import { jobs as correctMixture } from './correct-mixture.ts';
 import { jobs as estimate } from './estimate.ts';
@@ -35,6 +36,7 @@ export const JOBS: Readonly<Record<CalculatorId, readonly Job[]>> = {
   'sensor-volts': sensorVolts,
   'fan-stage': fanStage,
   'cooling-time': coolingTime,
+  'coolant-order': coolantOrder,
   torque,
   'heat-balance': heatBalance,
   estimate,
