@@ -119,7 +119,7 @@ function vehiclePart(vehicle: VehicleSheet, labels: Readonly<Record<string, stri
       {},
       ...figures.flatMap(([path, { quantity }]) => pair(labels[path] ?? path, quantityText(quantity, habit))),
     ),
-    element('h3', {}, 'Layout'),
+    element('p', {}, element('b', {}, 'Layout')),
     element('dl', {}, ...laidOut(vehicle.layout)),
   );
 }
