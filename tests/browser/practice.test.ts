@@ -86,7 +86,7 @@ test('neither the list of cases nor a complaint’s cases tell a fault or a mech
     /^headertank\.receivePractice\?\.\((.*)\);\s*$/s.exec(read(`data/practice/${SYMPTOM}.js`))?.[1] ?? '';
   const { cases, ...open }: { cases: string } = JSON.parse(pack);
   expect(cases).toMatch(/^[A-Za-z0-9+/]+=*$/);
-  expect(Object.keys(open).sort()).toEqual(['figures', 'sound', 'walk']);
+  expect(Object.keys(open).sort()).toEqual(['figures', 'measures', 'sound', 'walk']);
   expect(pack).not.toMatch(/mechanism|faults|"said"/);
 });
 

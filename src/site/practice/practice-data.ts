@@ -30,6 +30,8 @@ export interface PracticePack {
   walk: WalkData;
   /** What a sound car shows, by test. */
   sound: Record<string, string>;
+  /** What is measured, by test, where a test is a measurement. */
+  measures: Record<string, string>;
   /** Labels of the vehicle's figures, by path. */
   figures: Record<string, string>;
   /** PracticeCase[] as JSON, compressed, in base 64. */

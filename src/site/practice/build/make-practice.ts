@@ -75,6 +75,12 @@ export function practicePack(symptom: string): PracticePack {
         return sound === undefined ? [] : [[id, sound]];
       }),
     ),
+    measures: Object.fromEntries(
+      tests.flatMap((id) => {
+        const measures = shelf.records.test.get(id)?.data.scale?.measures;
+        return measures === undefined ? [] : [[id, measures]];
+      }),
+    ),
     figures: Object.fromEntries(Object.entries(FIGURES).map(([path, { label }]) => [path, label])),
     cases: deflateRawSync(JSON.stringify(cases), { level: 9 }).toString('base64'),
   };

@@ -126,12 +126,15 @@ function vehiclePart(vehicle: VehicleSheet, labels: Readonly<Record<string, stri
 
 /** What a test showed. */
 export function seenRow(
-  { round, words }: Pick<RoundHost, 'round' | 'words'>,
+  { bench, round, words }: Pick<RoundHost, 'bench' | 'round' | 'words'>,
   test: string,
   minutes: number,
   at: number,
 ): HTMLLIElement {
   const seen = round.seen(test);
+  const measures = bench.pack.measures[test];
+  // The simulated car names what it reads itself.
+  const measured = measures === undefined || seen?.reading.includes(':') ? [] : [`${measures}: `];
   const label = seen ? words.answer(test, seen.outcome) : 'Nothing to be seen on this car.';
   return element(
     'li',
@@ -140,7 +143,7 @@ export function seenRow(
     ` ${inWhole(minutes)}`,
     element('br'),
     ...(seen && seen.reading !== ''
-      ? [element('span', { class: 'practice-reading' }, seen.reading), element('br')]
+      ? [...measured, element('span', { class: 'practice-reading' }, seen.reading), element('br')]
       : []),
     label,
   );

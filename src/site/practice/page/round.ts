@@ -148,7 +148,11 @@ export class Round {
       action.kind === 'test'
         ? action.test
         : this.diagnoser.nextProof(action.cause, answers, this.layout, NONE);
-    return { test, why: reason.sentence };
+    const why =
+      action.kind === 'prove'
+        ? `To settle ${planner.titles.cause(action.cause)}. ${reason.sentence}`
+        : reason.sentence;
+    return { test, why };
   }
 
   /** The same car by the tree or by the planner. Minutes of rechecks are not counted: nobody here repairs. */
