@@ -24,7 +24,7 @@ export interface ResolvedSituation {
   findings: readonly NumberedFinding[];
   ruledOut: ReadonlySet<number>;
   unavailable: ReadonlySet<number>;
-  /** What share of such cars can have each cause, by its number; undefined where all can have all. */
+  /** What share of such cars can have each cause, and what the customer told of it, by its number; undefined where nothing is known. */
   fitted: Float64Array | undefined;
   car: Car;
   /** Findings whose test or outcome this model does not have, for instance from an old address. */
@@ -51,14 +51,14 @@ export function resolve(compiled: CompiledModel, situation: Situation): Resolved
   };
 }
 
-function fittedOf(compiled: CompiledModel, { fitted }: Situation): Float64Array | undefined {
-  if (fitted === undefined) return undefined;
-  const shares = new Float64Array(compiled.columns).fill(1);
-  for (const [cause, share] of Object.entries(fitted)) {
+function fittedOf(compiled: CompiledModel, { fitted, told }: Situation): Float64Array | undefined {
+  if (fitted === undefined && told === undefined) return undefined;
+  const factors = new Float64Array(compiled.columns).fill(1);
+  for (const [cause, factor] of [...Object.entries(fitted ?? {}), ...Object.entries(told ?? {})]) {
     const number = compiled.causeNumber.get(cause);
-    if (number !== undefined) shares[number] = share;
+    if (number !== undefined) factors[number] = real(factors, number) * factor;
   }
-  return shares;
+  return factors;
 }
 
 function numbersOf(ids: readonly string[] = [], numbers: ReadonlyMap<string, number>): Set<number> {

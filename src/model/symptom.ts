@@ -1,8 +1,9 @@
 import { z } from 'zod';
+import { TOLD_WORDS } from '../diagnosis/told.ts';
 import { priorSchema, priorWordSchema } from './frequency.ts';
 import { layoutConditionSchema } from './layout-schema.ts';
 import { commonFields } from './record.ts';
-import { lineSchema, minutesSchema, reference, textSchema } from './scalars.ts';
+import { idSchema, lineSchema, minutesSchema, reference, textSchema } from './scalars.ts';
 
 /** Symptoms are grouped by what is noticed; the order is the order of the front page. */
 export const SYMPTOM_GROUPS = {
@@ -76,6 +77,26 @@ export const symptomSchema = z.strictObject({
       z.strictObject({
         question: textSchema,
         tells: textSchema.describe('What the answer points to.'),
+        id: idSchema
+          .optional()
+          .describe(
+            'Two or three words; a question with answers needs it, for answers that are kept name it.',
+          ),
+        answers: z
+          .array(
+            z.strictObject({
+              is: lineSchema.max(60).describe('The answer in a few words, as the customer gives it.'),
+              of: z
+                .record(reference('cause'), z.enum(TOLD_WORDS))
+                .describe(
+                  'Causes under which it is given more or less often than the other answers: seldom, sometimes, half the time, often. {} when it tells nothing.',
+                ),
+            }),
+          )
+          .min(2)
+          .max(4)
+          .optional()
+          .describe('Answers to choose from; each is weak evidence for the walk.'),
       }),
     )
     .min(2)

@@ -60,6 +60,7 @@ import { testChangesNothing } from './test-changes-nothing.ts';
 import { testOnWrongLayout } from './test-on-wrong-layout.ts';
 import { textCutByColon } from './text-cut-by-colon.ts';
 import { titleTwice } from './title-twice.ts';
+import { toldEvidence } from './told-evidence.ts';
 import { tooLarge } from './too-large.ts';
 import { tooManyWays } from './too-many-ways.ts';
 import { torqueImpossible } from './torque-impossible.ts';
@@ -120,6 +121,7 @@ export const RULES: readonly Rule[] = [
   leftToWrite,
   idTwice,
   titleTwice,
+  toldEvidence,
   unknownReference,
   movedReference,
   noteReview,

@@ -4,7 +4,7 @@ import { merged } from '../browser/device-store.ts';
 import { newId } from '../browser/ids.ts';
 import { keepsAnything } from '../browser/open-keeper.ts';
 import type { DatabaseName } from '../browser/storage-names.ts';
-import { cardForCall, isOfThisCall, showCall } from '../job/page/card-call.ts';
+import { cardForCall, isOfThisCall, showCall, toldInCall, withAllTold } from '../job/page/card-call.ts';
 import { withKnownDraft } from '../job/page/draft.ts';
 import { didDraft } from '../job/page/for-customer.ts';
 import { briefOf, jobs, openJobId, setOpenJob } from '../job/page/job-store.ts';
@@ -189,17 +189,20 @@ class JobCard extends HTMLElement implements CardOnPage, DeskCard {
 
   /** `#call=<complaint>` begins a card for a call, with the words that were searched for; from then on the address is the card's. */
   private async callIn(): Promise<void> {
-    const symptom = /^#call=([a-z0-9-]*)$/.exec(location.hash);
-    if (!symptom) return;
+    const call = /^#call=([a-z0-9-]*)(?:&(.*))?$/.exec(location.hash);
+    if (!call) return;
+    const [, symptom = '', answers = ''] = call;
     const said = takeSearched();
     const open = jobs.get(openJobId() ?? '');
-    if (isOfThisCall(open, symptom[1] ?? '')) {
+    const told = await toldInCall(symptom, answers);
+    if (isOfThisCall(open, symptom)) {
       history.replaceState(null, '', `#${open.id}`);
       this.take(open);
       if (open.said === '' && said !== '') await this.change((now) => ({ ...now, said }));
+      if (told.length > 0) await this.change((now) => withAllTold(now, told));
       return this.take(jobs.get(open.id) ?? open);
     }
-    const job = await cardForCall(symptom[1] ?? '', said);
+    const job = await cardForCall(symptom, said, told);
     history.replaceState(null, '', `#${job.id}`);
     this.job = job;
     if (job.complaint || job.said !== '') await this.change((now) => now);

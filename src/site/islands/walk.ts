@@ -12,7 +12,15 @@ import { isTexts } from '../browser/guards.ts';
 import { keepChildren } from '../browser/keep-children.ts';
 import { keep, kept } from '../browser/storage.ts';
 import { unfetched } from '../browser/unfetched.ts';
-import { type Answers, layoutKey, readAnswers, SKIPPED, withAnswer, writeAnswers } from '../walk/answers.ts';
+import {
+  type Answers,
+  isToldKey,
+  layoutKey,
+  readAnswers,
+  SKIPPED,
+  withAnswer,
+  writeAnswers,
+} from '../walk/answers.ts';
 import { Cautions } from '../walk/page/cautions-seen.ts';
 import { Diagnoser } from '../walk/page/diagnose.ts';
 import { knownIn } from '../walk/page/known-answers.ts';
@@ -77,6 +85,10 @@ class Walk extends HTMLElement {
         }),
     });
     this.dataset.live = '';
+    const take = () => void this.withBeside((beside) => beside.takeTold());
+    document
+      .querySelector('.ask[data-told]')
+      ?.before(element('p', { class: 'take-told' }, button('Note the answers', take)));
     // Whoever comes near an answer is about to give it: the other questions are fetched by then.
     for (const sign of ['pointerover', 'touchstart', 'focusin'])
       this.addEventListener(sign, () => void this.loadAhead(), {
@@ -165,7 +177,8 @@ class Walk extends HTMLElement {
   /** Takes an answer back; what the walk would go on without is asked for all the same. */
   private askAgain(key: string): void {
     this.give(key, undefined, { follow: true });
-    if (this.state && this.testAskedNow(this.state) === key) return;
+    // What the customer told is taken at its own place.
+    if (isToldKey(key) || (this.state && this.testAskedNow(this.state) === key)) return;
     this.detour = key;
     this.show(true);
   }
@@ -337,6 +350,7 @@ class Walk extends HTMLElement {
         give: (key, value) => this.give(key, value),
         answer: (key, value) => this.give(key, value, { follow: true }),
         missing: (tools) => this.setMissing(tools),
+        again: () => this.show(),
       }),
       this.parts.load(),
     ]).then(

@@ -4,6 +4,8 @@ import type { Job } from '../../model/job.ts';
 export interface HandedOver {
   complaint?: Job['complaint'];
   answers?: Job['answers'];
+  /** What the customer answered at the counter. */
+  told?: Job['told'];
   /** The cause the walk has proven; a walk that stands before its end has none. */
   proven?: Job['proven'];
   reading?: { what: string; value: string };

@@ -19,6 +19,26 @@ export function layoutKey(feature: string): string {
   return `layout.${feature}`;
 }
 
+const TOLD = 'told.';
+
+/** Key of what the customer answered at the counter: `told.hot-in-traffic.fan-heard`. Its value is the answer in words. */
+export function toldKey(symptom: string, question: string): string {
+  return `${TOLD}${symptom}.${question}`;
+}
+
+/** Whether a key holds what the customer answered; without its beginning it is the key on the job card. */
+export function isToldKey(key: string): boolean {
+  return key.startsWith(TOLD);
+}
+
+/** The key on the job card. */
+export function toldOnCard(key: string): string {
+  return key.slice(TOLD.length);
+}
+
+/** Characters of an answer, as the record limits it. */
+export const TOLD_LENGTH = 60;
+
 const READING = 'reading.';
 
 /** Key of the reading that chose the answer of a test. */

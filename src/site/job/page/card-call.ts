@@ -4,6 +4,7 @@ import '../../browser/page-globals.ts';
 import { element } from '../../browser/element.ts';
 import { loadScript } from '../../browser/load-script.ts';
 import { cameFrom } from '../../browser/storage.ts';
+import { toldKey } from '../../walk/answers.ts';
 import type { CallQuestions } from '../card-parts.ts';
 import type { CardOnPage } from './card-on-page.ts';
 import { newJob } from './new-job.ts';
@@ -24,8 +25,9 @@ export function isOfThisCall(job: Job | undefined, symptom: string): job is Job 
  * A new card for a call.
  * @param symptom the complaint's id, as the address has it; '' for none yet
  * @param said the customer's words, as they were searched for
+ * @param told what he has answered
  */
-export async function cardForCall(symptom: string, said: string): Promise<Job> {
+export async function cardForCall(symptom: string, said: string, told: Job['told']): Promise<Job> {
   const call = await callAbout(symptom);
   const { address = '', title = '' } = cameFrom() ?? {};
   const isLeft = symptom !== '' && address.startsWith(`symptoms/${symptom}.html`);
@@ -33,8 +35,31 @@ export async function cardForCall(symptom: string, said: string): Promise<Job> {
   return {
     ...newJob(),
     said,
+    ...(told && told.length > 0 && { told }),
     ...(complaint && { complaint: { id: complaint.id, title: complaint.title } }),
   };
+}
+
+/**
+ * What the customer has answered on the complaint's page.
+ * @param fragment the answers, as the address has them; what is none of the questions' is left out
+ */
+export async function toldInCall(symptom: string, fragment: string): Promise<NonNullable<Job['told']>> {
+  if (fragment === '') return [];
+  const given = new URLSearchParams(fragment);
+  const call = await callAbout(symptom);
+  return (call?.ask ?? []).flatMap(({ id = '', question, answers = [] }) => {
+    const answer = given.get(toldKey(symptom, id));
+    return answers.some(({ is }) => is === answer) && answer !== null
+      ? [{ key: `${symptom}.${id}`, asked: question, answer }]
+      : [];
+  });
+}
+
+/** Of two answers to one question the later stands. */
+export function withAllTold(job: Job, told: NonNullable<Job['told']>): Job {
+  const keys = new Set(told.map(({ key }) => key));
+  return { ...job, told: [...(job.told ?? []).filter(({ key }) => !keys.has(key)), ...told] };
 }
 
 async function callAbout(symptom: string): Promise<CallQuestions | undefined> {
@@ -51,7 +76,11 @@ export async function showCall(card: CardOnPage): Promise<void> {
   if (card.job.id !== id || place.contains(document.activeElement)) return;
   const told = card.job.told ?? [];
   const questions =
-    call?.ask.map(({ question, tells }, at) => ({ key: `${call.id}.${at}`, question, tells })) ?? [];
+    call?.ask.map(({ id: own, question, tells }, at) => ({
+      key: `${call.id}.${own ?? at}`,
+      question,
+      tells,
+    })) ?? [];
   const rows = questions.map(({ key, question, tells }) => {
     const field = element('input', {
       type: 'text',

@@ -16,6 +16,7 @@ export function withHandedOver(job: Job, handed: HandedOver, vehicle: Job['vehic
     ...(handed.complaint && { complaint: handed.complaint }),
     remarks: withComplaintBefore(job, handed.complaint),
     answers: withAnswers(job.answers, answers),
+    ...(handed.told && handed.told.length > 0 && { told: withAnswers(job.told ?? [], handed.told) }),
     readings: withReading(job.readings, handed.reading),
     ...(handed.proof && { proofs: withProof(job.proofs ?? [], handed.proof) }),
     ...(handed.estimate && { estimate: { at: new Date().toISOString(), ...handed.estimate } }),

@@ -9,6 +9,7 @@ import { KnownPart } from './known-part.ts';
 import { OtherSeen } from './other-seen.ts';
 import { type Diagnosis, Planner } from './planner.ts';
 import { allAnswers } from './replay.ts';
+import { ToldList } from './told-list.ts';
 import { Trail } from './trail.ts';
 import type { BesideHost, Shown, WalkBeside } from './walk-beside.ts';
 import { showBooking, showEstimate, vehicleMinutes } from './walk-booking.ts';
@@ -26,6 +27,7 @@ export class Beside implements WalkBeside {
   private readonly trail: Trail;
   private readonly known: KnownPart;
   private readonly other: OtherSeen;
+  private readonly told: ToldList;
   /** What the numbers say of a state is costly, so it is worked out when it is first wanted, and then once. */
   private readonly diagnoses = new WeakMap<WalkState, Diagnosis>();
   private state: WalkState | undefined;
@@ -41,6 +43,7 @@ export class Beside implements WalkBeside {
     this.other = new OtherSeen(data.symptom, host.walk, (key, value) => host.answer(key, value));
     this.trail = new Trail(this.words, this.other, host.askAgain);
     this.known = new KnownPart(host, texts);
+    this.told = new ToldList(host);
     this.place('.walk-foot').after(this.trail.root);
   }
 
@@ -76,9 +79,15 @@ export class Beside implements WalkBeside {
     this.other.ask(key);
   }
 
+  /** The counter's questions take answers. */
+  takeTold(): Promise<void> {
+    return this.told.open();
+  }
+
   /** @returns a line that says where the answers went */
   toJobCard(state: WalkState): Promise<HTMLElement> {
-    return handOver(this.host.diagnoser.data.symptom, state, this.words, this.other);
+    const { data, told } = this.host.diagnoser;
+    return handOver(data.symptom, state, this.words, this.other, told);
   }
 
   /** Everything beside the question as it is in this state. */
@@ -94,6 +103,7 @@ export class Beside implements WalkBeside {
     // Before the first answer it says nothing that the page does not; what is asked already is before everybody's eyes.
     this.showLine(answers.size === 0 ? '' : isAsked ? likeliest : comesTo);
     this.known.show({ answers, missing, layout, comesTo });
+    this.told.show(state, likeliest);
     this.numbers.replaceChildren(
       ...likelyParts(
         { diagnosis, isProven: place.standing.kind === 'proven', asked },

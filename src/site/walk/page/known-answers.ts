@@ -1,5 +1,5 @@
 import { causeOfRecheck, RECHECK_OUTCOMES } from '../../../model/recheck.ts';
-import { isNoFinding, isReadingKey, READING_LENGTH } from '../answers.ts';
+import { isNoFinding, isReadingKey, isToldKey, READING_LENGTH, TOLD_LENGTH, toldKey } from '../answers.ts';
 import type { WalkData } from '../walk-data.ts';
 
 /**
@@ -7,11 +7,12 @@ import type { WalkData } from '../walk-data.ts';
  * nobody gave it, such as "constructor", and an address may hold anything.
  */
 export function knownIn({
+  symptom,
   model,
   tree,
   causeLayouts,
   testLayouts,
-}: Pick<WalkData, 'model' | 'tree' | 'causeLayouts' | 'testLayouts'>): (
+}: Pick<WalkData, 'symptom' | 'model' | 'tree' | 'causeLayouts' | 'testLayouts'>): (
   key: string,
   value: string,
 ) => boolean {
@@ -28,7 +29,10 @@ export function knownIn({
   // Another walk may have asked it and handed it on; here it rules out causes and tests.
   for (const condition of [...Object.values(causeLayouts), ...Object.values(testLayouts)])
     for (const [feature, values] of Object.entries(condition)) allow(feature, values ?? []);
+  const ownTold = toldKey(symptom, '');
   return (key, value) => {
+    // The questions come later; what is none of their answers moves nothing.
+    if (isToldKey(key)) return key.startsWith(ownTold) && value.length <= TOLD_LENGTH;
     if (key.startsWith('layout.')) return layouts.get(key.slice('layout.'.length))?.has(value) ?? false;
     // Plain characters of a number and its unit, no more than the field takes.
     if (isReadingKey(key)) return value.length <= READING_LENGTH && /^[-−\d.,\s\p{L}°·%/²³]+$/u.test(value);

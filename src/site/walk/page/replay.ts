@@ -2,7 +2,7 @@
 import type { Place, WalkTree } from '../../../diagnosis/walk.ts';
 import type { KnownLayout, LayoutFeature } from '../../../model/layout.ts';
 import { recheckId } from '../../../model/recheck.ts';
-import { type Answers, isReadingKey, layoutKey, readingKey, SKIPPED } from '../answers.ts';
+import { type Answers, isReadingKey, isToldKey, layoutKey, readingKey, SKIPPED } from '../answers.ts';
 
 export interface TrailEntry {
   step: string;
@@ -46,10 +46,10 @@ export function trailOf(
   });
 }
 
-/** The answers of the drawn path, then those given out of turn. */
+/** The answers of the drawn path, then those given out of turn; what the customer told stands at its question. */
 export function allAnswers(answers: Answers, trail: readonly TrailEntry[]): TrailEntry[] {
   const told = new Set(trail.map(({ key }) => key));
-  const rest = [...answers].filter(([key]) => !told.has(key) && !isReadingKey(key));
+  const rest = [...answers].filter(([key]) => !told.has(key) && !isReadingKey(key) && !isToldKey(key));
   const all: TrailEntry[] = [...trail, ...rest.map(([key, value]) => ({ step: '', key, value }))];
   return all.map((entry) => {
     const reading = answers.get(readingKey(entry.key));

@@ -23,6 +23,8 @@ export interface BesideHost {
   /** Takes an answer at the question, and follows to the next. */
   answer(key: string, value: string): void;
   missing(tools: string[]): void;
+  /** Shows where the walk stands once more: something else is known of it now. */
+  again(): void;
 }
 
 /** What else is said of a state. */
@@ -38,6 +40,8 @@ export interface WalkBeside {
   quickest(state: WalkState): { sentence: string; test?: string; cause?: string };
   /** Asks what else was seen at a question. */
   askOther(key: string): void;
+  /** Puts answers to tap under the counter's questions. */
+  takeTold(): Promise<void>;
   toJobCard(state: WalkState): Promise<HTMLElement>;
 }
 

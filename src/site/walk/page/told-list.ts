@@ -1,0 +1,106 @@
+/** The counter's questions on a complaint's page, with answers to tap: each moves the causes a little, and goes onto the card. */
+import '../../browser/page-globals.ts';
+import type { Job } from '../../../model/job.ts';
+import { button, element } from '../../browser/element.ts';
+import { loadScript } from '../../browser/load-script.ts';
+import { unfetched } from '../../browser/unfetched.ts';
+import type { CallQuestions } from '../../job/card-parts.ts';
+import { type Answers, isToldKey, toldKey, toldOnCard } from '../answers.ts';
+import type { Told } from '../told.ts';
+import type { BesideHost } from './walk-beside.ts';
+import type { WalkState } from './walk-state.ts';
+
+/** What the customer has answered, as the job card keeps it. */
+export function toldNow(told: Told | undefined, answers: Answers): NonNullable<Job['told']> {
+  return [...answers].flatMap(([key, answer]) => {
+    const question = told?.get(key);
+    return question?.answers.has(answer) ? [{ key: toldOnCard(key), asked: question.asked, answer }] : [];
+  });
+}
+
+/** The questions of one complaint, fetched when somebody takes their answers or has taken some before. */
+export class ToldList {
+  private readonly host: BesideHost;
+  private readonly symptom: string;
+  private readonly line = element('p', { role: 'status', class: 'told-line no-print' });
+  private readonly buttons = new Map<string, Map<string, HTMLButtonElement>>();
+  private opening: Promise<void> | undefined;
+
+  constructor(host: BesideHost) {
+    this.host = host;
+    this.symptom = host.diagnoser.data.symptom;
+  }
+
+  /** Puts the answers under their questions. */
+  open(): Promise<void> {
+    this.opening ??= this.fetch().catch(() => {
+      this.opening = undefined;
+      document.querySelector('.take-told')?.append(' ', unfetched('The answers'));
+    });
+    return this.opening;
+  }
+
+  /** @param likeliest what all answers come to, in a sentence */
+  show({ answers }: WalkState, likeliest: string): void {
+    const given = [...answers].filter(([key]) => isToldKey(key));
+    if (given.length > 0) void this.open();
+    for (const [key, row] of this.buttons)
+      for (const [answer, each] of row) each.ariaPressed = String(answers.get(key) === answer);
+    const says = given.length > 0 ? likeliest : '';
+    if (this.line.textContent !== says) this.line.textContent = says;
+    const link = document.querySelector<HTMLAnchorElement>('a[href*="#call="]');
+    if (link) link.hash = new URLSearchParams([['call', this.symptom], ...given]).toString();
+  }
+
+  private async fetch(): Promise<void> {
+    const questions = document.querySelector<HTMLElement>('.ask');
+    if (!questions) return;
+    let call: CallQuestions | undefined;
+    window.headertank.receiveCall = (received) => {
+      call = received;
+    };
+    await loadScript(`../data/calls/${this.symptom}`);
+    const terms = [...questions.querySelectorAll('dt')];
+    const told = new Map<string, { asked: string; answers: Map<string, Readonly<Record<string, number>>> }>();
+    for (const [at, { id, question, answers }] of call?.ask.entries() ?? []) {
+      if (id === undefined || answers === undefined) continue;
+      const key = toldKey(this.symptom, id);
+      told.set(key, {
+        asked: question,
+        answers: new Map(answers.map(({ is, factors }) => [is, factors])),
+      });
+      terms[at]?.after(
+        this.row(
+          key,
+          question,
+          answers.map(({ is }) => is),
+        ),
+      );
+    }
+    this.host.diagnoser.told = told;
+    questions.after(this.line);
+    const taker = document.querySelector('.take-told');
+    const isAsked = taker?.contains(document.activeElement) === true;
+    taker?.remove();
+    if (isAsked) questions.querySelector('button')?.focus();
+    this.host.again();
+  }
+
+  private row(key: string, question: string, answers: readonly string[]): HTMLElement {
+    const row = new Map(
+      answers.map((answer) => [
+        answer,
+        button(
+          answer,
+          () => {
+            const isTaken = row.get(answer)?.ariaPressed === 'true';
+            this.host.give(key, isTaken ? undefined : answer);
+          },
+          'tap',
+        ),
+      ]),
+    );
+    this.buttons.set(key, row);
+    return element('dd', { class: 'told no-print', role: 'group', 'aria-label': question }, ...row.values());
+  }
+}
