@@ -82,7 +82,7 @@ export interface Situation {
   /** What share of such cars can have a cause at all, by cause, 0 to 1; 1 where it is not given. */
   fitted?: Readonly<Record<string, number>>;
   /** How much likelier each cause makes what the customer answered, by cause, above 0; 1 where it is not given. */
-  told?: Readonly<Record<string, number>>;
+  told?: Readonly<Record<string, number>> | undefined;
   /** Ids of tests that cannot be done: skipped, tool missing, not this layout. */
   unavailable?: readonly string[];
   /** Engine when the car arrives; unknown counts as cold. */

@@ -85,10 +85,9 @@ class Walk extends HTMLElement {
         }),
     });
     this.dataset.live = '';
-    const take = () => void this.withBeside((beside) => beside.takeTold());
     document
-      .querySelector('.ask[data-told]')
-      ?.before(element('p', { class: 'take-told' }, button('Note the answers', take)));
+      .querySelector('.take-told')
+      ?.append(button('Note the answers', () => void this.withBeside((beside) => beside.takeTold())));
     // Whoever comes near an answer is about to give it: the other questions are fetched by then.
     for (const sign of ['pointerover', 'touchstart', 'focusin'])
       this.addEventListener(sign, () => void this.loadAhead(), {
@@ -178,7 +177,7 @@ class Walk extends HTMLElement {
   private askAgain(key: string): void {
     this.give(key, undefined, { follow: true });
     // What the customer told is taken at its own place.
-    if (isToldKey(key) || (this.state && this.testAskedNow(this.state) === key)) return;
+    if (isToldKey(key) || (this.state && this.testAskedNow(this.state)) === key) return;
     this.detour = key;
     this.show(true);
   }

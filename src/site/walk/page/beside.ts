@@ -86,8 +86,7 @@ export class Beside implements WalkBeside {
 
   /** @returns a line that says where the answers went */
   toJobCard(state: WalkState): Promise<HTMLElement> {
-    const { data, told } = this.host.diagnoser;
-    return handOver(data.symptom, state, this.words, this.other, told);
+    return handOver(this.host.diagnoser.data.symptom, state, this.words, this.other, this.told);
   }
 
   /** Everything beside the question as it is in this state. */

@@ -3,20 +3,19 @@ import { nextProof } from '../../../diagnosis/belief.ts';
 import { type CompiledModel, compile } from '../../../diagnosis/compiled.ts';
 import type { Situation } from '../../../diagnosis/model.ts';
 import { resolve } from '../../../diagnosis/state.ts';
-import { toldTogether } from '../../../diagnosis/told.ts';
+import type { ToldFactors } from '../../../diagnosis/told.ts';
 import { type Place, placeOf } from '../../../diagnosis/walk.ts';
 import { type KnownLayout, layoutAllows, shareWithLayout } from '../../../model/layout.ts';
 import { type Answers, isNoFinding } from '../answers.ts';
 import { unpackModel } from '../packed-model.ts';
-import type { Told } from '../told.ts';
 import type { WalkData } from '../walk-data.ts';
 
 /** A walk's data with its model made ready once. */
 export class Diagnoser {
   readonly data: WalkData;
   readonly compiled: CompiledModel;
-  /** What the customer's answers say of the causes, once they are fetched. */
-  told: Told | undefined;
+  /** What the customer's answers say of the causes, once the questions are fetched. */
+  told: ((answers: Answers) => ToldFactors) | undefined;
 
   constructor(data: WalkData) {
     this.data = data;
@@ -83,12 +82,7 @@ export class Diagnoser {
           shareWithLayout(condition, layout, layoutShares),
         ]),
       ),
-      told: toldTogether(
-        [...answers].flatMap(([key, value]) => {
-          const factors = this.told?.get(key)?.answers.get(value);
-          return factors ? [factors] : [];
-        }),
-      ),
+      told: this.told?.(answers),
       unavailable: tests.filter(
         (id) => isNoFinding(answers.get(id) ?? '') || this.cannot(id, layout, missing),
       ),

@@ -1,5 +1,5 @@
 import { causeOfRecheck, RECHECK_OUTCOMES } from '../../../model/recheck.ts';
-import { isNoFinding, isReadingKey, isToldKey, READING_LENGTH, TOLD_LENGTH, toldKey } from '../answers.ts';
+import { isNoFinding, isReadingKey, READING_LENGTH, TOLD_LENGTH, toldKey } from '../answers.ts';
 import type { WalkData } from '../walk-data.ts';
 
 /**
@@ -32,7 +32,7 @@ export function knownIn({
   const ownTold = toldKey(symptom, '');
   return (key, value) => {
     // The questions come later; what is none of their answers moves nothing.
-    if (isToldKey(key)) return key.startsWith(ownTold) && value.length <= TOLD_LENGTH;
+    if (key.startsWith(ownTold)) return value.length <= TOLD_LENGTH;
     if (key.startsWith('layout.')) return layouts.get(key.slice('layout.'.length))?.has(value) ?? false;
     // Plain characters of a number and its unit, no more than the field takes.
     if (isReadingKey(key)) return value.length <= READING_LENGTH && /^[-−\d.,\s\p{L}°·%/²³]+$/u.test(value);

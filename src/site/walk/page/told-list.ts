@@ -1,21 +1,19 @@
 /** The counter's questions on a complaint's page, with answers to tap: each moves the causes a little, and goes onto the card. */
 import '../../browser/page-globals.ts';
+import { type ToldFactors, toldTogether } from '../../../diagnosis/told.ts';
 import type { Job } from '../../../model/job.ts';
 import { button, element } from '../../browser/element.ts';
 import { loadScript } from '../../browser/load-script.ts';
 import { unfetched } from '../../browser/unfetched.ts';
 import type { CallQuestions } from '../../job/card-parts.ts';
 import { type Answers, isToldKey, toldKey, toldOnCard } from '../answers.ts';
-import type { Told } from '../told.ts';
 import type { BesideHost } from './walk-beside.ts';
 import type { WalkState } from './walk-state.ts';
 
-/** What the customer has answered, as the job card keeps it. */
-export function toldNow(told: Told | undefined, answers: Answers): NonNullable<Job['told']> {
-  return [...answers].flatMap(([key, answer]) => {
-    const question = told?.get(key);
-    return question?.answers.has(answer) ? [{ key: toldOnCard(key), asked: question.asked, answer }] : [];
-  });
+interface Question {
+  asked: string;
+  /** What each answer says of the causes, by its words. */
+  answers: ReadonlyMap<string, ToldFactors>;
 }
 
 /** The questions of one complaint, fetched when somebody takes their answers or has taken some before. */
@@ -24,6 +22,8 @@ export class ToldList {
   private readonly symptom: string;
   private readonly line = element('p', { role: 'status', class: 'told-line no-print' });
   private readonly buttons = new Map<string, Map<string, HTMLButtonElement>>();
+  /** By their keys in the walk's answers. */
+  private readonly questions = new Map<string, Question>();
   private opening: Promise<void> | undefined;
 
   constructor(host: BesideHost) {
@@ -52,20 +52,33 @@ export class ToldList {
     if (link) link.hash = new URLSearchParams([['call', this.symptom], ...given]).toString();
   }
 
+  /** What the customer has answered, as the job card keeps it. */
+  onCard(answers: Answers): NonNullable<Job['told']> {
+    return this.given(answers).map(({ key, asked, answer }) => ({ key: toldOnCard(key), asked, answer }));
+  }
+
+  /** An address may hold anything: only answers of these questions count. */
+  private given(answers: Answers): { key: string; asked: string; answer: string; factors: ToldFactors }[] {
+    return [...answers].flatMap(([key, answer]) => {
+      const question = this.questions.get(key);
+      const factors = question?.answers.get(answer);
+      return question && factors ? [{ key, asked: question.asked, answer, factors }] : [];
+    });
+  }
+
   private async fetch(): Promise<void> {
-    const questions = document.querySelector<HTMLElement>('.ask');
-    if (!questions) return;
+    const list = document.querySelector<HTMLElement>('.ask');
+    if (!list) return;
     let call: CallQuestions | undefined;
     window.headertank.receiveCall = (received) => {
       call = received;
     };
     await loadScript(`../data/calls/${this.symptom}`);
-    const terms = [...questions.querySelectorAll('dt')];
-    const told = new Map<string, { asked: string; answers: Map<string, Readonly<Record<string, number>>> }>();
+    const terms = [...list.querySelectorAll('dt')];
     for (const [at, { id, question, answers }] of call?.ask.entries() ?? []) {
       if (id === undefined || answers === undefined) continue;
       const key = toldKey(this.symptom, id);
-      told.set(key, {
+      this.questions.set(key, {
         asked: question,
         answers: new Map(answers.map(({ is, factors }) => [is, factors])),
       });
@@ -77,12 +90,12 @@ export class ToldList {
         ),
       );
     }
-    this.host.diagnoser.told = told;
-    questions.after(this.line);
+    this.host.diagnoser.told = (given) => toldTogether(this.given(given).map(({ factors }) => factors));
+    list.after(this.line);
     const taker = document.querySelector('.take-told');
     const isAsked = taker?.contains(document.activeElement) === true;
     taker?.remove();
-    if (isAsked) questions.querySelector('button')?.focus();
+    if (isAsked) list.querySelector('button')?.focus();
     this.host.again();
   }
 

@@ -4,10 +4,9 @@ import { element } from '../../browser/element.ts';
 import { loadScript } from '../../browser/load-script.ts';
 import { unfetched } from '../../browser/unfetched.ts';
 import { OTHER } from '../answers.ts';
-import type { Told } from '../told.ts';
 import type { OtherSeen } from './other-seen.ts';
 import { allAnswers } from './replay.ts';
-import { toldNow } from './told-list.ts';
+import type { ToldList } from './told-list.ts';
 import type { WalkState } from './walk-state.ts';
 import type { WalkWords } from './walk-words.ts';
 
@@ -17,7 +16,7 @@ export async function handOver(
   { answers, place: { standing, belief }, trail }: WalkState,
   words: WalkWords,
   other: OtherSeen,
-  told: Told | undefined,
+  told: ToldList,
 ): Promise<HTMLElement> {
   // Without it the line says so.
   await loadScript('hand-over').catch(() => undefined);
@@ -33,7 +32,7 @@ export async function handOver(
       // Of a test it is the outcome; a layout's value may have spaces and is none.
       ...(value !== OTHER && isOutcome(key, value) && { outcome: value }),
     })),
-    told: toldNow(told, answers),
+    told: told.onCard(answers),
     ...(proven !== undefined && { proven: { id: proven, title: words.cause(proven) } }),
   });
   return line ?? element('p', { class: 'note-line', role: 'status' }, unfetched('The job card'));
