@@ -12,7 +12,8 @@ export interface CurveInput {
   title: string;
   x: Axis;
   y: Axis;
-  curves: readonly Curve[];
+  /** A dashed one is told from another without its label. */
+  curves: readonly (Curve & { dashed?: boolean })[];
   /** A reading each; its words stand above it, or below where a rising curve would run through them. */
   points: readonly { x: number; y: number; label: string; below?: boolean }[];
   /** Units the reader wants on the axes. */
@@ -43,8 +44,10 @@ export function drawCurve({ id, title, x, y, curves, points, habit = METRIC }: C
     ),
     `<text class="axis" x="2" y="14">${escapeText(`${y.label}, ${up.unit}`)}</text>`,
     `<text class="axis" x="${FRAME.right}" y="${FRAME.bottom + 36}" text-anchor="end">${escapeText(`${x.label}, ${across.unit}`)}</text>`,
-    ...curves.flatMap(({ points: list, upper }) =>
-      [list, ...(upper ? [upper] : [])].map((each) => `<path class="heavy" d="${way(each)}"/>`),
+    ...curves.flatMap(({ points: list, upper, dashed }) =>
+      [list, ...(upper ? [upper] : [])].map(
+        (each) => `<path class="heavy${dashed ? ' dashed' : ''}" d="${way(each)}"/>`,
+      ),
     ),
     ...points
       .filter((point) => isOn(x, point.x) && isOn(y, point.y))

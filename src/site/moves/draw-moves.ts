@@ -47,7 +47,7 @@ export function drawMoment({
     title: `Coolant at the head: sound, and ${fault}`,
     x: { label: 'since cold start', unit: 'min', low: 0, high: END },
     y: { label: 'coolant at the head', unit: '°C', low: 0, high: highest > 118 ? 140 : 120 },
-    curves: [{ points: points(runs.sound) }, { points: points(runs.faulty) }],
+    curves: [{ points: points(runs.sound) }, { points: points(runs.faulty), dashed: true }],
     points: [
       { x: minute, y: sound.head, label: 'sound', below: sound.head < faulty.head },
       { x: minute, y: faulty.head, label: 'with the fault', below: faulty.head <= sound.head },
