@@ -79,7 +79,8 @@ function judgeOn(shelf: DraftShelf, tree: Entry<'tree'>, { search }: How): Judge
   return {
     tree,
     layouts: layouts.map((known): Judged => {
-      const { model, tree: steps } = caseOf(shelf, tree.data.symptom, known);
+      // By the words alone: what a shop counts may move its belief from job to job, and must not make a tree of the shelf wrong.
+      const { model, tree: steps } = caseOf({ records: shelf.records }, tree.data.symptom, known);
       const question = JSON.stringify([model, steps, search]);
       const recalled = shelf.memory.recall(question) as readonly SoundnessFinding[] | undefined;
       const { findings, faults } = recalled
