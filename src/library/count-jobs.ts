@@ -3,6 +3,7 @@ import { stringify } from 'yaml';
 import { addedCounts, type Counts, NO_COUNTS } from '../model/counts.ts';
 import type { FinishedJob } from '../model/finished-jobs.ts';
 import type { Kind } from '../model/kinds.ts';
+import { readMeasured } from '../model/measured-on-job.ts';
 import { formatYaml } from './format-yaml.ts';
 import type { Records, Shelf } from './shelf.ts';
 
@@ -32,6 +33,7 @@ export function countJobs(
   for (const written of jobs) {
     const job = {
       ...written,
+      ...(written.vehicle !== undefined && { vehicle: today('vehicle', written.vehicle) }),
       symptom: today('symptom', written.symptom),
       cause: today('cause', written.cause),
       answers: written.answers.map(({ test, outcome }) => ({ test: today('test', test), outcome })),
@@ -47,14 +49,27 @@ export function countJobs(
   return result;
 }
 
-function oneJob({ id, symptom, cause, answers }: FinishedJob, records: Records): Counts {
+function oneJob(job: FinishedJob, records: Records): Counts {
+  const { id, symptom, cause, answers } = job;
   const readings = answers.filter(({ test, outcome }) => isCounted(test, outcome, cause, records));
   const ofCause = Object.fromEntries(readings.map(({ test, outcome }) => [test, { [outcome]: 1 }]));
   return {
     counted: [id],
     causes: { [symptom]: { [cause]: 1 } },
     readings: readings.length === 0 ? {} : { [cause]: ofCause },
+    measured: measuredIn(job, records),
   };
+}
+
+/** What the fault itself bends is left out: the figures of the part that was proven faulty. */
+function measuredIn({ vehicle, cause, measured = [] }: FinishedJob, records: Records): Counts['measured'] {
+  const part = records.cause.get(cause)?.data.part.toLowerCase() ?? '';
+  const sound = measured.filter(
+    ({ figure, is }) =>
+      !part.includes((figure.split('.')[0] ?? '').replace(/^second-/, '')) && readMeasured(is, figure),
+  );
+  if (vehicle === undefined || !records.vehicle.has(vehicle) || sound.length === 0) return {};
+  return { [vehicle]: Object.fromEntries(sound.map(({ figure, is }) => [figure, [is]])) };
 }
 
 /** The test that proves the cause showed it by definition: counted, it would confirm itself. */

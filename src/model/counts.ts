@@ -1,6 +1,7 @@
 /** content/counts/<year>.yaml: what the shop's finished jobs came to, counted. Nothing of a customer, a plate or a day is in it. */
 import { z } from 'zod';
-import { idSchema, reference } from './scalars.ts';
+import { FIGURE_PATHS, type FigurePath } from './figures.ts';
+import { idSchema, lineSchema, reference } from './scalars.ts';
 
 const countSchema = z.int().min(1).max(100_000);
 
@@ -20,12 +21,21 @@ export const countsSchema = z.strictObject({
       'By proven cause: how often each outcome of a test was seen on such a car. The tests that prove the cause are not in it: they showed it by definition.',
     )
     .meta({ empty: true }),
+  measured: z
+    .record(
+      reference('vehicle'),
+      z.partialRecord(z.enum(FIGURE_PATHS as [FigurePath, ...FigurePath[]]), z.array(lineSchema)),
+    )
+    .default({})
+    .describe(
+      'By vehicle: every reading of a figure on a car that was sound at the end. It stands beside the record’s figure and changes nothing.',
+    ),
 });
 
 export type Counts = z.infer<typeof countsSchema>;
 
 /** Nothing counted yet. */
-export const NO_COUNTS: Counts = { counted: [], causes: {}, readings: {} };
+export const NO_COUNTS: Counts = { counted: [], causes: {}, readings: {}, measured: {} };
 
 /** Counts of several years, or of a year and a new lot, together. */
 export function addedCounts(one: Counts, other: Counts): Counts {
@@ -34,6 +44,7 @@ export function addedCounts(one: Counts, other: Counts): Counts {
     counted: [...one.counted, ...other.counted],
     causes: addedTables(one.causes, other.causes, addedNumbers),
     readings: addedTables(one.readings, other.readings, (a, b) => addedTables(a, b, addedNumbers)),
+    measured: addedTables(one.measured, other.measured, addedReadings),
   };
 }
 
@@ -52,6 +63,17 @@ function addedNumbers(one: Table<number>, other: Table<number>): Table<number> {
   const all = new Map(Object.entries(one));
   for (const [name, value] of Object.entries(other)) all.set(name, (all.get(name) ?? 0) + value);
   return Object.fromEntries(all);
+}
+
+type Measured = Counts['measured'][string];
+
+function addedReadings(one: Measured, other: Measured): Measured {
+  const all: Measured = { ...one };
+  for (const path of FIGURE_PATHS) {
+    const added = other[path];
+    if (added) all[path] = [...(all[path] ?? []), ...added];
+  }
+  return all;
 }
 
 /** Path of a year's counts, from the shelf's folder. */

@@ -5,6 +5,8 @@ import { checkFiles } from '../../src/library/check-files.ts';
 import { takeIn } from '../../src/library/take-in.ts';
 import { finishedJobs } from '../../src/model/finished-jobs.ts';
 import type { Job } from '../../src/model/job.ts';
+import { measuredOnJob, measuredTogether } from '../../src/model/measured-on-job.ts';
+import { parsed } from '../../src/model/scalars.ts';
 import { soundShelf } from './shelves.ts';
 
 const at = '2026-11-25T14:10:00.000Z';
@@ -122,5 +124,88 @@ describe('twenty finished jobs', () => {
     const { proven: __, ...unproven } = card(3, 'sensor-low', 'warm-late');
     expect(finishedJobs([open, unproven]).jobs).toEqual([]);
     expect(takeIn('content', shelf, handed([card(4, 'no-such-cause', 'warm-late')])).refused).toHaveLength(1);
+  });
+});
+
+describe('figures that jobs measured', () => {
+  const row = (what: string, value: string, passed: 'pass' | 'fail' = 'pass') => ({
+    what,
+    value,
+    wanted: '',
+    passed,
+  });
+  const proof = (rows: ReturnType<typeof row>[], when: 'before' | 'after' = 'after') => ({
+    ...{ id: 'proof-1', at, when, says: '' },
+    rows,
+  });
+  const reading = (what: string, value: string) => ({ id: 'reading-1', at, what, value });
+  const job: Job = {
+    ...card(1, 'thermostat-open', 'warm-early'),
+    vehicle: { id: 'tarn', title: 'Tarn' },
+    readings: [
+      reading('Fan in at', '97 °C'),
+      reading('Coolant at steady cruise', '71 °C'),
+      reading('Coolant sensor at 20 °C', '2.5 kΩ'),
+      reading('Fan out at', 'about 92 °C'),
+      reading('Fan at full speed', '300 °C'),
+    ],
+    litres: [
+      { id: 'litres-1', at, way: 'drained', litres: 3.2 },
+      { id: 'litres-2', at, way: 'drained', litres: 0.4 },
+      { id: 'litres-3', at, way: 'filled', litres: 3.5 },
+    ],
+    proofs: [
+      proof([row('Holds at steady speed', '61 °C', 'fail')], 'before'),
+      proof([
+        row('Holds at steady speed', '89 °C'),
+        row('Fan starts at', '98 °C'),
+        row('Thermostat starts at', '84 °C'),
+      ]),
+    ],
+  };
+
+  test('of a sound car: the proof after the repair, parts, litres; no cruise of the faulty car, no nonsense', () => {
+    expect(Object.fromEntries(measuredOnJob(job).map(({ figure, is }) => [figure, is]))).toEqual({
+      'fan.on': '98 °C',
+      'sensor.at-20': '2.5 kΩ',
+      'coolant.drain': '3.6 l',
+      'running.cruise': '89 °C',
+      'thermostat.opens': '84 °C',
+    });
+    const failed = { ...job, proofs: [proof([row('Holds at steady speed', '61 °C', 'fail')])] };
+    expect(measuredOnJob(failed).map(({ figure }) => figure)).not.toContain('running.cruise');
+  });
+
+  test('come onto the shelf with the counts, without those of the part that was faulty, and add up', () => {
+    const one = takeIn('content', shelf, handed([job]));
+    const { counts } = checkFiles('content', withCounts(one.notes[0]?.text ?? '')).shelf;
+    expect(counts.measured).toEqual({
+      tarn: {
+        'fan.on': ['98 °C'],
+        'sensor.at-20': ['2.5 kΩ'],
+        'coolant.drain': ['3.6 l'],
+        'running.cruise': ['89 °C'],
+      },
+    });
+    const more = takeIn('content', withCounts(one.notes[0]?.text ?? ''), handed([{ ...job, id: 'job-2' }]));
+    expect(
+      checkFiles('content', withCounts(more.notes[0]?.text ?? '')).shelf.counts.measured.tarn?.['fan.on'],
+    ).toEqual(['98 °C', '98 °C']);
+  });
+
+  /** 2, 4, 4, 4, 5, 5, 7, 9: mean 5, sample standard deviation 2.14; a common textbook example, from memory. Here 90 more. */
+  test('mean and spread of several, beside what the record says', () => {
+    const values = [92, 94, 94, 94, 95, 95, 97, 99].map((each) => `${each} °C`);
+    const says = (some: string[], is: string) => measuredTogether(some, 'fan.on', parsed(is, 'temperature'));
+    expect(says(values, '97 °C')).toEqual({
+      count: 8,
+      says: '95 °C on average of 8, ±2.1 K',
+      isOutside: false,
+    });
+    expect(says(values, '89 to 90 °C')?.isOutside).toBe(true);
+    // One degree is what a written figure leaves open.
+    expect(says(['98 °C'], '97 °C')).toEqual({ count: 1, says: '98 °C, once', isOutside: false });
+    expect(says(['99 °C'], '97 °C')?.isOutside).toBe(true);
+    expect(measuredTogether([], 'fan.on', undefined)).toBeUndefined();
   });
 });
