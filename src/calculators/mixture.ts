@@ -106,11 +106,12 @@ export const mixture: Calculator = {
       kind: 'choice',
       name: 'corrects',
       label: 'The refractometer',
+      hint: 'Set to nought with clean water: a warm room is 20 °C.',
       default: 'itself',
       options: [
         { value: 'itself', label: 'corrects for temperature itself (ATC)' },
         { value: 'warm', label: 'does not; zeroed with water as warm as the sample' },
-        { value: 'no', label: 'does not; zeroed at 20 °C' },
+        { value: 'no', label: 'does not; zeroed in a warm room' },
       ],
       when: { known: ['freezing', 'brix'] },
     },
