@@ -98,7 +98,7 @@ export const vacuumFill: Calculator = {
       label: 'Container below the neck by',
       dimension: 'length',
       unit: 'm',
-      default: '0.5 m',
+      default: '0.50 m',
       limits: ['0 m', '3 m'],
     },
     ALTITUDE,

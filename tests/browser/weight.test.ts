@@ -50,8 +50,8 @@ const PAGES: Record<string, number> = {
   'practice.html': 30_200,
   // With every word of the trade.
   'glossary.html': 12_000,
-  // With a row for every complaint, by the evidence and by the case bank.
-  'trust.html': 25_500,
+  // With a row for every complaint, by the evidence and by the case bank, and the rules of every calculator.
+  'trust.html': 26_300,
   // Two cars beside each other, drawn in the page.
   'guides/how-the-circuit-regulates.html': 19_400,
   'procedures/gravity-fill-and-bleed.html': 14_300,
