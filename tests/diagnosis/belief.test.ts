@@ -56,6 +56,13 @@ describe('belief', () => {
     expect(with_(model({ look: [0.9, 0.001, 0.001] }), ['look', 'yes']).proven).toBe('c1');
   });
 
+  test('a recheck that came out against the cause leaves it first and unproven, however sharp the proof', () => {
+    const belief = with_(model({ look: [0.9, 0.0001, 0.0001] }), ['look', 'yes'], ['prove.c1', 'no']);
+    expect(belief.ranked[0]?.cause).toBe('c1');
+    expect(belief.ranked[0]?.share).toBeGreaterThan(PROVEN_FROM);
+    expect(belief).toMatchObject({ proven: undefined, missingProof: undefined });
+  });
+
   test('a likely cause of which no proof has come out waits for its proof', () => {
     const sure = modelOf([200, 1], [5, 5], 60, [yesNo('look', 5, [0.9, 0.1, 0.1])], 0.01);
     const causes = sure.causes.map((cause) => ({ ...cause, proofs: [{ test: 'look', outcome: 'yes' }] }));
