@@ -1,6 +1,6 @@
 /** The little that the scripts of one page share. Each island is a script of its own; this hangs on the window. */
 import type { Habit } from '../../model/habit.ts';
-import type { CallQuestions, LayOutSheet, MakeCardPlan, ShowTorques } from '../job/card-parts.ts';
+import type { LayOutSheet, MakeCardPlan, ShowTorques } from '../job/card-parts.ts';
 import type { HandedOver } from '../job/handed-over.ts';
 import type { JobPlan } from '../job/job-plan.ts';
 import type { JobDesk, JobTransfer } from '../job/job-transfer.ts';
@@ -10,6 +10,7 @@ import type { PracticeIndex, PracticePack } from '../practice/practice-data.ts';
 import type { PracticeCar } from '../practice/simulated.ts';
 import type { VehicleCheck } from '../vehicle/vehicle-check.ts';
 import type { VehicleSheet } from '../vehicle/vehicle-sheet.ts';
+import type { CallQuestions } from '../walk/call-questions.ts';
 import type { MakeKnownList } from '../walk/known-list.ts';
 import type { WalkTexts } from '../walk/walk-data.ts';
 import type { codePicture } from './code-picture.ts';

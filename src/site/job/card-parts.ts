@@ -1,22 +1,8 @@
 /** Parts of the job card that come when they are wanted: what its page asks of scripts that are loaded later. */
-import type { ToldFactors } from '../../diagnosis/told.ts';
 import type { Joint } from '../../model/figures.ts';
 import type { Job } from '../../model/job.ts';
 import type { VehicleSheet } from '../vehicle/vehicle-sheet.ts';
 import type { PartsOf } from './planned.ts';
-
-/** What the counter asks about one complaint. */
-export interface CallQuestions {
-  id: string;
-  title: string;
-  ask: {
-    /** Only where it has answers to choose from. */
-    id?: string;
-    question: string;
-    tells: string;
-    answers?: { is: string; factors: ToldFactors }[];
-  }[];
-}
 
 /** Words for the customer that the site has drafted. */
 export type Draft = NonNullable<Job['drafted-words']>;

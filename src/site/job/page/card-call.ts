@@ -5,7 +5,7 @@ import { element } from '../../browser/element.ts';
 import { loadScript } from '../../browser/load-script.ts';
 import { cameFrom } from '../../browser/storage.ts';
 import { toldKey } from '../../walk/answers.ts';
-import type { CallQuestions } from '../card-parts.ts';
+import type { CallQuestions } from '../../walk/call-questions.ts';
 import type { CardOnPage } from './card-on-page.ts';
 import { newJob } from './new-job.ts';
 

@@ -5,8 +5,8 @@ import type { Job } from '../../../model/job.ts';
 import { button, element } from '../../browser/element.ts';
 import { loadScript } from '../../browser/load-script.ts';
 import { unfetched } from '../../browser/unfetched.ts';
-import type { CallQuestions } from '../../job/card-parts.ts';
 import { type Answers, isToldKey, toldKey, toldOnCard } from '../answers.ts';
+import type { CallQuestions } from '../call-questions.ts';
 import type { BesideHost } from './walk-beside.ts';
 import type { WalkState } from './walk-state.ts';
 

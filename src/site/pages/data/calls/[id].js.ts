@@ -2,9 +2,9 @@
 import type { APIRoute } from 'astro';
 import { type ToldAnswer, toldFactors } from '../../../../diagnosis/told.ts';
 import type { Entry } from '../../../../library/shelf.ts';
-import type { CallQuestions } from '../../../job/card-parts.ts';
 import { dataPaths } from '../../../shelf/record-pages.ts';
 import { plainText } from '../../../text/render-text.ts';
+import type { CallQuestions } from '../../../walk/call-questions.ts';
 
 export const getStaticPaths = () => dataPaths('symptom');
 
