@@ -1,19 +1,24 @@
 /** Because of which words a complaint was recognised, in the customer's own. */
-import type { Counts } from './counts.ts';
 import type { Read } from './read.ts';
-import { gainsOf } from './score.ts';
 
 const MOST = 3;
 /** A word that gained less decided nothing. */
 const LEAST_GAIN = 0.8;
 
-/** The words that gained a complaint most, in their order, phrases whole. */
-export function becauseOf({ words, signs }: Read, column: number, counts: Counts): string[] {
+/**
+ * The words that gained a complaint most, in their order, phrases whole.
+ * @param gains of each sign, by column
+ */
+export function becauseOf(
+  { words, signs }: Read,
+  column: number,
+  gains: readonly (readonly number[])[],
+): string[] {
   const phrases = phrasesOf(words.length, signs);
   const gained = new Map<number, number>();
-  for (const sign of signs) {
-    const gain = (gainsOf(sign, counts)[column] ?? 0) / sign.from.length;
-    for (const at of sign.from) {
+  for (const [number, { from }] of signs.entries()) {
+    const gain = (gains[number]?.[column] ?? 0) / from.length;
+    for (const at of from) {
       const phrase = phrases[at] ?? at;
       gained.set(phrase, (gained.get(phrase) ?? 0) + gain);
     }

@@ -4,7 +4,7 @@ import { codesIn, withWholeCodes } from './codes.ts';
 import { type Counts, isTelling } from './counts.ts';
 import { type KnownWords, knownWords } from './known-words.ts';
 import { type Read, read } from './read.ts';
-import { scoresOf } from './score.ts';
+import { gainsOf, scoresOf } from './score.ts';
 import { isElsewhere, isSure, sharesOf } from './sureness.ts';
 import type { Thesaurus } from './thesaurus.ts';
 import { isSmall } from './words.ts';
@@ -61,7 +61,8 @@ export class Recogniser {
     const sentence = read(withWholeCodes(text, codes), thesaurus, this.#known);
     const { mended } = sentence;
     if (!this.#tells(sentence)) return { codes, complaints: [], isSure: false, isElsewhere: true, mended };
-    const scores = scoresOf(sentence.signs, counts);
+    const gains = sentence.signs.map((sign) => gainsOf(sign, counts));
+    const scores = scoresOf(sentence.signs, counts, gains);
     const heap = scores.at(-1) ?? 0;
     const shares = sharesOf(scores.slice(0, -1), sentence.signs.length);
     const best = [...shares.entries()].sort(([, a], [, b]) => b - a).slice(0, MOST);
@@ -72,7 +73,7 @@ export class Recogniser {
       complaints: best.map(([column, share]) => ({
         id: counts.classes[column] ?? '',
         share,
-        because: becauseOf(sentence, column, counts),
+        because: becauseOf(sentence, column, gains),
       })),
       isSure: isSure(most) && !elsewhere,
       isElsewhere: elsewhere,

@@ -16,12 +16,16 @@ const FREQUENCY = 0.5;
 /**
  * A score for each column of the counts: the sum over the signs of the logarithm of (share here / share elsewhere). Signs
  * that no phrasing has tell nothing and are passed over.
+ * @param gains of each sign, where they are known already
  */
-export function scoresOf(signs: readonly Sign[], counts: Counts): number[] {
+export function scoresOf(
+  signs: readonly Sign[],
+  counts: Counts,
+  gains: readonly (readonly number[])[] = signs.map((sign) => gainsOf(sign, counts)),
+): number[] {
   const scores = counts.total.map((_, column) => FREQUENCY * Math.log(counts.comesIn[column] ?? 1));
-  for (const sign of signs)
-    for (const [column, gain] of gainsOf(sign, counts).entries())
-      scores[column] = (scores[column] ?? 0) + gain;
+  for (const ofSign of gains)
+    for (const [column, gain] of ofSign.entries()) scores[column] = (scores[column] ?? 0) + gain;
   return scores;
 }
 
