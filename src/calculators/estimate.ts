@@ -22,7 +22,7 @@ export const estimate: Calculator = {
   id: 'estimate',
   title: 'Estimate',
   settles: 'how long to book and what to tell the customer it will cost',
-  also: ['quote', 'price', 'labour time', 'booking', 'how long to book', 'hourly rate'],
+  also: ['quote', 'price', 'labour time', 'actual time', 'booking', 'how long to book', 'hourly rate'],
   inputs: [
     minutes('find', 'Finding it, on average', '40 min', 'At the counter’s side of the symptom.'),
     minutes('find-nine', 'Finding it, nine in ten within', '75 min', 'From the same place.'),
@@ -59,6 +59,10 @@ export const estimate: Calculator = {
       unit: '',
       default: '',
       limits: ['0', '1000000'],
+      optional: true,
+    },
+    {
+      ...minutes('took', 'It took, afterwards', '', 'Empty while the work is not done.'),
       optional: true,
     },
     {
@@ -104,10 +108,22 @@ export const estimate: Calculator = {
         : priced(expected) === priced(nine)
           ? ` Tell the customer ${priced(expected)}${missing}.`
           : ` Tell the customer ${priced(expected)}, up to ${priced(nine)} if it hides${missing && `,${missing}`}.`;
+    const took = values.optional('took');
+    const over = took === undefined ? 0 : took - nine;
     return {
-      sentence: `Book ${clock(booked)}.${price}`,
-      tone: 'fine',
+      sentence: took === undefined ? `Book ${clock(booked)}.${price}` : takenText(took, over),
+      // A second is no minute.
+      tone: over > 1 ? 'look' : 'fine',
       figures: [
+        ...(took === undefined || rate === undefined
+          ? []
+          : [
+              {
+                label: 'Price by the time it took',
+                value: priced(took),
+                note: 'what was told holds unless the customer agreed',
+              },
+            ]),
         { label: 'On average it takes', value: clock(expected) },
         { label: 'Nine in ten take no more than', value: clock(nine) },
         ...(rate === undefined
@@ -146,6 +162,13 @@ export const estimate: Calculator = {
     error: 'as good as the minutes; nine in ten is for the finding only, a seized bolt is not in it',
   },
 };
+
+/** The time it took beside what was told. */
+function takenText(took: number, over: number): string {
+  return over > 1
+    ? `It took ${clock(took)}, ${clock(over)} over the time that nine in ten stay within. Write why on the card, and ring before the price moves.`
+    : `It took ${clock(took)}, within what was told. The card keeps it for the next one.`;
+}
 
 /** Signs that one currency has to itself; a dollar or a crown could be any of several. */
 const SIGNS: Readonly<Record<string, string>> = {

@@ -112,14 +112,15 @@ export function judgePressureTest(
   const { dryEnd, vapourEnd, airEnd, gain } = tightState(system, start, end.temperature);
   const dryFound = dryPressure(end.gauge, system.outside, vapourEnd, 'reading at the end');
   const loss = tight - end.gauge;
+  const halfADegree = ofHalfADegree(system, start, end.temperature);
   const doubt =
     MODEL_SHARE * Math.abs(start.gauge - tight) +
-    ofHalfADegree(system, start, end.temperature) +
+    halfADegree +
     Math.min(DRIFT.most, (DRIFT.anHour * Math.max(0, seconds - 3600)) / 3600);
   // Warming squeezes the air, and what the first reading was out with it.
   const readingError = READING_ERROR * Math.max(1, gain);
   const uncertainty = Math.max(LEAKS_FROM, HOLDS_WITHIN + doubt, HOLDS_WITHIN + readingError);
-  const holdsWithin = Math.max(HOLDS_WITHIN, uncertainty - readingError);
+  const holdsWithin = Math.max(HOLDS_WITHIN, uncertainty - Math.max(readingError, 1.1 * halfADegree));
   const lost = Math.max(0, airEnd * (dryEnd / dryFound - 1));
   return {
     verdict: judge(loss, holdsWithin, uncertainty),

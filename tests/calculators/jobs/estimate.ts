@@ -87,4 +87,38 @@ export const jobs: readonly Job[] = [
     says: /Book 3 h 15 min\./,
   },
   { job: 'only the finding is known', typed: { find: '40' }, master: 'asks' },
+  // Afterwards: 40 to 75 min of finding, 60 of repair and 30 beside it, so 130 on average and 165 in nine of ten.
+  {
+    job: 'took two hours of 2 h 45',
+    typed: { find: '40 min', 'find-nine': '75 min', repair: '60 min', extra: '30 min', took: '2 h' },
+    master: 'fine',
+    says: /within what was told/,
+  },
+  {
+    job: 'took 2 h 45, to the minute',
+    typed: { find: '40 min', 'find-nine': '75 min', repair: '60 min', extra: '30 min', took: '165 min' },
+    master: 'fine',
+    near: true,
+  },
+  {
+    job: 'took 2 h 50',
+    typed: { find: '40 min', 'find-nine': '75 min', repair: '60 min', extra: '30 min', took: '170 min' },
+    master: 'look',
+    near: true,
+    says: /5 min over/,
+  },
+  {
+    job: 'took five hours: a seized bolt',
+    typed: {
+      find: '40 min',
+      'find-nine': '75 min',
+      repair: '60 min',
+      extra: '30 min',
+      took: '5 h',
+      rate: '90',
+      currency: 'EUR',
+    },
+    master: 'look',
+    says: /2 h 15 min over.*450 EUR/s,
+  },
 ];
