@@ -14,8 +14,8 @@ export type Imported = { ok: true; jobs: Job[]; pictures: PackedPicture[] } | { 
 export interface JobTransfer {
   /** Cards and their pictures, with the notes that are ready and not handed over yet. */
   exported(jobs: readonly Job[], drafts: readonly NoteDraft[], pictures?: readonly PackedPicture[]): string;
-  /** Finished jobs for the counts, without anything of the customer; undefined when none can be counted. */
-  finishedForCounts(jobs: readonly Job[]): { text: string; count: number } | undefined;
+  /** Saves finished jobs for the counts, without anything of the customer; says what was saved. */
+  saveFinished(jobs: readonly Job[]): string;
   /** Cards from a file or from codes, checked whole: all of them, or a sentence. */
   imported(text: string): Imported;
   /** The card that is here with every entry of the one that came in; nothing of either is written over. */

@@ -47,18 +47,7 @@ export async function exportCards(card: CardOnPage, some: readonly Job[]): Promi
 /** Saves the finished jobs of this device for the shelf's counts. */
 export async function exportFinished(card: CardOnPage): Promise<void> {
   const transfer = await loadTransfer();
-  if (!transfer) return card.say('.told', NOT_LOADED);
-  const finished = transfer.finishedForCounts(jobs.list());
-  if (!finished)
-    return card.say(
-      '.told',
-      'No card can be counted yet: a job counts once it is finished and its cause is proven.',
-    );
-  saveFile(`finished-jobs-${dayText(new Date())}.json`, finished.text, 'application/json');
-  card.say(
-    '.told',
-    `${finished.count === 1 ? 'One finished job' : `${finished.count} finished jobs`} saved: complaint, cause and answers, nothing of the customer or the plate. npm run take-in counts each once.`,
-  );
+  card.say('.told', transfer?.saveFinished(jobs.list()) ?? NOT_LOADED);
 }
 
 /** A file is found again by its plate. */

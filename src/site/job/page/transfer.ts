@@ -1,8 +1,10 @@
 /** Job cards as a file, and back. */
+import { dayText } from '../../../model/day.ts';
 import { finishedJobs } from '../../../model/finished-jobs.ts';
 import { type Job, type JobCards, jobCardsSchema } from '../../../model/job.ts';
 import { isNote } from '../../../model/note.ts';
 import { idFromTitle } from '../../../model/note-file.ts';
+import { saveFile } from '../../browser/save-file.ts';
 import type { NoteDraft } from '../../note/note-draft.ts';
 import { noteOf } from '../../note/page/note-drafts.ts';
 import type { Imported, PackedPicture } from '../job-transfer.ts';
@@ -30,11 +32,18 @@ export function exported(
   return `${JSON.stringify(cards, null, 2)}\n`;
 }
 
-/** Finished jobs for the counts, without anything of the customer; undefined when none can be counted. */
-export function finishedForCounts(jobs: readonly Job[]): { text: string; count: number } | undefined {
+/** Saves finished jobs for the counts, without anything of the customer. @returns what was saved, in words */
+export function saveFinished(jobs: readonly Job[]): string {
   const finished = finishedJobs(jobs);
   const count = finished.jobs.length;
-  return count === 0 ? undefined : { text: `${JSON.stringify(finished, null, 2)}\n`, count };
+  if (count === 0)
+    return 'No card can be counted yet: a job counts once it is finished and its cause is proven.';
+  saveFile(
+    `finished-jobs-${dayText(new Date())}.json`,
+    `${JSON.stringify(finished, null, 2)}\n`,
+    'application/json',
+  );
+  return `${count === 1 ? 'One finished job' : `${count} finished jobs`} saved: complaint, cause, answers and what was measured on the vehicle, nothing of the customer or the plate. npm run take-in counts each once.`;
 }
 
 /** Cards from a file, checked whole: all of them, or a sentence that says why none. */
