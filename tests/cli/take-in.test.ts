@@ -203,3 +203,31 @@ test('where the second of two notes cannot be written the first is taken back, a
   expect(existsSync(join(home, PATH))).toBe(false);
   expect(git('log', '--format=%s')).toBe('The shelf');
 }, 60_000);
+
+test('an export of thousands of notes is committed whole, and nothing is left beside them', () => {
+  const notes = Array.from({ length: 3_000 }, (_, at) => ({
+    id: `screw-with-a-name-long-enough-to-fill-a-command-line-${at}`,
+    note: { ...NOTE, title: `Screw with a name long enough to fill a command line ${at}` },
+  }));
+  const cards: JobCards = {
+    form: 'headertank job cards',
+    version: 1,
+    exported: '2026-11-25T08:00:00.000Z',
+    jobs: [],
+    notes,
+  };
+  const { status, stderr } = take(saved('job-cards.json', JSON.stringify(cards)));
+  expect(stderr).toBe('');
+  expect(status).toBe(0);
+  expect(git('show', '--name-only', '--format=%s').split('\n').filter(Boolean)).toHaveLength(3_001);
+  expect(git('log', '-1', '--format=%s').length).toBeLessThanOrEqual(120);
+  expect(git('status', '--porcelain', '--ignored', '--', 'content')).toBe('');
+});
+
+test('a repository that git does not accept is told of, and nothing is written', () => {
+  writeFileSync(join(home, '.git/HEAD'), 'ref: ');
+  const { status, stderr } = take(saved('second-bleed-screw.yaml', noteText(NOTE)));
+  expect(status).not.toBe(0);
+  expect(stderr).not.toMatch(/ {4}at /);
+  expect(existsSync(join(home, PATH))).toBe(false);
+});

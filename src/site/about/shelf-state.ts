@@ -29,15 +29,18 @@ export async function treeStates(): Promise<TreeState[]> {
   }));
 }
 
-/** Records whose review is past, the longest first. @param today a day as 2026-11-25 */
-export function dueForReview(today: string): { entry: Entry<Kind>; since: string }[] {
+/**
+ * Records in the order in which they are to be read again, the first of them. The reader compares the day with today's: a build
+ * of the same shelf is the same on any day.
+ */
+export function nextReviews(count: number): { entry: Entry<Kind>; due: string }[] {
   return PAGE_KINDS.flatMap((kind) => entriesOf(kind) as Entry<Kind>[])
     .map((entry) => ({
       entry,
-      since: addMonths(entry.data.reviewed, entry.data['review-every'] ?? shelf.shop['review-every']),
+      due: addMonths(entry.data.reviewed, entry.data['review-every'] ?? shelf.shop['review-every']),
     }))
-    .filter(({ since }) => since < today)
-    .sort((a, b) => a.since.localeCompare(b.since));
+    .sort((a, b) => a.due.localeCompare(b.due))
+    .slice(0, count);
 }
 
 /** Figures nobody read off a source or measured twice, and figures that are missing, by vehicle. */

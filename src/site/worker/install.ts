@@ -73,7 +73,13 @@ async function installPack(
   if (content?.length !== files.reduce((sum, { size }) => sum + size, 0)) return;
   let from = 0;
   for (const file of files) {
-    await keep(file, content.slice(from, from + file.size));
+    try {
+      await keep(file, content.slice(from, from + file.size));
+    } catch (error) {
+      // Right in length and wrong in content: the rest of it is not believed either.
+      if (error instanceof BadFile) return;
+      throw error;
+    }
     from += file.size;
   }
 }

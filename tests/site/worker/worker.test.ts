@@ -81,6 +81,16 @@ describe('installing', () => {
     expect(store.files.size).toBe(NAMES.length + more.length);
   });
 
+  test('a pack with one wrong byte is no loss: what is not the listed file is fetched by itself', async () => {
+    const whole = Buffer.concat(NAMES.map((name) => served.get(name) ?? bytes('')));
+    whole[whole.length - 1] = (whole.at(-1) ?? 0) ^ 1;
+    served.set('offline/1.pack', new Uint8Array(gzipSync(whole)));
+    const store = memory();
+    await install(store);
+    expect([...store.files.values()].sort()).toEqual(NAMES.map((name) => `content of ${name}`).sort());
+    expect(asked).toEqual(['offline/1.pack', 'x.html']);
+  });
+
   test('an update asks for the files that changed, one by one when they are few', async () => {
     const store = memory();
     await install(store);
