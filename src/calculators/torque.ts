@@ -166,7 +166,7 @@ export const torque: Calculator = {
               note: 'pulled at the middle of the grip',
             },
           ];
-    const figures = [...set, ...inUnits(given)];
+    const figures = [...set, ...inUnits(given, show)];
     const thread = values.choice('thread');
     const propertyClass = values.choice('class');
     if (!isPropertyClass(propertyClass))
@@ -194,7 +194,7 @@ export const torque: Calculator = {
       ...said,
       sentence: said.tone === 'stop' ? said.sentence : `${setSentence(setting, show)}${said.sentence}`,
       figures: [
-        ...(said.tone === 'stop' ? inUnits(given) : figures),
+        ...(said.tone === 'stop' ? inUnits(given, show) : figures),
         ...boltFigures(found.figures, propertyClass, said.tone === 'stop', show),
       ],
       notes: [
@@ -263,10 +263,12 @@ function setSentence(setting: number | undefined, show: Shower): string {
   return setting === undefined ? '' : `Set the wrench to ${show.quantity(setting, 'N·m', 1)}. `;
 }
 
-function inUnits(given: number): AnswerFigure[] {
+/** For a wrench marked otherwise; who reads US units has none in newton metres. */
+function inUnits(given: number, show: Shower): AnswerFigure[] {
   const round = (value: number) => String(Number(value.toPrecision(3)));
+  const isMetric = show.quantity(given, 'N·m', 1).endsWith('N·m');
   return [
-    { label: 'In newton metres', value: `${round(given)}\u00a0N·m` },
+    ...(isMetric ? [{ label: 'In newton metres', value: `${round(given)}\u00a0N·m` }] : []),
     { label: 'In pound-force feet', value: `${round(given / TORQUE_UNITS.lbf·ft)}\u00a0lbf·ft` },
     { label: 'In pound-force inches', value: `${round(given / TORQUE_UNITS.lbf·in)}\u00a0lbf·in` },
   ];

@@ -2,11 +2,12 @@
 
 import { type Habit, METRIC } from '../model/habit.ts';
 import { type Quantity, readQuantity } from '../model/quantity.ts';
+import { readersUnit } from '../model/readers-unit.ts';
 import { showNumber } from '../model/show-quantity.ts';
 import { findUnit, fromSI } from '../model/units.ts';
 import { OutOfRange } from '../physics/out-of-range.ts';
 import type { Answer, Calculator, Input, QuantityInput, Values } from './declaration.ts';
-import { readersUnit, showerFor } from './reader-units.ts';
+import { showerFor } from './reader-units.ts';
 import { sayOutOfRange } from './say-out-of-range.ts';
 import { withGaugeAsArea } from './wire-gauge.ts';
 

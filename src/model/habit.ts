@@ -30,4 +30,7 @@ export const US: Habit = {
   torque: 'lbf·ft',
   speed: 'mph',
   length: 'in',
+  area: 'in²',
+  flow: 'US gal/min',
+  mass: 'pounds',
 };

@@ -69,7 +69,9 @@ export function readQuantity(
   if (!Number.isFinite(toSI(low, unit)) || !Number.isFinite(toSI(high, unit)))
     return unreadable('So large a number cannot be meant.', `a number with its unit, such as ${example}`);
   if (low > high) return unreadable(`"${asWritten}" runs downwards.`, 'the smaller end first');
-  const written = Math.max(...[first, second ?? ''].map((each) => each.split('.')[1]?.length ?? 0));
+  const typed = Math.max(...[first, second ?? ''].map((each) => each.split('.')[1]?.length ?? 0));
+  // Of a difference in degrees Fahrenheit, kept in kelvin, whole ones would be rounded.
+  const written = typed + (unit.symbol === 'K' && unit.factor !== 1 ? 1 : 0);
   return {
     ok: true,
     quantity: {
@@ -147,6 +149,9 @@ function unitNamed(
       `"${asWritten}" has a unit, and this place takes none.`,
       `the number alone, such as ${example}`,
     );
+  // Typed of a difference, degrees are its size: 9 °F apart is 5 K.
+  if (assume !== undefined && dimension === 'temperature difference' && unit?.dimension === 'temperature')
+    return { unit: { symbol: 'K', dimension, factor: unit.factor } };
   if (!unit) return wrong(`"${(name ?? '').trim()}" is not a unit known here.`, `one of ${known.join(', ')}`);
   if (unit.dimension !== dimension)
     return wrong(

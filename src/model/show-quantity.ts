@@ -1,6 +1,7 @@
 /** Quantities shown in the reader's units. */
-import { type Habit, habitualUnit, METRIC } from './habit.ts';
+import { type Habit, METRIC } from './habit.ts';
 import type { Quantity } from './quantity.ts';
+import { decimalsIn, readersUnit } from './readers-unit.ts';
 import { findUnit, fromSI } from './units.ts';
 
 /** The number and the unit apart, so that the page can set them in different sizes. */
@@ -16,16 +17,11 @@ export interface ShownQuantity {
  */
 export function showQuantity(quantity: Quantity, habit: Habit = METRIC): ShownQuantity {
   const written = findUnit(quantity.unit);
-  const { unit: symbol, dimension, high: largest } = quantity;
+  const { unit: symbol, dimension } = quantity;
+  if (!written) throw new Error(`No unit is called ${quantity.unit}`);
   // What is already in the reader's own unit stays as its maker wrote it.
-  const wanted = findUnit(
-    symbol === habit[dimension] ? symbol : (habitualUnit(habit, dimension, largest) ?? symbol),
-  );
-  const unit = wanted && wanted.dimension === quantity.dimension ? wanted : written;
-  if (!unit || !written) throw new Error(`No unit is called ${quantity.unit}`);
-  // One written step, seen in the unit shown, decides the decimals.
-  const step = (10 ** -quantity.decimals * written.factor) / unit.factor;
-  const decimals = unit === written ? quantity.decimals : Math.max(0, Math.round(-Math.log10(step)));
+  const unit = symbol === habit[dimension] ? written : readersUnit(symbol, habit, quantity.high);
+  const decimals = decimalsIn(unit, written, quantity.decimals, [quantity.low, quantity.high]);
   const show = (si: number) => showNumber(fromSI(si, unit), decimals);
   const low = show(quantity.low);
   const high = show(quantity.high);

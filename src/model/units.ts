@@ -48,6 +48,9 @@ const YEAR = 365.25 * 86_400;
 /** US gallon, 231 cubic inches; and the imperial one, exact by law. */
 const GALLON = 231 * INCH ** 3;
 const IMPERIAL_GALLON = 4.54609e-3;
+const FLUID_OUNCE = GALLON / 128;
+/** Avoirdupois, exact. */
+const POUND = 0.45359237;
 
 export const UNITS: readonly Unit[] = [
   {
@@ -140,6 +143,7 @@ export const UNITS: readonly Unit[] = [
     factor: 0.946352946e-3,
     spellings: ['qt', 'qts', 'quart', 'quarts', 'US quart', 'US quarts'],
   },
+  { symbol: 'fl oz', dimension: 'volume', factor: FLUID_OUNCE, spellings: ['US fl oz', 'fluid ounce'] },
   { symbol: 'US pt', dimension: 'volume', factor: GALLON / 8, spellings: ['pt', 'pint', 'US pint'] },
   {
     symbol: 'US gal',
@@ -255,6 +259,7 @@ export const UNITS: readonly Unit[] = [
     factor: GALLON / 60,
     spellings: ['gpm', 'gal/min', 'US gpm'],
   },
+  { symbol: 'fl oz/min', dimension: 'flow', factor: FLUID_OUNCE / 60 },
   { symbol: 'l/h', dimension: 'flow', factor: 1e-3 / 3600, spellings: ['lph'] },
   {
     symbol: 'km/h',
@@ -283,6 +288,8 @@ export const UNITS: readonly Unit[] = [
   },
   { symbol: 'kg', dimension: 'mass', factor: 1 },
   { symbol: 'g', dimension: 'mass', factor: 1e-3 },
+  // In full: "lb" on a gauge is a pressure.
+  { symbol: 'pounds', dimension: 'mass', factor: POUND, spellings: ['pound'] },
   { symbol: '', dimension: 'plain', factor: 1 },
 ];
 

@@ -86,7 +86,7 @@ export interface PageOptions extends BrowserContextOptions {
 }
 
 /**
- * A page in a browser of its own: nothing kept from before.
+ * A page in a browser of its own: nothing kept from before, of a country that reads metric units.
  * @param root the only place it may ask for anything
  */
 export async function openPage(
@@ -95,7 +95,7 @@ export async function openPage(
   options: PageOptions = {},
 ): Promise<WatchedPage> {
   const { expected, ...rest } = options;
-  const context = await browser.newContext({ viewport: SIZES.desktop, ...rest });
+  const context = await browser.newContext({ viewport: SIZES.desktop, locale: 'en-GB', ...rest });
   const problems: string[] = [];
   const note = (problem: string) => {
     if (!expected?.test(problem) && !BY_REQUEST.test(problem)) problems.push(problem);

@@ -172,7 +172,7 @@ describe('units', () => {
     const { page, close } = await open();
     await goTo(page, 'boil-margin');
     await page.getByLabel('Coolant now', { exact: true }).fill('118');
-    await page.getByRole('button', { name: 'US customary' }).click();
+    await page.getByRole('button', { name: 'US units' }).click();
     await expect.poll(() => page.getByLabel('Cap opens at', { exact: true }).inputValue()).toBe('20');
     expect(await page.getByLabel('Unit of: Coolant now').inputValue()).toBe('°C');
     expect(await page.getByLabel('Unit of: Cap opens at').inputValue()).toBe('psi');
@@ -186,11 +186,11 @@ describe('units', () => {
     for (const id of ['boil-margin', 'sensor', 'level', 'bench-test']) {
       await goTo(page, id);
       const metric = await page.locator('article').textContent();
-      await page.getByRole('button', { name: 'US customary' }).click();
+      await page.getByRole('button', { name: 'US units' }).click();
       await expect
         .poll(() => page.locator('article').textContent())
         .not.toMatch(/\d\s(K|°C)(?![\p{L}\d·/²³])/u);
-      await page.getByRole('button', { name: 'metric', exact: true }).click();
+      await page.getByRole('button', { name: 'metric units' }).click();
       await expect.poll(() => page.locator('article').textContent()).toBe(metric);
     }
     await close();

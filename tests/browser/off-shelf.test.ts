@@ -70,11 +70,11 @@ test('what cannot be fetched is said once, however often it is tried, until it g
   const times = async (selector: string, words: string) =>
     ((await page.locator(selector).textContent()) ?? '').split(words).length - 1;
   await page.route('**/scripts/reader-figures.js', (route) => route.abort());
-  for (const units of ['US customary', 'metric', 'US customary']) {
+  for (const units of ['US units', 'metric units', 'US units']) {
     const failed = page.waitForEvent('requestfailed');
     await page.getByRole('button', { name: units }).click();
     await failed;
-    await expect.poll(() => times('ht-units', 'cannot be rewritten')).toBe(1);
+    await expect.poll(() => times('.foot', 'cannot be rewritten')).toBe(1);
   }
   await page.route('**/data/vehicles/*', (route) => route.abort());
   for (const id of [TARN, 'harrowby-gritstone-30']) {
@@ -87,7 +87,7 @@ test('what cannot be fetched is said once, however often it is tried, until it g
   await page.unroute('**/data/vehicles/*');
   await page.evaluate((id) => window.headertank.chooseVehicle(id), TARN);
   await expect.poll(() => times('ht-vehicle', 'cannot be fetched')).toBe(0);
-  await expect.poll(() => times('ht-units', 'cannot be rewritten')).toBe(0);
+  await expect.poll(() => times('.foot', 'cannot be rewritten')).toBe(0);
   // The lines in the console are the browser's own about what the test let fail.
   await page.context().close();
 });

@@ -174,7 +174,7 @@ describe('a log', () => {
     await page.goto(`${site.root}road-test.html`);
     await choose(page, sample('sound-run'));
     expect(await verdict(page).textContent()).toContain('(general)');
-    await page.getByRole('button', { name: 'US customary' }).click();
+    await page.getByRole('button', { name: 'US units' }).click();
     await expect.poll(() => verdict(page).textContent(), PATIENCE).toContain('°F');
     await close();
   });

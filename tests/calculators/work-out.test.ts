@@ -4,12 +4,13 @@ import { benchTestCalculator } from '../../src/calculators/bench-test.ts';
 import { boilMarginCalculator } from '../../src/calculators/boil-margin.ts';
 import { estimate } from '../../src/calculators/estimate.ts';
 import { fillAccount } from '../../src/calculators/fill-account.ts';
-import { readersUnit, showerFor } from '../../src/calculators/reader-units.ts';
+import { showerFor } from '../../src/calculators/reader-units.ts';
 import { sayOutOfRange } from '../../src/calculators/say-out-of-range.ts';
 import { torque } from '../../src/calculators/torque.ts';
 import { voltageDropCalculator } from '../../src/calculators/voltage-drop.ts';
 import { isExample, withoutExamples } from '../../src/calculators/work-out.ts';
 import { type Habit, METRIC, US } from '../../src/model/habit.ts';
+import { readersUnit } from '../../src/model/readers-unit.ts';
 import { OutOfRange } from '../../src/physics/out-of-range.ts';
 import { answerOf, faultsOf } from './ask.ts';
 
@@ -52,11 +53,11 @@ describe('what cannot be read', () => {
     ['much', '"much" is not a number with a unit. Write a number with its unit, such as 4.6 l.'],
     [
       '4 pails',
-      '"pails" is not a unit known here. Write one of l, ml, cc, cl, dl, US qt, US pt, US gal, imp gal.',
+      '"pails" is not a unit known here. Write one of l, ml, cc, cl, dl, US qt, fl oz, US pt, US gal, imp gal.',
     ],
     [
       '4 bar',
-      '"4 bar" is a pressure, and this place takes a volume. Write one of l, ml, cc, cl, dl, US qt, US pt, US gal, imp gal, such as 4.6 l.',
+      '"4 bar" is a pressure, and this place takes a volume. Write one of l, ml, cc, cl, dl, US qt, fl oz, US pt, US gal, imp gal, such as 4.6 l.',
     ],
     ['200', '200 l cannot be meant here. Write 1 to 60 l.'],
     ['0.999', '0.999 l cannot be meant here. Write 1 to 60 l.'],

@@ -5,6 +5,15 @@ import { exampleOf, type Quantity, readQuantity, takenFor } from '../../src/mode
 import { quantityText, showNumber, showQuantity } from '../../src/model/show-quantity.ts';
 import { type Dimension, fromSI, UNITS, unitsOf } from '../../src/model/units.ts';
 
+/** Where a US reader has another unit than the usual one of the dimension. */
+const OWN_US_UNIT: Readonly<Record<string, string>> = {
+  m: 'ft',
+  km: 'mi',
+  ml: 'fl oz',
+  'ml/min': 'fl oz/min',
+  'mm²': 'mm²',
+};
+
 const DIMENSIONS = [...new Set(UNITS.map((unit) => unit.dimension))];
 
 function read(text: string, dimension: Dimension, assume?: string): Quantity {
@@ -143,6 +152,14 @@ describe('as it is typed at a bench', () => {
     expect(result.fault.expected).toContain(expected);
   });
 
+  test('a difference is typed in the degrees of the tool', () => {
+    expect(read('9 °F', 'temperature difference', 'K')).toMatchObject({ unit: 'K', low: 5, decimals: 1 });
+    expect(read('9', 'temperature difference', '°F').low).toBeCloseTo(5, 9);
+    expect(read('8 °C', 'temperature difference', 'K')).toMatchObject({ unit: 'K', low: 8, decimals: 0 });
+    // The shelf writes it in kelvin, so that nobody takes it for a temperature.
+    expect(readQuantity('9 °F', 'temperature difference').ok).toBe(false);
+  });
+
   test('a minus stays a minus: only a stroke between two numbers is a range', () => {
     expect(read('-30', 'temperature', '°C').low).toBeCloseTo(243.15, 9);
     expect(read('-30 to -25', 'temperature', '°C').high).toBeCloseTo(248.15, 9);
@@ -205,9 +222,10 @@ describe('properties', () => {
           const shown = showQuantity(quantity, US);
           const small =
             unit.dimension === 'torque' && unit.symbol !== 'lbf·ft' && Math.abs(quantity.high) < 20;
-          // A service interval is driven, not measured.
+          // A service interval is driven, not measured; an altitude, a drop and a cable have units of their own.
           const driven = unit.dimension === 'length' && unit.symbol !== 'in' && quantity.high >= 10_000;
-          expect(shown.unit).toBe(small ? 'lbf·in' : driven ? 'mi' : US[unit.dimension]);
+          const own = OWN_US_UNIT[unit.symbol];
+          expect(shown.unit).toBe(own ?? (small ? 'lbf·in' : driven ? 'mi' : US[unit.dimension]));
           const back = read(`${shown.number} ${shown.unit}`, unit.dimension);
           // Rounded to a step no finer than the written one: at most half a shown step away, and that is under
           // ten written steps whatever the units are.

@@ -1,8 +1,9 @@
 /** A field of a calculator as number and unit apart, the unit beside it to pick; typed together or apart it means the same. */
 import type { Input, QuantityInput } from '../../calculators/declaration.ts';
-import { decimalsIn, readersUnit, unitsOffered } from '../../calculators/reader-units.ts';
+import { unitsOffered } from '../../calculators/reader-units.ts';
 import type { Habit } from '../../model/habit.ts';
 import { readQuantity } from '../../model/quantity.ts';
+import { decimalsIn, readersUnit } from '../../model/readers-unit.ts';
 import { showNumber } from '../../model/show-quantity.ts';
 import { findUnit, fromSI, type Unit } from '../../model/units.ts';
 
@@ -43,7 +44,8 @@ export function writeField(
   habit: Habit,
 ): FieldText {
   const from = findUnit(written.unit);
-  const habitual = readersUnit(input.unit, habit, si);
+  // Whatever stands in it, a torque field takes pound-force feet: inches would be taken for a twelfth of what is typed for the next bolt.
+  const habitual = readersUnit(input.unit, habit);
   // A figure keeps the unit it was written in unless the reader has another habit.
   const kept = habit[input.dimension] === undefined && unitsOffered(input).includes(written.unit);
   const unit = kept && from ? from : habitual;
@@ -66,7 +68,7 @@ function writeIn(si: number, { from, decimals }: { from: Unit; decimals: number 
   // Whole pound-force feet are up to a tenth off on a small bolt.
   const least = unit.symbol === 'lbf·ft' && fromSI(si, unit) < 15 ? 1 : 0;
   return {
-    text: showNumber(fromSI(si, unit), Math.max(least, decimalsIn(unit, from, decimals))),
+    text: showNumber(fromSI(si, unit), Math.max(least, decimalsIn(unit, from, decimals, [si]))),
     unit: unit.symbol,
   };
 }

@@ -1,7 +1,7 @@
 /** A curve with a reading on it: freezing against strength, boiling against pressure, resistance against temperature. */
 import type { Axis, Curve } from '../../calculators/declaration.ts';
-import { readersUnit } from '../../calculators/reader-units.ts';
-import { type Habit, METRIC } from '../../model/habit.ts';
+import { type Habit, METRIC, US } from '../../model/habit.ts';
+import { readersUnit } from '../../model/readers-unit.ts';
 import { findUnit, fromSI, toSI } from '../../model/units.ts';
 import { at, coordinate, escapeText, line, picture } from './svg.ts';
 import { widthOf } from './text-width.ts';
@@ -36,14 +36,14 @@ export function drawCurve({ id, title, x, y, curves, points, habit = METRIC }: C
     ),
     ...up.ticks.map(
       ({ where, text }) =>
-        `<path class="thin" d="${line(FRAME.left, where, FRAME.right, where)}"/><text class="tick" x="${FRAME.left - 6}" y="${coordinate(where + 4)}" text-anchor="end">${text}</text>`,
+        `<path class="thin" d="${line(FRAME.left, where, FRAME.right, where)}"/><text class="tick" x="${FRAME.left - 6}" y="${coordinate(where + 4)}" text-anchor="end"${up.mark}>${text}</text>`,
     ),
     ...across.ticks.map(
       ({ where, text }) =>
-        `<path class="thin" d="${line(where, FRAME.bottom, where, FRAME.bottom + 4)}"/><text class="tick" x="${coordinate(where)}" y="${FRAME.bottom + 18}" text-anchor="middle">${text}</text>`,
+        `<path class="thin" d="${line(where, FRAME.bottom, where, FRAME.bottom + 4)}"/><text class="tick" x="${coordinate(where)}" y="${FRAME.bottom + 18}" text-anchor="middle"${across.mark}>${text}</text>`,
     ),
-    `<text class="axis" x="2" y="14">${escapeText(`${y.label}, ${up.unit}`)}</text>`,
-    `<text class="axis" x="${FRAME.right}" y="${FRAME.bottom + 36}" text-anchor="end">${escapeText(`${x.label}, ${across.unit}`)}</text>`,
+    `<text class="axis" x="2" y="14"${up.mark}>${escapeText(`${y.label}, ${up.unit}`)}</text>`,
+    `<text class="axis" x="${FRAME.right}" y="${FRAME.bottom + 36}" text-anchor="end"${across.mark}>${escapeText(`${x.label}, ${across.unit}`)}</text>`,
     ...curves.flatMap(({ points: list, upper, dashed }) =>
       [list, ...(upper ? [upper] : [])].map(
         (each) => `<path class="heavy${dashed ? ' dashed' : ''}" d="${way(each)}"/>`,
@@ -73,6 +73,8 @@ interface Scale {
   ticks: { where: number; text: string }[];
   /** Symbol of the unit the numbers are in. */
   unit: string;
+  /** The same as an attribute, by which a page writes the numbers in the reader's units; none where no reader has another. */
+  mark: string;
 }
 
 function scaleOf(axis: Axis, habit: Habit, from: number, to: number): Scale {
@@ -89,7 +91,8 @@ function scaleOf(axis: Axis, habit: Habit, from: number, to: number): Scale {
     where: place(inOwn(value)),
     text: String(Number(value.toPrecision(6))).replace('-', '\u2212'),
   }));
-  return { place, ticks, unit: shown.symbol };
+  const mark = readersUnit(axis.unit, US) === own ? '' : ` data-in="${shown.symbol}"`;
+  return { place, ticks, unit: shown.symbol, mark };
 }
 
 /** Round numbers from low to high, five to eight of them. */

@@ -60,6 +60,7 @@ export interface LadderLabel {
   id: string;
   celsius: number;
   number: string;
+  widest: string;
   unit: string;
   /** Lines of words, then lines in smaller type. */
   words: string[];
@@ -181,6 +182,7 @@ export function planLadder(input: LadderInput): LadderPlan {
     id: label.id,
     celsius: label.celsius,
     number: label.number,
+    widest: label.widest,
     unit: label.unit,
     words: label.words,
     small: label.small,
@@ -217,6 +219,8 @@ interface LabelText {
   id: string;
   celsius: number;
   number: string;
+  /** The number in degrees Fahrenheit, which are the longer ones. */
+  widest: string;
   unit: string;
   label: string;
   note: string;
@@ -227,6 +231,7 @@ function rungLabel(rung: Rung, unit: TemperatureUnit): LabelText {
     id: rung.id,
     celsius: (rung.low + rung.high) / 2,
     number: rangeText(rung.low, rung.high, unit),
+    widest: rangeText(rung.low, rung.high, '°F'),
     unit,
     label: rung.label,
     note: [originWords(rung), rung.note ?? ''].filter((each) => each !== '').join(', '),
@@ -239,6 +244,7 @@ function markerLabels({ marker, rungs }: LadderInput, unit: TemperatureUnit): La
     id: 'marker',
     celsius: marker.celsius,
     number: numberText(inUnit(marker.celsius, unit)),
+    widest: numberText(inUnit(marker.celsius, '°F')),
     unit,
     label: marker.label,
     note: '',
@@ -250,6 +256,7 @@ function markerLabels({ marker, rungs }: LadderInput, unit: TemperatureUnit): La
     id: 'margin',
     celsius: (marker.celsius + nearEdge(marker, target)) / 2,
     number: numberText(Math.abs(distance) * (unit === '°F' ? 1.8 : 1)),
+    widest: numberText(Math.abs(distance) * 1.8),
     unit,
     label: distance >= 0 ? marker.to.below : marker.to.above,
     note: '',
@@ -280,9 +287,9 @@ function rangeText(low: number, high: number, unit: TemperatureUnit): string {
   return low < 0 ? `${from} to ${to}` : `${from}–${to}`;
 }
 
-/** Width of number and unit. Digits are no wider in bold. */
-function numberExtent(label: { number: string; unit: string }, sizes: Sizes): number {
-  return widthOf(label.number, sizes.number) + 2 + widthOf(label.unit, sizes.small);
+/** Room of number and unit, in degrees Fahrenheit too: a page that is read in them has the same drawing. Digits are no wider in bold. */
+function numberExtent(label: { number: string; widest: string; unit: string }, sizes: Sizes): number {
+  return widthOf(label.widest, sizes.number) + 2 + widthOf(label.unit, sizes.small);
 }
 
 function colour(celsius: number): string {
@@ -313,7 +320,10 @@ function scaleTicks(
   const lines = marks.map(({ celsius, text }) => line(edge, y(celsius), edge - (text ? 5 : 3), y(celsius)));
   const numbers = marks
     .filter(({ text }) => text !== '')
-    .map(({ celsius, text }) => `<text x="${edge - 7}" y="${coordinate(y(celsius) + 3.5)}">${text}</text>`);
+    .map(
+      ({ celsius, text }) =>
+        `<text x="${edge - 7}" y="${coordinate(y(celsius) + 3.5)}" data-in="${unit}">${text}</text>`,
+    );
   return `<path class="thin" d="${lines.join('')}"/><g class="ladder-scale">${numbers.join('')}</g>`;
 }
 
@@ -369,6 +379,7 @@ function drawLabel(label: LadderLabel, plan: LadderPlan, y: (celsius: number) =>
     (Math.abs(lead - anchor) < 0.5 ? '' : `L${at(x - 8, lead)}`) +
     `H${coordinate(x - 4)}`;
   const baseline = top + sizes.number * 0.97;
+  const marked = label.id === 'margin' ? '' : ` data-in="${label.unit}"`;
   const wordsAt = coordinate(wordsColumn(plan.labels, sizes, right));
   const words = label.words.map(
     (words, index) =>
@@ -381,14 +392,14 @@ function drawLabel(label: LadderLabel, plan: LadderPlan, y: (celsius: number) =>
   );
   return (
     `<path class="thin" d="${leader}"/>` +
-    `<text${label.id === 'marker' ? ' class="here"' : ''} x="${coordinate(x)}" y="${coordinate(baseline)}"><tspan class="number">${label.number}</tspan>` +
-    `<tspan class="small" dx="2">${label.unit}</tspan>${words.join('')}${small.join('')}</text>`
+    `<text${label.id === 'marker' ? ' class="here"' : ''} x="${coordinate(x)}" y="${coordinate(baseline)}"><tspan class="number"${marked}>${label.number}</tspan>` +
+    `<tspan class="small" dx="2"${marked}>${label.unit}</tspan>${words.join('')}${small.join('')}</text>`
   );
 }
 
 /** Where the words begin: beside the widest number. */
 function wordsColumn(
-  labels: readonly { number: string; unit: string }[],
+  labels: readonly { number: string; widest: string; unit: string }[],
   sizes: Sizes,
   right: number,
 ): number {

@@ -10,6 +10,9 @@ import { isText, openJobName } from '../job/page/open-job.ts';
 const script = document.currentScript;
 const root = new URL('..', script instanceof HTMLScriptElement ? script.src : document.baseURI);
 const unitsOf = (name: string | undefined) => (name === 'US' ? US : METRIC);
+/** Until the reader chooses: the United States, Puerto Rico and Liberia read °F, quarts and psi; no region says nothing. */
+const unitsOfRegion = () =>
+  /-(US|PR|LR)/.test(navigator.languages.find((each) => /-[A-Z]{2}/.test(each)) ?? '') ? 'US' : undefined;
 
 /** What has failed, said once in its place until it goes well. */
 const unitsSay = new Text();
@@ -55,16 +58,19 @@ window.headertank = {
 };
 
 // What is kept has the site's folder in its name, and that is known only now.
-window.headertank.habit = unitsOf(kept('units', isText) ?? document.documentElement.dataset.units);
+window.headertank.habit = unitsOf(
+  kept('units', isText) ?? unitsOfRegion() ?? document.documentElement.dataset.units,
+);
 
 /** Tells every part of the page, once its texts show the vehicle's figures in the reader's units. */
 async function changed(): Promise<void> {
   try {
     if (!window.headertank.figures) await loadScript('reader-figures');
     window.headertank.figures?.fill(document);
+    if (window.headertank.habit !== METRIC) await loadScript('reader-texts');
     unitsSay.data = '';
   } catch {
-    say(unitsSay, 'ht-units', ' The figures cannot be rewritten just now: they are general and metric.');
+    say(unitsSay, '.foot', ' The figures cannot be rewritten just now: they are general and metric.');
   }
   document.dispatchEvent(new CustomEvent('headertank:change'));
 }

@@ -1,33 +1,36 @@
-/** Metric or US, remembered. */
+/** Metric or US, in the top line of every page, remembered. */
 import { keep } from '../browser/storage.ts';
 import '../browser/page-globals.ts';
-import { button, element } from '../browser/element.ts';
+import { button } from '../browser/element.ts';
 
 const UNITS = [
-  ['metric', 'metric'],
-  ['US', 'US customary'],
+  ['metric', '°C'],
+  ['US', '°F'],
 ] as const;
 
 class UnitsChoice extends HTMLElement {
   connectedCallback() {
-    const isUS = window.headertank.habit.temperature !== undefined;
-    const mark = (now: string) => {
-      for (const [index, [name]] of UNITS.entries())
-        buttons[index]?.setAttribute('aria-pressed', String(name === now));
-    };
-    const buttons = UNITS.map(([name, text]) =>
-      button(
+    const buttons = UNITS.map(([name, text]) => {
+      const press = button(
         text,
         () => {
           keep('units', name);
-          mark(name);
           window.headertank.showUnits(name);
+          mark();
         },
         'quiet',
-      ),
-    );
-    mark(isUS ? 'US' : 'metric');
-    this.replaceChildren(element('span', {}, 'Units: '), ...buttons);
+      );
+      press.title = `${text}, ${name} units`;
+      press.ariaLabel = press.title;
+      return press;
+    });
+    const mark = () => {
+      const isUS = window.headertank.habit.temperature !== undefined;
+      for (const [index, press] of buttons.entries())
+        press.setAttribute('aria-pressed', String(index > 0 === isUS));
+    };
+    mark();
+    this.replaceChildren(...buttons);
   }
 }
 

@@ -1,6 +1,5 @@
 /** A calculator, live: reads the fields, shows the answer at once, keeps its state in the address of its own page. */
 import type { Calculator, Input, QuantityInput } from '../../calculators/declaration.ts';
-import { textFor } from '../../calculators/reader-text.ts';
 import {
   hasTyped,
   isAsked,
@@ -54,6 +53,8 @@ class CalculatorPart extends HTMLElement {
   private calculator: Calculator | undefined;
   /** Fields somebody has typed in, or that came with the address. */
   private readonly touched = new Set<string>();
+  /** What was last written under each field. */
+  private readonly said = new Map<string, string>();
   given: Readonly<Record<string, string>> = {};
   /** Fields that hold the chosen vehicle's figure. */
   private readonly byVehicle = new Set<string>();
@@ -277,7 +278,6 @@ class CalculatorPart extends HTMLElement {
       this.put(name, own ?? this.written(input, fromStep ?? this.standing(input)));
     }
     this.offerSets();
-    this.showMethod();
     this.show();
   }
 
@@ -383,17 +383,6 @@ class CalculatorPart extends HTMLElement {
       : 'Example figures. Type yours over them.';
   }
 
-  /** How it is worked out, on its own page, in the reader's units: what was written stays to be read again. */
-  private showMethod(): void {
-    if (!this.ownPage) return;
-    for (const line of document.querySelectorAll<HTMLElement>(
-      '#method + dl dd:not(:has(ul)), #method + dl li',
-    )) {
-      line.dataset.written ??= line.textContent ?? '';
-      line.textContent = textFor(line.dataset.written, window.headertank.habit);
-    }
-  }
-
   private showField(input: Input, values: Typed, fault: string | undefined): void {
     const part = this.querySelector<HTMLElement>(`[data-field="${input.name}"]`);
     const says = part?.querySelector('.says');
@@ -402,13 +391,13 @@ class CalculatorPart extends HTMLElement {
     part.toggleAttribute('data-fault', fault !== undefined);
     this.field(input.name)?.setAttribute('aria-invalid', String(fault !== undefined));
     const text =
-      fault ??
-      [this.readAs(input), this.originOf(input), textFor(input.hint ?? '', window.headertank.habit)]
-        .filter((each) => each)
-        .join(' ');
+      fault ?? [this.readAs(input), this.originOf(input), input.hint].filter((each) => each).join(' ');
     const label = part.querySelector('label');
-    if (label) label.textContent = textFor(input.label, window.headertank.habit);
-    if (says.textContent !== text) says.textContent = text;
+    if (label) label.textContent = input.label;
+    // Not held against the page: there the figures may stand in other units. What was typed is quoted as typed.
+    says.toggleAttribute('data-as-written', fault !== undefined);
+    if (this.said.get(input.name) !== text) says.textContent = text;
+    this.said.set(input.name, text);
   }
 
   /** What is not read as it stands, such as a decimal comma or `2k5`, says at its field as what it is taken. */

@@ -3,6 +3,7 @@ import type { Joint } from '../../../model/figures.ts';
 import { type Habit, METRIC, US } from '../../../model/habit.ts';
 import type { Job } from '../../../model/job.ts';
 import type { Quantity } from '../../../model/quantity.ts';
+import { textFor } from '../../../model/reader-text.ts';
 import { quantityText } from '../../../model/show-quantity.ts';
 import { loadScript } from '../../browser/load-script.ts';
 import type { CardPlan, Draft, MakeCardPlan } from '../card-parts.ts';
@@ -74,7 +75,7 @@ class PlanForCard implements CardPlan {
 
   private draftIn(vehicle: VehicleSheet | undefined, habit: Habit): Draft {
     const { title, mechanism, comesBack, general } = this.plan;
-    const say = (text: string) => withFigures(text, general, vehicle, habit);
+    const say = (text: string) => textFor(withFigures(text, general, vehicle, habit), habit);
     return { found: `${title}. ${say(mechanism)}`, watch: say(comesBack) };
   }
 
