@@ -83,6 +83,7 @@ export function lastsOf(
   };
 }
 
+/** The loss beside what the pressure tester showed; nothing where no rate was typed, a refusal where the time is not known. */
 export function testerOf(values: Values, lost: number): AgainstTester | Refusal | undefined {
   const rate = values.optional('tester');
   if (rate === undefined) return undefined;

@@ -13,6 +13,7 @@ const LAST_BITS = 1e-9;
 
 export type Basis = 'volume' | 'mass';
 
+/** What a mixture of this strength is good for, in a sentence with its tone. @param volume share of glycol by volume, 0 to 1 @param freezes freezing point as shown */
 export function judge(
   volume: number,
   range: FreezingRange,
@@ -62,10 +63,12 @@ export function judge(
   };
 }
 
+/** What stands before the freezing point: a strong mixture sets without ice. */
 export function freezingLabel({ basis }: FreezingRange): string {
   return basis === 'sets without ice' ? 'No ice; sets like glass at' : 'First crystals at';
 }
 
+/** Where the range of the freezing point is from. */
 export function freezingNote({ basis }: FreezingRange): string {
   return {
     'handbooks differ': 'from one handbook to the other',
@@ -74,6 +77,7 @@ export function freezingNote({ basis }: FreezingRange): string {
   }[basis];
 }
 
+/** Boiling point under the cap, with what is left open of it. */
 export function boilingFigure(mixed: Mixture, values: Values, show: Shower): Answer['figures'] {
   const boils = boilingPointUnderCap(mixed, gaugePascal(values.number('cap')), altitudeOf(values));
   const { realCoolant } = boilingUncertainty(mixed);

@@ -45,6 +45,7 @@ function sameStrength(strength: MassFraction) {
   return { lowest: strength, highest: strength };
 }
 
+/** Strength from a freezing point as a refractometer shows it; refused where its scale ends. */
 export function fromFreezing(values: Values, show: Shower): Answer | Refusal {
   const glycol = glycolOf(values);
   const scale: Glycol = values.choice('scale') === 'propylene' ? 'propylene' : 'ethylene';

@@ -171,6 +171,7 @@ export function pointsOf(values: Values): TypedPoint[] | undefined {
     .toSorted((a, b) => a.temperature - b.temperature);
 }
 
+/** The curve that the fields describe: the common one, by a B value, or by points of a table; refused where they contradict each other. */
 export function curveOf(values: Values, show: Shower): SensorCurve | Refusal {
   const known = values.choice('curve');
   if (known === 'common')

@@ -65,6 +65,7 @@ const ROOMS: Record<string, readonly string[]> = {
   'job/page': ['browser', 'job', 'note', 'note/page', 'text', 'vehicle', 'vehicle/page', 'walk'],
   'calculator/page': ['browser', 'calculator', 'job/page'],
   'road-test/page': ['browser', 'drawings', 'job/page', 'road-test', 'text'],
+  'about/page': ['browser'],
   'moves/page': ['browser', 'moves'],
   'practice/page': ['browser', 'job/page', 'practice', 'text', 'vehicle', 'walk', 'walk/page'],
   'every-page': ['browser', 'job/page', 'vehicle', 'worker'],

@@ -21,10 +21,17 @@ const KNOWN = Object.entries(COMPLAINTS.queries).flatMap(([id, texts]) =>
  * Written by somebody who had seen neither the phrasings nor the word groups. What is right beside the first is named too. When
  * it was read for the first time 91 of 100 were first and 98 among the first three.
  */
-const UNSEEN = z
-  .array(z.object({ say: z.string(), symptom: z.string(), also: z.array(z.string()).default([]) }))
-  .parse(JSON.parse(readFileSync('tests/recogniser/unseen.json', 'utf8')))
-  .map(({ say, symptom, also }) => ({ said: say, symptom: [symptom, ...also] }));
+const UNSEEN = sentencesOf('tests/recogniser/unseen.json');
+
+/** By another hand again, after the last change to words and groups; nothing was changed for it: 93 first, 98 among the first three. */
+const UNSEEN_AGAIN = sentencesOf('tests/recogniser/unseen-2.json');
+
+function sentencesOf(file: string): { said: string; symptom: string[] }[] {
+  return z
+    .array(z.object({ say: z.string(), symptom: z.string(), also: z.array(z.string()).default([]) }))
+    .parse(JSON.parse(readFileSync(file, 'utf8')))
+    .map(({ say, symptom, also }) => ({ said: say, symptom: [symptom, ...also] }));
+}
 
 /** Sentences by how many complaints come before the right one. */
 function astray(sentences: typeof KNOWN, most: number): string[] {
@@ -44,6 +51,7 @@ test('each phrasing left out in turn: 85 of 100 first, 95 among the first three'
 test.each([
   ['complaints of the repository', KNOWN, 90, 97],
   ['complaints of another hand', UNSEEN, 91, 98],
+  ['complaints of a third hand', UNSEEN_AGAIN, 92, 97],
 ])('%s: so many first and among the first three', (_, sentences, first, firstThree) => {
   for (const [most, least] of [
     [1, first],
