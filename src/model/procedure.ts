@@ -4,7 +4,7 @@ import { JOINT_NAMES, type Joint } from './figures.ts';
 import { layoutConditionSchema } from './layout-schema.ts';
 import { loopNameSchema } from './loops.ts';
 import { commonFields } from './record.ts';
-import { lineSchema, minutesSchema, reference, textSchema } from './scalars.ts';
+import { lineSchema, minutesSchema, reference, textSchema, waitSchema } from './scalars.ts';
 
 const procedureStepSchema = z.strictObject({
   do: textSchema.describe('One action.'),
@@ -19,6 +19,7 @@ const procedureStepSchema = z.strictObject({
     .describe('The loop that is filled or topped up here; the vehicle’s coolant is named at the step.'),
   caution: reference('caution').optional().describe('Shown before the action.'),
   calculator: z.enum(CALCULATOR_IDS).optional().describe('Opened at this step.'),
+  wait: waitSchema,
   enter: z
     .enum(['log', 'proof run'])
     .optional()

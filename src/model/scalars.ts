@@ -127,3 +127,10 @@ export const minutesSchema = z
   .positive({ message: 'Minutes are more than nothing.' })
   .max(600, { message: 'More than ten hours cannot be meant here.' })
   .describe('Minutes of work for someone who has done it before.');
+
+/** A time that has to pass at a step before the next. */
+export const waitSchema = quantitySchema('time', ['1 min', '12 h'])
+  .optional()
+  .describe(
+    'How long the step waits, such as 15 min: warm-up, heat soak, pressure hold. A timer is offered; of a range the shorter end.',
+  );

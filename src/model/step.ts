@@ -1,6 +1,6 @@
 import { z } from 'zod';
 import { CALCULATOR_IDS } from './calculator-ids.ts';
-import { reference, textSchema } from './scalars.ts';
+import { reference, textSchema, waitSchema } from './scalars.ts';
 
 /** A step of a test: a plain sentence, or one with the caution or calculator that belongs to it. */
 export const stepSchema = z.union([
@@ -9,6 +9,7 @@ export const stepSchema = z.union([
     do: textSchema,
     caution: reference('caution').optional().describe('Shown before the action.'),
     calculator: z.enum(CALCULATOR_IDS).optional().describe('Opened at this step.'),
+    wait: waitSchema,
   }),
 ]);
 

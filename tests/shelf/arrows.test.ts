@@ -38,6 +38,7 @@ const EITHER = [
   'road-test',
   'search',
   'text',
+  'timer',
   'vehicle',
   'walk',
 ];
@@ -55,6 +56,7 @@ const ROOMS: Record<string, readonly string[]> = {
   job: ['note', 'vehicle'],
   calculator: ['drawings'],
   moves: ['drawings'],
+  timer: [],
   practice: ['walk'],
   // In the browser. The types of what hangs on the window are the features'.
   browser: ['job', 'note', 'practice', 'vehicle', 'walk'],
@@ -67,6 +69,7 @@ const ROOMS: Record<string, readonly string[]> = {
   'road-test/page': ['browser', 'drawings', 'job/page', 'road-test', 'text'],
   'about/page': ['browser'],
   'moves/page': ['browser', 'moves'],
+  'timer/page': ['browser', 'text', 'timer'],
   'practice/page': ['browser', 'job/page', 'practice', 'text', 'vehicle', 'walk', 'walk/page'],
   'every-page': ['browser', 'job/page', 'vehicle', 'worker'],
   worker: [],
@@ -74,7 +77,7 @@ const ROOMS: Record<string, readonly string[]> = {
   shelf: [],
   'search/build': ['drawings', 'guides', 'search', 'shelf', 'walk/build'],
   'calculator/build': ['calculator', 'drawings', 'shelf'],
-  parts: ['calculator/build', 'note', 'shelf', 'text'],
+  parts: ['calculator/build', 'note', 'shelf', 'text', 'timer'],
   'vehicle/build': ['drawings', 'parts', 'shelf', 'text', 'vehicle'],
   'walk/build': ['calculator/build', 'drawings', 'parts', 'shelf', 'text', 'walk'],
   'job/build': ['job', 'shelf', 'text', 'walk/build'],

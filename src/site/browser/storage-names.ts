@@ -9,6 +9,7 @@ export const SINGLE_NAMES = [
   'job-typed',
   'came-from',
   'practice',
+  'timers',
 ] as const;
 
 /**

@@ -6,4 +6,5 @@ import '../every-page/top-line.ts';
 import '../every-page/offline.ts';
 import '../every-page/paper-line.ts';
 import '../every-page/search-key.ts';
+import '../every-page/timers.ts';
 import '../every-page/units-choice.ts';
