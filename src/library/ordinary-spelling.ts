@@ -104,10 +104,11 @@ class Reader {
 
   #number(schema: $ZodType, value: number, path: Path): unknown {
     if (isQuantity(schema) || !Number.isFinite(value)) return value;
-    const text = this.#asWritten(value, path);
     const words = wordsOf(schema);
-    if (words) return words.includes(text) ? text : value;
-    return bare(schema)._zod.def.type === 'string' ? text : value;
+    // How it is written is looked up only where it matters: most numbers are meant as numbers.
+    if (!words && bare(schema)._zod.def.type !== 'string') return value;
+    const text = this.#asWritten(value, path);
+    return !words || words.includes(text) ? text : value;
   }
 
   #text(schema: $ZodType, value: string, path: Path): unknown {

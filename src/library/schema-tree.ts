@@ -29,6 +29,15 @@ export interface SchemaNotes extends SchemaMeta {
 
 /** What the model says about a schema and those inside it, the outermost word first. */
 export function metaOf(schema: $ZodType): SchemaNotes {
+  const known = notes.get(schema) ?? notesOf(schema);
+  notes.set(schema, known);
+  return known;
+}
+
+/** A schema does not change, and is asked for at every value it is held against. */
+const notes = new WeakMap<$ZodType, SchemaNotes>();
+
+function notesOf(schema: $ZodType): SchemaNotes {
   const own = z.globalRegistry.get(schema) ?? {};
   const { def } = (schema as $ZodTypes)._zod;
   const inner = 'innerType' in def ? metaOf(def.innerType as $ZodType) : {};

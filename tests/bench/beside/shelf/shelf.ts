@@ -158,6 +158,8 @@ class AreaMaker {
 
   code(at: number): MadeRecord {
     const c = this.#chance;
+    // Causes that the walk behind the code can find.
+    const [first = '', , , fourth = ''] = this.#causesOf(at % names.COMPLAINTS.length);
     const id = `p3${(this.#area * names.CODES.length + at).toString(16).padStart(3, '0')}`;
     return this.#record(
       'code',
@@ -167,7 +169,7 @@ class AreaMaker {
         first: list(c, 3),
         misleads: text(c, 2),
         symptoms: [this.#id(names.COMPLAINTS, at)],
-        causes: [this.#id(names.FAULTS, at), this.#id(names.FAULTS, at + 5)],
+        causes: [first, fourth],
       },
       id,
     );
