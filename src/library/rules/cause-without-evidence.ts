@@ -1,5 +1,6 @@
 import type { Layout, LayoutCondition } from '../../model/layout.ts';
 import type { ShelfRule } from '../rule.ts';
+import type { Entry } from '../shelf.ts';
 import type { SourceFile } from '../source-file.ts';
 
 /** A candidate cause that no test speaks about can only be guessed at. */
@@ -10,12 +11,14 @@ export const causeWithoutEvidence: ShelfRule = {
   check: ({ records, files, faulty }) => {
     // A test with an error may be the one that speaks about it.
     if ([...faulty].some((file) => isTest(files.get(file)))) return [];
-    const tests = [...records.test.values()];
+    const byCause = new Map<string, Entry<'test'>[]>();
+    for (const test of records.test.values())
+      for (const id of Object.keys(test.data.evidence)) byCause.set(id, [...(byCause.get(id) ?? []), test]);
     return [...records.symptom.values()].flatMap(({ file, data }) =>
       Object.keys(data.causes).flatMap((id) => {
         const cause = records.cause.get(id);
         if (!cause) return [];
-        const speaking = tests.filter(({ data: test }) => Object.hasOwn(test.evidence, id));
+        const speaking = byCause.get(id) ?? [];
         if (speaking.some(({ data: test }) => meet(test.layout, cause.data.layout))) return [];
         const onOthers = speaking.length > 0 ? ' on a vehicle that can have it' : '';
         return [
