@@ -33,7 +33,8 @@ export type Refusal =
   | 'stands-still'
   | 'radiator-not-asked'
   | 'near-the-limit'
-  | 'dipped-once';
+  | 'dipped-once'
+  | 'fan-at-other-figure';
 
 export type ColdSide =
   | { is: 'holds'; settled: Settled }
@@ -96,7 +97,7 @@ function opensAtStamp(
   const held = heldAtStamp(grid, course, vehicle);
   if (!held) return undefined;
   if (held.level < leastHeld(vehicle))
-    return { is: 'unknown', because: [whyUnder(vehicle)], settled: undefined };
+    return { is: 'unknown', because: [whyDoubtful(vehicle)], settled: undefined };
   // Without the whole drive to hold against, only a known stamp makes the pause speak.
   const known = vehicle.opens.from === 'vehicle';
   const other = likeness && Math.min(likeness.open, likeness.early);
@@ -152,11 +153,10 @@ function coldSideAtSpeed(input: ColdSideInput): ColdSide {
   const longest = held.sort((a, b) => b.to - b.from - (a.to - a.from))[0];
   if (!longest) return unknown('never-settled', stretches.at(-1));
   // Under its stamp less what stamp and reading are out, nothing is called held.
-  if (longest.level < leastHeld(vehicle)) return unknown(whyUnder(vehicle), longest);
+  if (longest.level < leastHeld(vehicle)) return unknown(whyDoubtful(vehicle), longest);
   if (longest.level < vehicle.lowLimit.high + NEAR_LIMIT) return unknown('near-the-limit', longest);
   if (stillClimbing(longest)) return unknown('never-settled', longest);
-  if (longest.level > Math.max(vehicle.cruise.high, vehicle.opens.high + 8 + acrossEngine(vehicle)))
-    return unknown('near-the-limit', longest);
+  if (longest.level > mostHeld(vehicle)) return unknown(whyDoubtful(vehicle), longest);
   if (vehicle.opens.from === 'general' && longest.level > vehicle.opens.high + 3)
     return unknown('vehicle-unknown', longest);
   // A rise that breaks off at the stamp is a thermostat that was shut and opens.
@@ -173,13 +173,32 @@ function coldSideAtSpeed(input: ColdSideInput): ColdSide {
     : unknown('hot-day', longest);
 }
 
-/** The least that is called held or opening where it should, K: with a range of stamps, the least of all of them. */
+/**
+ * By a nearest vehicle's stamp: half-way from what stamp and reading are out to what a thermostat is blamed for, under
+ * the highest stamp it may be, K.
+ */
+const HELD_BY_NEAREST = 4.5;
+/** A thermostat in the outlet holds at half its lift at most; full lift is 10 to 15 K above the opening by the trade, K. */
+const HALF_LIFT = 8;
+
+/** The least that is called held or opening where it should, K: with a range of stamps, by the highest of them. */
 function leastHeld({ opens }: TraceVehicle): number {
-  return (opens.from === 'general' ? opens.high : opens.low) - STAMP_TOLERANCE;
+  if (opens.from === 'vehicle') return opens.low - STAMP_TOLERANCE;
+  return opens.high - (opens.from === 'nearest' ? HELD_BY_NEAREST : STAMP_TOLERANCE);
 }
 
-function whyUnder({ opens }: TraceVehicle): Refusal {
-  return opens.from === 'general' ? 'vehicle-unknown' : 'near-the-limit';
+/**
+ * The most that is called held, K. Which side a nearest vehicle's thermostat sits on says nothing of this one: what an
+ * inlet-side one may read is a late opening for an outlet-side one.
+ */
+function mostHeld(vehicle: TraceVehicle): number {
+  const { opens, cruise } = vehicle;
+  if (opens.from === 'nearest') return (opens.low + opens.high) / 2 + HALF_LIFT;
+  return Math.max(cruise.high, opens.high + HALF_LIFT + acrossEngine(vehicle));
+}
+
+function whyDoubtful({ opens }: TraceVehicle): Refusal {
+  return opens.from === 'vehicle' ? 'near-the-limit' : 'vehicle-unknown';
 }
 
 /** Not held, only passed through: it may be on its way to anywhere. */

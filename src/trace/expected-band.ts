@@ -30,7 +30,12 @@ export type HeaterSetting = 'off' | 'on' | 'unknown';
  * Heat of one engine beside the fitted one: load, wind, gears and a rough timing are all in it. The general range of
  * warm-up times holds the differences between engines already.
  */
-const HEAT_ENDS = { vehicle: [0.6, 1.6], general: [0.8, 1.25], computed: [0.6, 1.6] } as const;
+const HEAT_ENDS = {
+  vehicle: [0.6, 1.6],
+  nearest: [0.6, 1.6],
+  general: [0.8, 1.25],
+  computed: [0.6, 1.6],
+} as const;
 /** Least and most the heater takes. */
 const HEATERS = { off: [0, 0.1], on: [0.3, 1], unknown: [0, 1] } as const;
 /** A thermostat starts within 2 K of its stamp (maker's page); a degree more for the sensor. */

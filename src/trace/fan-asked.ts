@@ -21,6 +21,26 @@ const UNDER_START = 5;
 /** A switch in the radiator feels the outlet, cooler than what the reading shows by about this (common practice), K. */
 export const SWITCH_IN_RADIATOR = 6;
 
+/**
+ * Switched on and off by itself at readings so far under its start: the fan is sound and the reading low, or the figure
+ * is another car's, K. A switch is 2 to 3 K out and so is a sensor.
+ */
+const OTHER_FIGURE = 7;
+/** Starts within this of each other come from the temperature; the air conditioning's come at any, K. */
+const ALIKE = 3;
+/** A fan that stops this much cooler than it started was switched for the coolant, K. */
+const COOLED = 2;
+
+/** Reading at which the fan came and went more than once by its own column, far under its start, K. */
+export function fanAtOtherFigure({ fanOn }: TraceVehicle, fan: FanCourse): number | undefined {
+  if (fan.from !== 'column' || fanOn.from === 'general') return undefined;
+  const cycles = fan.runs.filter(({ on, off }) => off !== undefined && on - off > COOLED);
+  const starts = cycles.map(({ on }) => on);
+  const [least, most] = [Math.min(...starts), Math.max(...starts)];
+  const low = cycles.length > 1 && most - least < ALIKE && most < fanOn.low - OTHER_FIGURE;
+  return low ? most : undefined;
+}
+
 /** Reading at which the fan has to have started, K. */
 export function fanLine({ fanOn, layout }: TraceVehicle): number {
   return fanOn.high + (layout['fan-switched-by'] === 'switch in the radiator' ? SWITCH_IN_RADIATOR : 0);
@@ -50,7 +70,7 @@ export function fanAsked(
   const longest = stretches.sort((a, b) => seconds(b) - seconds(a))[0];
   const secondsOver = longest ? seconds(longest) : 0;
   // With a general range nobody knows where this one starts.
-  if (!longest || secondsOver < LASTING || vehicle.fanOn.from !== 'vehicle')
+  if (!longest || secondsOver < LASTING || vehicle.fanOn.from === 'general')
     return { is: 'not asked', secondsOver };
   const highest = smooth.subarray(longest.from, longest.to + 1).reduce((a, b) => Math.max(a, b), 0);
   return { is: 'did not show', at: longest.from * step, seconds: secondsOver, highest };

@@ -58,7 +58,7 @@ export function heldAtStamp(
   const seconds = (smooth.length - 1 - from) * step;
   if (seconds < HELD_LEAST) return undefined;
   const { low, high } = extentOf(smooth, from, smooth.length - 1);
-  const most = Math.max(opens.high + HOLDS_UNDER, fanOn.from === 'vehicle' ? fanOn.high + 2 : 0);
+  const most = Math.max(opens.high + HOLDS_UNDER, fanOn.from === 'general' ? 0 : fanOn.high + 2);
   if (low < opens.low - CLOSES_UNDER || high > most) return undefined;
   // A thermostat at work moves the reading a little; what stands quite still may be no reading.
   const raw = extentOf(signals.coolant, from, smooth.length - 1);

@@ -73,7 +73,24 @@ export function hotSide(input: HotSideInput): HotSide {
 
 /** Past its opening without a pause, and never since let down to a usual figure at speed: that would be a thermostat at work. */
 function wentStraightPast(input: HotSideInput, until: number): boolean {
-  return input.course.straightPast && !heldAtSpeed(input, until);
+  return input.course.straightPast && !heldAtSpeed(input, until) && !stoodUnderOpening(input, until);
+}
+
+/** Under its opening by more than stamp and reading are out, K. */
+const SURELY_UNDER = 5;
+/** On a day warmer than this the heater and the wind alone do not carry off what an engine makes at speed, K: 10 °C. */
+const NO_FROST = 283;
+
+/** Minutes level at speed under its opening on a warm day: with the way to the radiator shut it would have gone on climbing. */
+function stoodUnderOpening({ grid, drive, vehicle, outside }: HotSideInput, until: number): boolean {
+  if (!drive || outside === undefined || outside < NO_FROST) return false;
+  return settledAtSpeed(grid, drive).some(
+    ({ from, to, level, rise }) =>
+      to < until &&
+      (to - from) * grid.step >= HELD &&
+      Math.abs(rise) < SETTLED_RISE &&
+      level < vehicle.opens.low - SURELY_UNDER,
+  );
 }
 
 /** Well past the opening, past where a fan would have come, and not let down again by anything. */
@@ -142,7 +159,7 @@ function heldAtSpeed({ grid, drive, vehicle }: HotSideInput, until: number): boo
 
 /** Standing, past the fan's figure for a minute, and not falling. */
 function standingPastFan({ grid, drive, vehicle, fan }: HotSideInput): number | undefined {
-  if (vehicle.fanOn.from !== 'vehicle' && fan.from !== 'column') return undefined;
+  if (vehicle.fanOn.from === 'general' && fan.from !== 'column') return undefined;
   if (fan.from === 'column') return standingWithoutFan(grid, drive, fanLine(vehicle), fan);
   const line = fanLine(vehicle) + FAN_LATE;
   const minute = Math.round(60 / grid.step);
@@ -185,11 +202,17 @@ const MODERATE = 30;
 const MILD = 298;
 /** Settled for so long, s. */
 const HELD = 240;
+/**
+ * Colder than this the water that comes back from the radiator keeps a thermostat in the inlet nearly shut, and the
+ * outlet stands far over the stamp with nothing wrong, K: −10 °C.
+ */
+const HARD_FROST = 263;
 
 /** A steady figure on a mild day, half the lift and more above the stamp: the heat does not get out as it should. */
 function heldHigh({ grid, drive, vehicle, outside }: HotSideInput): Settled | undefined {
   const { speed } = grid.signals;
   if (!drive || !speed || outside === undefined || outside > MILD) return undefined;
+  if (outside < HARD_FROST && acrossEngine(vehicle) > 0) return undefined;
   const { opens, cruise } = vehicle;
   const usual = cruise.from === 'vehicle' ? cruise.high + 2 : 0;
   const minutes = Math.round(HELD / grid.step);

@@ -1,7 +1,7 @@
 /** A trace held against a vehicle: everything the page shows, in one call. */
 import { type ColdSide, coldSide } from './cold-side.ts';
 import { type Band, expectedBand, type HeaterSetting, leastFrom } from './expected-band.ts';
-import { type FanAsked, fanAsked } from './fan-asked.ts';
+import { type FanAsked, fanAsked, fanAtOtherFigure } from './fan-asked.ts';
 import { type FanCourse, fanCourse } from './fan-course.ts';
 import { type Grid, toGrid } from './grid.ts';
 import { type HotSide, hotSide } from './hot-side.ts';
@@ -12,7 +12,7 @@ import type { Trace } from './read/read-log.ts';
 import { checkSensor, type SensorCheck, type SensorFault } from './sensor-faults.ts';
 import { type StandingReading, standingReading } from './standing-reading.ts';
 import { type Drive, driveOf } from './stretches.ts';
-import type { TraceVehicle, TypedFigures } from './vehicle.ts';
+import type { TraceVehicle, TypedFigures, Whose } from './vehicle.ts';
 import { judge, type Verdict } from './verdict.ts';
 import { type WarmUpCourse, warmUpCourse } from './warm-up-course.ts';
 
@@ -23,6 +23,8 @@ export interface Said {
   heater?: HeaterSetting;
   /** Read off the car; whoever makes the vehicle's figures takes them. */
   figures?: TypedFigures;
+  /** Whether the vehicle chosen is this car, or the nearest there is. */
+  whose?: Whose;
 }
 
 export interface Judged {
@@ -35,6 +37,8 @@ export interface Judged {
   course: WarmUpCourse;
   fan: FanCourse;
   asked: FanAsked;
+  /** Where the fan came and went far under its start, K. */
+  fanElsewhere: number | undefined;
   sensor: SensorCheck;
   /** The reading no longer moves, and no coolant would stand there. */
   standing: StandingReading | undefined;
@@ -101,6 +105,7 @@ export function* judgeInParts(trace: Trace, vehicle: TraceVehicle, said: Said = 
   // Among swings a fall is no sign of a fan.
   const fan = hot.is === 'swings' && tracked.from === 'temperature' ? { ...tracked, runs: [] } : tracked;
   const asked = fanAsked(grid, drive, vehicle, fan);
+  const fanElsewhere = fanAtOtherFigure(vehicle, fan);
   const verdict = judge({
     grid,
     vehicle,
@@ -108,6 +113,7 @@ export function* judgeInParts(trace: Trace, vehicle: TraceVehicle, said: Said = 
     drive,
     course,
     asked,
+    fanElsewhere,
     sensor: faults,
     standing,
     cold,
@@ -122,6 +128,7 @@ export function* judgeInParts(trace: Trace, vehicle: TraceVehicle, said: Said = 
     course,
     fan,
     asked,
+    fanElsewhere,
     sensor: { ...sensor, faults },
     standing,
     likeness,

@@ -53,7 +53,7 @@ export function milestonesFor(vehicle: TraceVehicle, sheet: VehicleFigures | und
   const between = (from: Figure, low: number, high: number): Figure => ({
     low,
     high,
-    from: from.from === 'vehicle' ? 'computed' : from.from,
+    from: from.from === 'general' ? 'general' : 'computed',
   });
   const general = readQuantity(FIGURES['vent.heater'].general, 'temperature');
   const vent = sheet?.figures['vent.heater']?.quantity;

@@ -21,6 +21,7 @@ export function degrees(kelvin: number, habit: Habit = METRIC): string {
 /** A figure of the vehicle; a general range is called one. */
 export function figureText({ low, high, from }: Figure, habit: Habit = METRIC): string {
   const text = quantityText({ dimension: 'temperature', low, high, unit: '°C', decimals: 0 }, habit);
+  if (from === 'nearest') return `${text} (nearest vehicle)`;
   return from === 'general' ? `${text} (general)` : text;
 }
 
@@ -261,6 +262,10 @@ const REFUSALS: Record<Refusal, string | ((...of: Parameters<Say>) => string)> =
       : 'It is so near to the limit that sensor and stamp could make the difference.',
   'dipped-once':
     'Hot, it fell once by several degrees and came back within two minutes, and nothing on the drive explains it. Air passing the sensor does that: level first, then log again.',
+  'fan-at-other-figure': ({ fanElsewhere }, { fanOn }, habit) =>
+    fanElsewhere === undefined
+      ? ''
+      : `The fan came and went at ${degrees(fanElsewhere, habit)}, and it starts at ${figureText(fanOn, habit)}: the reading is low by the difference, or the fan is not the one of these figures. Compare scan tool and hose at idle, then judge the thermostat.`,
   'vehicle-unknown': ({ cold }, { opens }, habit) => {
     const level = cold.is === 'unknown' ? cold.settled?.level : undefined;
     const seen =

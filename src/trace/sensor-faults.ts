@@ -101,6 +101,11 @@ function kept({ time, value }: Channel, keep: Uint8Array): Channel {
   return { time: time.filter((_, at) => keep[at] === 1), value: value.filter((_, at) => keep[at] === 1) };
 }
 
+/** @param change K, between two readings @param gap s; readings far apart say nothing */
+export function isLeap(change: number, gap: number): boolean {
+  return gap <= JUMP_LONGEST && Math.abs(change) >= JUMP + JUMP_RATE * gap;
+}
+
 /** Jumps between neighbours; a lone reading that leaps out and back is a slip and taken out. */
 function findJumps(
   time: Float64Array,
@@ -116,7 +121,7 @@ function findJumps(
     if (!keep[at]) continue;
     const gap = (time[at] ?? 0) - (time[last] ?? Number.NEGATIVE_INFINITY);
     const change = (value[at] ?? 0) - (value[last] ?? 0);
-    if (last >= 0 && gap <= JUMP_LONGEST && Math.abs(change) >= JUMP + JUMP_RATE * gap) {
+    if (last >= 0 && isLeap(change, gap)) {
       const back = returnsAt(time, value, keep, at, value[last] ?? 0);
       first ??= { kind: 'jump', at: time[at] ?? 0, times: 0, from: value[last] ?? 0, to: value[at] ?? 0 };
       if (back === undefined) steps++;

@@ -6,6 +6,7 @@
 import { ZERO_CELSIUS } from '../physics/units.ts';
 import { extentOf, type Grid } from './grid.ts';
 import type { Channel } from './read/read-log.ts';
+import { isLeap } from './sensor-faults.ts';
 import type { Drive } from './stretches.ts';
 
 export interface StandingReading {
@@ -30,6 +31,8 @@ const STEP_LONGEST = 8;
 /** Stands for so long, driven at changing speed or not, s. */
 const STANDS_DRIVEN = 240;
 const STANDS = 480;
+/** After a leap that no coolant makes, so long is enough whatever the drive does, s. */
+const STANDS_AFTER_LEAP = 120;
 /** While the speed moved by so much, m/s. */
 const SPEED_MOVED = 8;
 /** At speed and standing alike for so long, s: then even whole degrees would have moved. */
@@ -71,8 +74,8 @@ export function standingReading(
   const extent = speed && extentOf(speed, first, last);
   const driven = extent !== undefined && extent.high - extent.low > SPEED_MOVED;
   const found = { at, seconds, readings: value.length - from, from: value[from - 1] ?? to, to };
-  if (stepsAt(channel, from) && seconds >= (driven ? STANDS_DRIVEN : STANDS))
-    return { ...found, byStep: true };
+  const wanted = leaps(channel, from) ? STANDS_AFTER_LEAP : driven ? STANDS_DRIVEN : STANDS;
+  if (stepsAt(channel, from) && seconds >= wanted) return { ...found, byStep: true };
   const stood = drive?.standing.some((each) => each.from >= first && each.to <= last) ?? false;
   const nearAir = outside !== undefined && to < outside + WARMER_THAN_AIR;
   const doubtful =
@@ -88,6 +91,12 @@ function stepsAt({ time, value }: Channel, at: number): boolean {
   const gap = (time[at] ?? 0) - (time[at - 1] ?? 0);
   const step = Math.abs((value[at] ?? 0) - (value[at - 1] ?? 0));
   return gap <= STEP_LONGEST && step >= STEP + STEP_RATE * gap;
+}
+
+/** Whether it came by more than any coolant changes between two readings. */
+function leaps({ time, value }: Channel, at: number): boolean {
+  const gap = (time[at] ?? 0) - (time[at - 1] ?? Number.NaN);
+  return isLeap((value[at] ?? 0) - (value[at - 1] ?? 0), gap);
 }
 
 function roseBefore({ time, value }: Channel, at: number): boolean {

@@ -7,7 +7,7 @@ import { type Quantity, readQuantity } from '../model/quantity.ts';
 export interface Figure {
   low: number;
   high: number;
-  from: 'vehicle' | 'general' | 'computed';
+  from: 'vehicle' | 'nearest' | 'general' | 'computed';
 }
 
 export interface TraceVehicle {
@@ -46,6 +46,27 @@ const FULLY_OPEN_ABOVE = [10, 18] as const;
 /** Where no fast stage is known: so far above the fan's start it has failed to bring the figure down. */
 export const STOP_ABOVE_FAN = 8;
 
+/** Whose figures the record holds: this car's, or those of the nearest one on the shelf. */
+export type Whose = 'this car' | 'nearest';
+
+/**
+ * Two cars that look alike in a list differ by this much in their stamps and in their fans, K. Thermostats of one
+ * engine are sold in steps of 3 to 7 K and fans start by the maker's own map (common practice, no source).
+ */
+const STAMPS_DIFFER = 3;
+const FANS_DIFFER = 6;
+
+/** Figures of another car that say nothing of this one: its map, its speeds, its habits. */
+const NOT_OF_ANOTHER: ReadonlySet<string> = new Set([
+  'thermostat.opens-energised',
+  'thermostat.fully-open',
+  'running.cruise',
+  'running.low-limit',
+  'fan.off',
+  'fan.fast',
+  'warm-up.time',
+] satisfies FigurePath[]);
+
 /** Figures read off the car itself, K: they go before those of a record. */
 export interface TypedFigures {
   /** Stamp on the thermostat. */
@@ -65,8 +86,14 @@ const WITH_STAMP: ReadonlySet<string> = new Set([
 /**
  * The figures a log is held against: those typed, else the vehicle’s own, else the general range, each saying which.
  * @param sheet undefined while no vehicle is chosen
+ * @param whose the stamp and fan of a nearest vehicle are widened by what two vehicles differ, and its layout is left open
  */
-export function traceVehicleOf(sheet: VehicleFigures | undefined, typed: TypedFigures = {}): TraceVehicle {
+export function traceVehicleOf(
+  sheet: VehicleFigures | undefined,
+  typed: TypedFigures = {},
+  whose: Whose = 'this car',
+): TraceVehicle {
+  const nearest = sheet !== undefined && whose === 'nearest';
   const said: Partial<Record<FigurePath, number | undefined>> = {
     'thermostat.opens': typed.stamp,
     'fan.on': typed.fanOn,
@@ -78,8 +105,15 @@ export function traceVehicleOf(sheet: VehicleFigures | undefined, typed: TypedFi
     if (typed.stamp !== undefined && WITH_STAMP.has(path)) return undefined;
     // A fan whose start was typed stops and speeds up by its own figures.
     if (typed.fanOn !== undefined && (path === 'fan.off' || path === 'fan.fast')) return undefined;
+    if (nearest && NOT_OF_ANOTHER.has(path)) return undefined;
     const quantity = sheet?.figures[path]?.quantity;
-    return quantity && { low: quantity.low, high: quantity.high, from: 'vehicle' };
+    if (!quantity) return undefined;
+    const differs = nearest ? differsBy(path) : 0;
+    return {
+      low: quantity.low - differs,
+      high: quantity.high + differs,
+      from: nearest ? 'nearest' : 'vehicle',
+    };
   };
   const stamped = own('thermostat.opens') ?? generalFigure('thermostat.opens');
   const energised = own('thermostat.opens-energised');
@@ -87,7 +121,7 @@ export function traceVehicleOf(sheet: VehicleFigures | undefined, typed: TypedFi
   const above = (figure: Figure, low: number, high = low): Figure => ({
     low: figure.low + low,
     high: figure.high + high,
-    from: figure.from === 'vehicle' ? 'computed' : 'general',
+    from: figure.from === 'general' ? 'general' : 'computed',
   });
   const fanOn = own('fan.on') ?? atLeast(generalFigure('fan.on'), stamped.high + 5);
   const ownWarning = own('warning.lamp');
@@ -97,7 +131,7 @@ export function traceVehicleOf(sheet: VehicleFigures | undefined, typed: TypedFi
   const warnsSooner = ownWarning !== undefined && ownWarning.low < byFan.high;
   return {
     title: sheet?.title,
-    layout: sheet?.layout ?? {},
+    layout: nearest ? {} : (sheet?.layout ?? {}),
     opens,
     fullyOpen: own('thermostat.fully-open') ?? above(stamped, ...FULLY_OPEN_ABOVE),
     cruise: own('running.cruise') ?? above(opens, -2, 8),
@@ -109,6 +143,11 @@ export function traceVehicleOf(sheet: VehicleFigures | undefined, typed: TypedFi
     warning: ownWarning ?? generalFigure('warning.lamp'),
     warmUpTime: own('warm-up.time') ?? generalFigure('warm-up.time'),
   };
+}
+
+function differsBy(path: FigurePath): number {
+  if (path === 'thermostat.opens') return STAMPS_DIFFER;
+  return path === 'fan.on' ? FANS_DIFFER : 0;
 }
 
 /** 12 kW into 35 l/min of half water, half glycol, at 61 W/K a litre a minute, are 5.6 K. */

@@ -58,6 +58,8 @@ export interface Seen {
   drive: Drive | undefined;
   course: WarmUpCourse;
   asked: FanAsked;
+  /** Where the fan came and went far under its start, K. */
+  fanElsewhere: number | undefined;
   sensor: readonly SensorFault[];
   standing: StandingReading | undefined;
   cold: ColdSide;
@@ -212,7 +214,7 @@ function found(id: FindingId, sure: boolean): Found {
   return { id, sure: sure ? 'clear' : 'likely', because: [] };
 }
 
-function findingOf({ grid, vehicle, sensor, standing, start, hot, cold }: Seen): Found {
+function findingOf({ grid, vehicle, sensor, standing, start, hot, cold, fanElsewhere }: Seen): Found {
   for (const { kind, times } of sensor) {
     if (kind === 'jump') return found('sensor-jumps', times > 1);
     if (kind === 'flat') return found('sensor-stands-still', true);
@@ -255,6 +257,8 @@ function findingOf({ grid, vehicle, sensor, standing, start, hot, cold }: Seen):
       // Past every usual fan figure, and this vehicle's is not known: nobody calls that sound.
       if (vehicle.fanOn.from === 'general' && hot.highest > vehicle.fanOn.high + 2)
         return { id: 'cannot-tell', sure: 'not at all', because: ['vehicle-unknown'] };
+      if (fanElsewhere !== undefined)
+        return { id: 'cannot-tell', sure: 'not at all', because: ['fan-at-other-figure'] };
       return found('sound', cold.is === 'holds' && vehicle.opens.from === 'vehicle');
     case 'unknown':
       return {

@@ -71,7 +71,9 @@ for (const [maker, make] of Object.entries(MAKERS)) {
     ['nearest', nearest],
     ['none', () => undefined],
   ] as const) {
-    const all = tests.map((each) => scored(each, sheetFor(each)));
+    const all = tests.map((each) =>
+      scored(each, sheetFor(each), figures === 'nearest' ? 'nearest' : 'this car'),
+    );
     const scores = countBy(all, ({ score }) => score);
     const share = (name: string) => `${name} ${scores.get(name) ?? 0}`;
     console.log(

@@ -1,7 +1,7 @@
 /** Road tests of both makers in one shape, and how each is judged with more or less known of the car. */
 import { judgeTrace } from '../../src/trace/judge-trace.ts';
 import { finish, readLog } from '../../src/trace/read/read-log.ts';
-import { traceVehicleOf, type VehicleFigures } from '../../src/trace/vehicle.ts';
+import { traceVehicleOf, type VehicleFigures, type Whose } from '../../src/trace/vehicle.ts';
 import type { FindingId } from '../../src/trace/verdict.ts';
 import { sheetWith } from './known-cars.ts';
 import { type Score, score, type Truth } from './score.ts';
@@ -54,10 +54,14 @@ export interface Scored {
   score: Score;
 }
 
-/** @param sheet figures the log is judged by; undefined for a car that nothing is known of */
-export function scored({ number, fault, truth, text }: RoadTest, sheet: VehicleFigures | undefined): Scored {
+/** @param sheet figures the log is judged by; undefined for a car that nothing is known of @param whose they are */
+export function scored(
+  { number, fault, truth, text }: RoadTest,
+  sheet: VehicleFigures | undefined,
+  whose: Whose = 'this car',
+): Scored {
   const read = finish(readLog(text));
   if (!read.ok) return { number, fault, finding: 'not read', open: [], score: 'cannot tell' };
-  const { verdict } = judgeTrace(read.trace, traceVehicleOf(sheet));
+  const { verdict } = judgeTrace(read.trace, traceVehicleOf(sheet, {}, whose));
   return { number, fault, finding: verdict.finding, open: verdict.open, score: score(truth, verdict) };
 }

@@ -98,3 +98,24 @@ test('standing, teeth of a fan that starts at another figure than is known are n
   ];
   expect(judgeByHand(points, 20, { fanColumn: false }).verdict.finding).not.toBe('swings-hot');
 });
+
+describe('a fan that comes and goes by itself far under its start', () => {
+  const cycles = (on: number, off: number): HandPoint[] => [
+    ...HELD.map((each) => ({ ...each, coolant: Math.min(each.coolant, 86) })),
+    { at: 20.3, coolant: 85, speed: 0 },
+    ...[22, 25, 28].flatMap((at): HandPoint[] => [
+      { at, coolant: on, speed: 0, fan: true },
+      { at: at + 1.5, coolant: off, speed: 0, fan: false },
+    ]),
+  ];
+
+  test('at 88 °C three times, and 97 is its figure: the reading is low or the figure another car’s', () => {
+    const { verdict, told } = judgeByHand(cycles(88, 83), 20);
+    expect(verdict).toMatchObject({ finding: 'cannot-tell', open: ['fan-at-other-figure'] });
+    expect(JSON.stringify(told)).toMatch(/came and went at 8[78].°C, and it starts at 97.°C/);
+  });
+
+  test('at 95 °C: a switch is 2 to 3 K out', () => {
+    expect(judgeByHand(cycles(95, 90), 20).verdict.finding).toBe('sound');
+  });
+});

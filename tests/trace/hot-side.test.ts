@@ -4,7 +4,7 @@ import { fanCourse } from '../../src/trace/fan-course.ts';
 import { traceVehicleOf } from '../../src/trace/vehicle.ts';
 import type { HandPoint } from './hand-log.ts';
 import { judgeByHand } from './judge-by-hand.ts';
-import { STAMP_87 } from './known-cars.ts';
+import { STAMP_87, sheetWith } from './known-cars.ts';
 
 const VEHICLE = traceVehicleOf(STAMP_87);
 
@@ -75,4 +75,45 @@ test('a fan column in percent: a trickle of three is standing still, forty is ru
   );
   expect(runs.map(({ from, to }) => [from, to])).toEqual([[100, 200]]);
   expect(duty).toBe(0.5);
+});
+
+test('ten minutes level at 74 °C at speed, then up to the fan at idle: a way to the radiator that is open, not shut', () => {
+  const verdict = judgeByHand(
+    [
+      { at: 0, coolant: 31, speed: 0 },
+      { at: 1, coolant: 34, speed: 45 },
+      { at: 10, coolant: 65, speed: 45 },
+      { at: 14, coolant: 72, speed: 90 },
+      { at: 16, coolant: 74, speed: 90 },
+      { at: 24, coolant: 74, speed: 90 },
+      { at: 24.2, coolant: 74, speed: 0 },
+      { at: 34, coolant: 100, speed: 0 },
+      { at: 36, coolant: 103, speed: 0 },
+    ],
+    31,
+    { fanColumn: false, sheet: sheetWith({ 'thermostat.opens': '87 °C', 'fan.on': '103 °C' }) },
+  ).verdict;
+  expect(verdict.finding).not.toBe('straight-past');
+  expect(verdict.causes).not.toContain('thermostat-stuck-shut');
+});
+
+describe('level 16 K over the stamp of a thermostat in the inlet', () => {
+  const sheet = sheetWith(
+    { 'thermostat.opens': '80 °C', 'fan.on': '103 °C' },
+    { thermostat: 'inlet side', fan: 'electric, one stage' },
+  );
+  const points = (start: number): HandPoint[] => [
+    { at: 0, coolant: start, speed: 0 },
+    { at: 5, coolant: 86, speed: 60 },
+    { at: 7, coolant: 96, speed: 64 },
+    { at: 20, coolant: 96, speed: 64 },
+  ];
+
+  test('at 15 °C: the heat does not get out as it should', () => {
+    expect(judgeByHand(points(15), 15, { sheet }).verdict.finding).toBe('holds-high');
+  });
+
+  test('at −22 °C the cold water that comes back holds it nearly shut: no blame', () => {
+    expect(judgeByHand(points(-22), -22, { sheet }).verdict.causes).toEqual([]);
+  });
 });

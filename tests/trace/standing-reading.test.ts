@@ -80,3 +80,15 @@ describe('came by a step', () => {
     expect(verdict.finding).not.toBe('sensor-stands-still');
   });
 });
+
+test('95 to 70 °C between two readings on the motorway, and nothing since: a substitute after two minutes of it', () => {
+  const points = (minutes: number): HandPoint[] => [
+    { at: 0, coolant: 32, speed: 0 },
+    { at: 4, coolant: 95, speed: 67 },
+    { at: 5.5, coolant: 95, speed: 126 },
+    { at: 5.52, coolant: 70, speed: 126 },
+    { at: 5.52 + minutes, coolant: 70, speed: 126 },
+  ];
+  expect(judgeByHand(points(6.8), 31).verdict.finding).toBe('sensor-stands-still');
+  expect(judgeByHand(points(1.5), 31).verdict.finding).toBe('sensor-jumps');
+});

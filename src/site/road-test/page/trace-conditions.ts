@@ -63,6 +63,7 @@ export function conditionFields({ start, vehicle }: Judged, said: Said, change: 
     { class: 'conditions no-print' },
     ...outside,
     heaterField(said, change),
+    ...(vehicle.title === undefined ? [] : [whoseField(said, change)]),
     ...figures.flat(),
   );
 }
@@ -100,6 +101,21 @@ function temperatureField({ id, label, value, says, range, refuse, give }: Tempe
     else line.textContent = refuse;
   };
   return [element('div', {}, element('label', { for: id }, label), input, line)];
+}
+
+/** A vehicle chosen because it comes nearest: its stamp and fan are then taken wider. */
+function whoseField(said: Said, change: Change): HTMLElement {
+  const whose = element('select', { id: 'trace-whose' });
+  for (const [value, label] of [
+    ['this car', 'the car tested'],
+    ['nearest', 'only the nearest to it'],
+  ] as const)
+    whose.append(new Option(label, value, false, value === (said.whose ?? 'this car')));
+  whose.onchange = () => {
+    const value = whose.value === 'nearest' ? 'nearest' : 'this car';
+    change((now) => ({ ...now, whose: value }));
+  };
+  return element('div', {}, element('label', { for: 'trace-whose' }, 'The vehicle chosen is'), whose);
 }
 
 function heaterField(said: Said, change: Change): HTMLElement {

@@ -48,7 +48,7 @@ export class TraceReader {
         break;
       }
     }
-    const judging = judgeInParts(this.read.trace, traceVehicleOf(sheet, said.figures), said);
+    const judging = judgeInParts(this.read.trace, traceVehicleOf(sheet, said.figures, said.whose), said);
     for (let part = judging.next(); ; part = judging.next()) {
       if (part.done) {
         yield { kind: 'judged', understood: this.read.understood, judged: part.value };
