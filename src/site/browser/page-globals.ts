@@ -68,8 +68,8 @@ export interface PageGlobals {
   practiceCar?: PracticeCar;
   /** There once scripts/practice-code.js is loaded: a text as a code that a camera reads. */
   codePicture?: typeof codePicture;
-  /** There once scripts/timers.js is loaded: starts the time of a step, or stops the one that runs. */
-  startTimer?(start: HTMLElement): void;
+  /** There once scripts/timers.js is loaded: starts the time of a step, or stops the one that runs; none where a page only shows what runs. */
+  startTimer?(start: HTMLElement | undefined): void;
   /** There once scripts/see-it-move.js is loaded. */
   moves?: Moves;
   /** There once what is known so far is opened under a walk. */

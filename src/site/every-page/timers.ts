@@ -5,7 +5,7 @@ import '../browser/page-globals.ts';
 
 const load = (start?: HTMLElement) =>
   loadScript('timers').then(
-    () => start && window.headertank.startTimer?.(start),
+    () => window.headertank.startTimer?.(start),
     () => start?.after(' There is no connection just now.'),
   );
 if (keptText('timers')) load();

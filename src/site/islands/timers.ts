@@ -67,6 +67,7 @@ function noteOf(all: readonly Timer[], now: number): string {
 }
 
 window.headertank.startTimer = (start) => {
+  if (!start) return;
   const running = timerOf(start, timers(), root);
   const now = Date.now();
   stopped = undefined;

@@ -36,6 +36,9 @@ export interface VehicleSheet {
   >;
   /** The coolant of each loop that states one, in a line. */
   coolants: Record<string, string>;
+  /** How to get at things on it, and where its air hides; figures of it in braces. */
+  access: string[];
+  bleeding: string;
   /** Whole minutes to book by complaint: mean, and within which nine in ten are found. */
   bookings: Record<string, [expected: number, nineInTen: number]>;
   /** Whole minutes of repair, and of what follows it, by cause; a cause that it cannot have or that has no repair is not there. */

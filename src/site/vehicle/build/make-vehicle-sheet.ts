@@ -107,5 +107,7 @@ export function sheetOf(entry: Entry<'vehicle'>): Omit<VehicleSheet, 'bookings' 
     stops: stopsOf(data.layout),
     bolts,
     coolants: coolantsOf(data.loops),
+    access: data.access,
+    bleeding: data.bleeding,
   };
 }

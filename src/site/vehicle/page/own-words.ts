@@ -1,0 +1,26 @@
+/** What the chosen vehicle's record says of getting at things and of its air, at the work where that is; nothing without a vehicle. */
+import type { Habit } from '../../../model/habit.ts';
+import { element } from '../../browser/element.ts';
+import type { VehicleSheet } from '../vehicle-sheet.ts';
+import { withFigures } from './figures.ts';
+
+/** @param within where to look */
+export function showOwnWords(within: ParentNode, vehicle: VehicleSheet | undefined, habit: Habit): void {
+  for (const place of within.querySelectorAll<HTMLElement>('[data-own]')) {
+    if (!vehicle) {
+      place.replaceChildren();
+      continue;
+    }
+    const isAir = place.dataset.own === 'bleeding';
+    const texts = isAir ? [vehicle.bleeding] : vehicle.access;
+    const wasOpen = place.querySelector('details')?.open;
+    place.replaceChildren(
+      element(
+        'details',
+        { open: wasOpen },
+        element('summary', {}, `${isAir ? 'Where its air hides' : 'Getting at things'}: ${vehicle.short}`),
+        element('ul', {}, ...texts.map((text) => element('li', {}, withFigures(text, {}, vehicle, habit)))),
+      ),
+    );
+  }
+}
