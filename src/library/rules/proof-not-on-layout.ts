@@ -3,7 +3,7 @@ import type { Fault } from '../finding.ts';
 import { layoutsToldApart, layoutWords } from '../layouts-told-apart.ts';
 import type { ShelfRule } from '../rule.ts';
 
-/** A cause that some vehicle can have, where none of its proofs can be done on that vehicle and it has no recheck: nobody can prove it there. */
+/** A cause that some vehicle can have, where none of its proofs can be done on that vehicle. A recheck comes after a proof, so it does not let the cause off. */
 export const proofNotOnLayout: ShelfRule = {
   id: 'proof-not-on-layout',
   level: 'error',
@@ -11,7 +11,7 @@ export const proofNotOnLayout: ShelfRule = {
   check: ({ records }) =>
     [...records.cause.values()].flatMap(({ file, data }): Fault[] => {
       const { confirm, layout } = data;
-      if (confirm?.test === undefined || confirm.recheck !== undefined) return [];
+      if (confirm?.test === undefined) return [];
       const proofs = [confirm.test, ...(confirm.or ?? []).map(({ test }) => test)].map(
         (test) => records.test.get(test)?.data.layout,
       );
@@ -27,7 +27,7 @@ export const proofNotOnLayout: ShelfRule = {
         {
           at: { file, path: ['confirm', 'test'] },
           found: `On a vehicle with ${layoutWords(has)} nothing can prove this cause: "${confirm.test}" cannot be done there.`,
-          byHand: 'narrow the layout of the cause, add a proof under "or", or say how it is rechecked',
+          byHand: 'narrow the layout of the cause, or add a proof under "or" that can be done there',
         },
       ];
     }),
