@@ -19,7 +19,8 @@ export function showOwnWords(within: ParentNode, vehicle: VehicleSheet | undefin
         'details',
         { open: wasOpen },
         element('summary', {}, `${isAir ? 'Where its air hides' : 'Getting at things'}: ${vehicle.short}`),
-        element('ul', {}, ...texts.map((text) => element('li', {}, withFigures(text, {}, vehicle, habit)))),
+        // No list: inside the work each line of one would be a step to be ticked.
+        ...texts.map((text) => element('p', {}, withFigures(text, {}, vehicle, habit))),
       ),
     );
   }
