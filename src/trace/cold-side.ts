@@ -10,6 +10,7 @@ import {
   secondsDriven,
 } from './first-rise.ts';
 import { type Grid, middleOf } from './grid.ts';
+import { HALF_LIFT } from './hot-side.ts';
 import type { Likeness } from './likeness.ts';
 import type { Start } from './outside.ts';
 import { SETTLED_RISE, type Settled, settledAtSpeed } from './settled.ts';
@@ -178,8 +179,6 @@ function coldSideAtSpeed(input: ColdSideInput): ColdSide {
  * the highest stamp it may be, K.
  */
 const HELD_BY_NEAREST = 4.5;
-/** A thermostat in the outlet holds at half its lift at most; full lift is 10 to 15 K above the opening by the trade, K. */
-const HALF_LIFT = 8;
 
 /** The least that is called held or opening where it should, K: with a range of stamps, by the highest of them. */
 function leastHeld({ opens }: TraceVehicle): number {

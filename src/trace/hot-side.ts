@@ -195,7 +195,7 @@ function standingWithoutFan(
 }
 
 /** Half the lift, and nearly all of it: full lift is 10 to 15 K above the opening by the trade, K. */
-const HALF_LIFT = 8;
+export const HALF_LIFT = 8;
 const FULL_LIFT = 12;
 /** Makers size a radiator for top speed in the heat. At this, m/s (108 km/h), and 25 °C it needs no half lift, faster no full one. */
 const MODERATE = 30;

@@ -1,6 +1,6 @@
 /** The first rise: when it passed which temperature, whether it paused at the opening, whether it went straight past. */
 import { extentOf, type Grid, riseOver } from './grid.ts';
-import type { TraceVehicle } from './vehicle.ts';
+import { acrossEngine, type TraceVehicle } from './vehicle.ts';
 
 export interface WarmUpCourse {
   /** Seconds at which each temperature (K) was first reached. */
@@ -43,7 +43,9 @@ export function warmUpCourse(grid: Grid, vehicle: TraceVehicle): WarmUpCourse {
     .map((kelvin) => ({ kelvin, at: smooth.findIndex((each) => each >= kelvin) * step }))
     .filter(({ at }) => at > 0);
   const pause = start < opens - 15 ? findPause(grid) : undefined;
-  const brokeOff = pause !== undefined && pause.kelvin > opens - 7 && pause.kelvin < vehicle.opens.high + 6;
+  // With the thermostat in the inlet the outlet, where the sensor sits, is hotter when it opens.
+  const latest = vehicle.opens.high + 6 + acrossEngine(vehicle);
+  const brokeOff = pause !== undefined && pause.kelvin > opens - 7 && pause.kelvin < latest;
   return {
     milestones: milestones.sort((a, b) => a.at - b.at),
     pause,

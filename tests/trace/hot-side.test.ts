@@ -2,6 +2,7 @@
 import { describe, expect, test } from 'vitest';
 import { fanCourse } from '../../src/trace/fan-course.ts';
 import { traceVehicleOf } from '../../src/trace/vehicle.ts';
+import { MAKERS, ownFigures, scored } from './both-makers.ts';
 import type { HandPoint } from './hand-log.ts';
 import { judgeByHand } from './judge-by-hand.ts';
 import { STAMP_87, sheetWith } from './known-cars.ts';
@@ -116,4 +117,9 @@ describe('level 16 K over the stamp of a thermostat in the inlet', () => {
   test('at −22 °C the cold water that comes back holds it nearly shut: no blame', () => {
     expect(judgeByHand(points(-22), -22, { sheet }).verdict.causes).toEqual([]);
   });
+});
+
+test('sound, stamp 80 in the inlet, breaks off at 89 °C at the outlet and idles to its fan: not straight past', () => {
+  const roadTest = MAKERS.second(83_151);
+  expect(scored(roadTest, ownFigures(roadTest))).toMatchObject({ fault: 'sound', score: 'right' });
 });
