@@ -111,6 +111,15 @@ export type Layout = {
   [F in Exclude<LayoutFeature, LeavableFeature>]: (typeof LAYOUT)[F][number];
 } & { [F in LeavableFeature]?: (typeof LAYOUT)[F][number] | undefined };
 
+/** Whether every value that is known is one that its feature can have. */
+export function isOfLayout(known: KnownLayout): known is Partial<Layout> {
+  return LAYOUT_FEATURES.every((feature) => {
+    const values: readonly string[] = LAYOUT[feature];
+    const value = known[feature];
+    return value === undefined || values.includes(value);
+  });
+}
+
 /** A condition: the record holds only for vehicles whose layout has one of these values in each named feature. */
 export type LayoutCondition = { [F in LayoutFeature]?: (typeof LAYOUT)[F][number][] | undefined };
 

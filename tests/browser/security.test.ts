@@ -127,6 +127,7 @@ describe.each(['a server', 'a folder'] as const)('injected into a page opened fr
 const KEPT_ENDS: Record<NameStart, string> = {
   'walk.': 'reads-low-at-cruise',
   'seen.': 'reads-low-at-cruise',
+  'own.': 'own-vehicle-abcdefgh',
   'job.': 'job-abcdefgh',
   'note.': 'note-abcdefgh',
   'proof.': 'aldermoor-tarn-16',

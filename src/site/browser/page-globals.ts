@@ -10,6 +10,7 @@ import type { PracticeIndex, PracticePack } from '../practice/practice-data.ts';
 import type { PracticeCar } from '../practice/simulated.ts';
 import type { VehicleCheck } from '../vehicle/vehicle-check.ts';
 import type { VehicleSheet } from '../vehicle/vehicle-sheet.ts';
+import type { VehicleCaution } from '../vehicle/vehicle-stops.ts';
 import type { CallQuestions } from '../walk/call-questions.ts';
 import type { MakeKnownList } from '../walk/known-list.ts';
 import type { WalkTexts } from '../walk/walk-data.ts';
@@ -52,6 +53,9 @@ export interface PageGlobals {
   receiveVehicle(sheet: VehicleSheet): void;
   /** Called by the script that lists the vehicles, where a choice of them waits for it. */
   receiveVehicles?(vehicles: readonly (readonly [id: string, title: string])[]): void;
+  /** Called by the script of the cautions, where a vehicle of this device waits for them. */
+  receiveOwnCautions?(cautions: readonly VehicleCaution[]): void;
+  ownCautions?: readonly VehicleCaution[];
   /** Called by the script of a complaint's questions, where the job card waits for them. */
   receiveCall?(call: CallQuestions): void;
   /** Called by the script of a cause's plan, where the job card waits for it. */

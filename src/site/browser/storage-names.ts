@@ -16,7 +16,7 @@ export const SINGLE_NAMES = [
  * Things of one kind each: a name starts so and ends with the id of a complaint, a card, a note, a vehicle. Cards and notes lie
  * in the database, and where a browser has none, in the small storage.
  */
-export const NAME_STARTS = ['walk.', 'seen.', 'job.', 'note.', 'proof.'] as const;
+export const NAME_STARTS = ['walk.', 'seen.', 'own.', 'job.', 'note.', 'proof.'] as const;
 
 /** What lies in the database only where there is one: pictures are too large for the small storage. */
 export const DATABASE_STARTS = ['job.', 'note.', 'car.', 'picture.', 'vehicle-draft.'] as const;

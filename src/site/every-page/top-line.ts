@@ -1,6 +1,7 @@
 /** The first of every page, what its other scripts share: the chosen vehicle, the reader's units, and the figures in the texts that follow both. */
 import { METRIC, US } from '../../model/habit.ts';
 import { loadScript } from '../browser/load-script.ts';
+import { isOwnId } from '../vehicle/own-id.ts';
 import type { VehicleSheet } from '../vehicle/vehicle-sheet.ts';
 import '../browser/page-globals.ts';
 import { button, element } from '../browser/element.ts';
@@ -78,7 +79,7 @@ async function changed(): Promise<void> {
 /** Load the figures of a vehicle by its data script. */
 function loadVehicle(id: string): void {
   const data = document.createElement('script');
-  data.src = new URL(`data/vehicles/${id}.js`, root).href;
+  data.src = new URL(isOwnId(id) ? 'scripts/own-sheet.js' : `data/vehicles/${id}.js`, root).href;
   data.onerror = () => {
     // Only an answer says that it is gone; without one it may be the connection, and the choice stays.
     const [asked] = performance.getEntriesByName(data.src);

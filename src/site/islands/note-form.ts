@@ -119,7 +119,7 @@ class NoteForm extends HTMLElement {
   private offerVehicle(): void {
     const { vehicle } = window.headertank;
     const field = this.field('vehicle');
-    if (!vehicle || !field || this.draft.changed !== '' || this.draft.vehicle !== '') return;
+    if (!vehicle || vehicle.own || !field || this.draft.changed !== '' || this.draft.vehicle !== '') return;
     field.value = vehicle.id;
     this.draft = { ...this.draft, vehicle: field.value };
     this.seen = this.draft;

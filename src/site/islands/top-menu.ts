@@ -5,6 +5,7 @@ import { jobTitle } from '../job/page/new-job.ts';
 import { switchTo } from '../job/page/open-card.ts';
 import '../browser/page-globals.ts';
 import { button, element } from '../browser/element.ts';
+import { vehicleAddress } from '../vehicle/own-id.ts';
 
 /** Cards that are offered; all of them stand on the page of the job card. */
 const MOST = 6;
@@ -60,7 +61,17 @@ class TopMenu extends HTMLElement {
     const open = openJobId();
     const cards = jobs.list().slice(0, MOST);
     this.replaceChildren(
-      ...(vehicle ? [element('p', {}, link(`vehicles/${vehicle.id}.html`, vehicle.title), remove)] : []),
+      ...(vehicle
+        ? [
+            element(
+              'p',
+              {},
+              link(vehicleAddress(vehicle.id), vehicle.title),
+              ...(vehicle.own ? [' your own, not on the shelf '] : []),
+              remove,
+            ),
+          ]
+        : []),
       element('p', { class: 'soft' }, vehicle ? 'Another vehicle' : 'Choose the vehicle'),
       this.choice,
       ...(cards.length > 0 ? [element('p', { class: 'soft' }, 'Cards on this device')] : []),

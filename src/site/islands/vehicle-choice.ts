@@ -3,6 +3,8 @@ import { loadScript } from '../browser/load-script.ts';
 import { vehicleToCard } from '../job/page/vehicle-to-card.ts';
 import '../browser/page-globals.ts';
 import { button, element } from '../browser/element.ts';
+import { FOR_COMPLAINT, isOwnId } from '../vehicle/own-id.ts';
+import { ownVehicles } from '../vehicle/page/own-vehicles.ts';
 
 /** Rows on a phone's screen, the keyboard open. */
 const MOST = 6;
@@ -21,6 +23,11 @@ function vehicles(): Promise<readonly Listed[]> {
   return listed;
 }
 
+/** Those of this device first: who typed one works on it. */
+function own(): Listed[] {
+  return ownVehicles().map(({ id, fields }) => [id, fields.title ?? '']);
+}
+
 class VehicleChoice extends HTMLElement {
   private readonly field = element('input', {
     type: 'search',
@@ -36,6 +43,7 @@ class VehicleChoice extends HTMLElement {
     // Put elsewhere it stays as it is, with what it has just said.
     if (this.childElementCount > 0) return;
     const { root } = window.headertank;
+    const ownHash = document.querySelector('ht-walk') ? `#${FOR_COMPLAINT}` : '';
     this.field.oninput = () => this.show();
     this.field.onkeydown = (event) => {
       if (event.key !== 'Enter') return;
@@ -47,11 +55,16 @@ class VehicleChoice extends HTMLElement {
       this.field,
       this.rows,
       this.says,
+      element(
+        'p',
+        {},
+        element('a', { href: new URL(`own-vehicle.html${ownHash}`, root).href }, 'My car is not listed'),
+      ),
       element('p', {}, element('a', { href: new URL('vehicles/index.html', root).href }, 'All vehicles')),
     );
     vehicles().then(
       (all) => {
-        this.all = all;
+        this.all = [...own(), ...all];
         this.show();
       },
       () => {
@@ -64,7 +77,11 @@ class VehicleChoice extends HTMLElement {
     const words = this.field.value.toLowerCase().split(/\s+/);
     const fit = this.all.filter(([, title]) => words.every((word) => title.toLowerCase().includes(word)));
     this.rows.replaceChildren(
-      ...fit.slice(0, MOST).map((each) => button(each[1], () => this.choose(each), 'quiet')),
+      ...fit
+        .slice(0, MOST)
+        .map((each) =>
+          button(isOwnId(each[0]) ? `${each[1]} (your own)` : each[1], () => this.choose(each), 'quiet'),
+        ),
     );
     const more = fit.length - MOST;
     this.says.textContent =

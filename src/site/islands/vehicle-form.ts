@@ -2,14 +2,6 @@
 
 import { dayText } from '../../model/day.ts';
 import { HOST_KINDS } from '../../model/host-kinds.ts';
-import {
-  type KnownLayout,
-  LAYOUT_FEATURES,
-  type LayoutCondition,
-  layoutAllows,
-  layoutIsPossible,
-  withImplied,
-} from '../../model/layout.ts';
 import { idFromTitle } from '../../model/note-file.ts';
 import { vehiclePath } from '../../model/vehicle-file.ts';
 import { fieldId } from '../vehicle/field-id.ts';
@@ -21,7 +13,8 @@ import { unkeptWarning } from '../browser/kept-fields.ts';
 import { loadScript } from '../browser/load-script.ts';
 import { saveFile } from '../browser/save-file.ts';
 import { newFilePage } from '../note/host-address.ts';
-import { DONT_KNOW, isVehicleDraft, recordOf, type VehicleDraft } from '../vehicle/vehicle-draft.ts';
+import { fitQuestions } from '../vehicle/page/fit-questions.ts';
+import { isVehicleDraft, recordOf, saidLayout, type VehicleDraft } from '../vehicle/vehicle-draft.ts';
 
 type Field = HTMLInputElement | HTMLSelectElement | HTMLTextAreaElement;
 
@@ -104,7 +97,7 @@ class VehicleForm extends HTMLElement {
       if (field instanceof HTMLInputElement && field.type === 'radio') field.checked = field.value === value;
       else field.value = value;
     }
-    this.showFitting();
+    fitQuestions(this, this.draft.fields);
   }
 
   /** A figure that stands there is asked for its source, a torque for its bolt as well. */
@@ -131,7 +124,7 @@ class VehicleForm extends HTMLElement {
     const row = target.closest<HTMLElement>('[data-entry]');
     if (row && name.endsWith('/is') && value.trim() !== '') this.openRow(row);
     this.draft = { ...this.draft, fields: { ...this.draft.fields, [name]: value } };
-    if (name.startsWith('layout/')) this.showFitting();
+    if (name.startsWith('layout/')) fitQuestions(this, this.draft.fields);
     window.clearTimeout(this.waiting);
     this.waiting = window.setTimeout(() => this.check(), 250);
     const stays = await drafts.change(this.draft.id, this.draft, (now) => ({
@@ -143,41 +136,6 @@ class VehicleForm extends HTMLElement {
       this.place('.unkept').replaceChildren(unkeptWarning('Save the file before you leave this page.'));
   }
 
-  private get layout(): KnownLayout {
-    const said = LAYOUT_FEATURES.flatMap((feature) => {
-      const value = this.draft.fields[`layout/${feature}`] ?? '';
-      return value === '' || value === DONT_KNOW ? [] : [[feature, value] as const];
-    });
-    return withImplied(Object.fromEntries(said));
-  }
-
-  /** What cannot be on this car, or follows from an answer, is not asked. */
-  private showFitting(): void {
-    const { layout } = this;
-    for (const question of this.querySelectorAll<HTMLElement>('[data-feature]')) {
-      const { feature = '' } = question.dataset;
-      const said = this.draft.fields[`layout/${feature}`] ?? '';
-      const choices = [...question.querySelectorAll<HTMLInputElement>('input')].filter(
-        ({ value }) => value !== DONT_KNOW,
-      );
-      let open = 0;
-      for (const choice of choices) {
-        const can = layoutIsPossible({ ...layout, [feature]: choice.value });
-        open += can ? 1 : 0;
-        choice.closest('label')?.toggleAttribute('hidden', !can && said !== choice.value);
-      }
-      question.toggleAttribute('hidden', said === '' && open < 2);
-    }
-    for (const row of this.querySelectorAll<HTMLElement>('[data-layout]')) {
-      const condition: LayoutCondition = JSON.parse(row.dataset.layout ?? '{}');
-      const has = (this.draft.fields[`${row.dataset.entry}/is`] ?? '') !== '';
-      const hangsOnUnknown = Object.keys(condition).some(
-        (feature) => this.draft.fields[`layout/${feature}`] === DONT_KNOW,
-      );
-      row.toggleAttribute('hidden', !has && (hangsOnUnknown || !layoutAllows(condition, layout)));
-    }
-  }
-
   private check(): void {
     const check = window.headertank.vehicleCheck;
     if (!check) return;
@@ -185,7 +143,9 @@ class VehicleForm extends HTMLElement {
     const id = idFromTitle(this.draft.fields.title?.trim() ?? '');
     const { faults, readAs, text, ladder, circuit } = check(id === '' ? 'vehicle' : id, {
       ...record,
-      layout: Object.fromEntries(Object.entries(this.layout).filter(([, value]) => value !== undefined)),
+      layout: Object.fromEntries(
+        Object.entries(saidLayout(this.draft.fields)).filter(([, value]) => value !== undefined),
+      ),
     });
     const shown: ShownFault[] = faults.map(({ path, says, isMissing }) => ({
       place: placeOf(path),

@@ -1,5 +1,5 @@
 /** A vehicle as it is being written: the fields of the form by their way in the record, `figures/cap.opens/is`. */
-import { LAYOUT_FEATURES } from '../../model/layout.ts';
+import { isOfLayout, LAYOUT_FEATURES, type Layout, withImplied } from '../../model/layout.ts';
 import type { PlainData } from '../../model/vehicle-file.ts';
 
 export interface VehicleDraft {
@@ -24,6 +24,16 @@ export function isVehicleDraft(value: unknown): value is VehicleDraft {
 
 /** Answer to a question of the layout by somebody who cannot say. */
 export const DONT_KNOW = '?';
+
+/** The layout as it was answered, and what follows from it. "Don't know" and an answer that no layout has leave the point open. */
+export function saidLayout(fields: Readonly<Record<string, string>>): Partial<Layout> {
+  let layout: Partial<Layout> = {};
+  for (const feature of LAYOUT_FEATURES) {
+    const more = { ...layout, [feature]: fields[`layout/${feature}`] };
+    if (more[feature] !== undefined && isOfLayout(more)) layout = more;
+  }
+  return withImplied(layout);
+}
 
 /** Fields that stay together: nothing of them is written unless the first has something in it. */
 const ENTRY = /^(figures|torques)\/([^/]+)\/(.+)$/;

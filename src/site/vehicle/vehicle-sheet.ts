@@ -9,14 +9,13 @@ export interface SheetFigure {
   origin: string;
 }
 
-export interface VehicleSheet {
+interface AnySheet {
   id: string;
   title: string;
   /** What it is called where there is little room. */
   short: string;
   /** Ids it had before it was renamed, or of records that are merged into it; left out where there are none. */
   was?: string[];
-  layout: Layout;
   /** By figure path; torques as `torque.<joint>`. */
   figures: Record<string, SheetFigure>;
   /** Figures and torques that a vehicle of this layout cannot have: no general range stands in for them. */
@@ -36,6 +35,12 @@ export interface VehicleSheet {
   >;
   /** The coolant of each loop that states one, in a line. */
   coolants: Record<string, string>;
+}
+
+/** A vehicle of the shelf. */
+export interface ShelfSheet extends AnySheet {
+  own?: undefined;
+  layout: Layout;
   /** How to get at things on it, and where its air hides; figures of it in braces. */
   access: string[];
   bleeding: string;
@@ -44,6 +49,19 @@ export interface VehicleSheet {
   /** Whole minutes of repair, and of what follows it, by cause; a cause that it cannot have or that has no repair is not there. */
   repairs: Record<string, [repair: number, extra: number]>;
 }
+
+/** A vehicle of this device alone, from what was typed here. Its minutes are not known: the page's own stand. */
+export interface OwnSheet extends AnySheet {
+  own: true;
+  /** What was said and what follows from it; all else stays open. */
+  layout: Partial<Layout>;
+  access?: undefined;
+  bleeding?: undefined;
+  bookings?: undefined;
+  repairs?: undefined;
+}
+
+export type VehicleSheet = ShelfSheet | OwnSheet;
 
 /** A caution that a walk opens with, and where the work stops for who is not trained for it. */
 export interface Stop {

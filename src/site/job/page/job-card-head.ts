@@ -4,6 +4,7 @@ import type { Job } from '../../../model/job.ts';
 import '../../browser/page-globals.ts';
 import { button, element } from '../../browser/element.ts';
 import { saveFile } from '../../browser/save-file.ts';
+import { isOwnId, vehicleAddress } from '../../vehicle/own-id.ts';
 import type { CardOnPage } from './card-on-page.ts';
 import { stillOpen } from './follow-up.ts';
 import { priceLines } from './for-customer.ts';
@@ -91,22 +92,32 @@ export function showVehicle(card: CardOnPage): void {
   const take = card.place('.take-vehicle');
   take.hidden = !chosen || chosen.id === vehicle?.id;
   take.textContent = `Use ${chosen?.title ?? ''}`;
-  const link = (folder: string, { id, title }: { id: string; title: string }) =>
-    element('a', { href: new URL(`${folder}/${id}.html`, root).href }, title);
+  const link = (address: string, title: string) => element('a', { href: new URL(address, root).href }, title);
   card
     .place('.vehicle')
     .replaceChildren(
-      !vehicle
-        ? 'none yet; choose it under Vehicles, or take the chosen one'
-        : isOnShelf(vehicle.id)
-          ? link('vehicles', vehicle)
-          : `${vehicle.title}. It is no longer on the shelf: its figures are not here, and what the card has of it stays.`,
+      ...(vehicle
+        ? vehicleWords(vehicle, link)
+        : ['none yet; choose it under Vehicles, or take the chosen one']),
     );
   card
     .place('.complaint')
-    .replaceChildren(complaint ? link('symptoms', complaint) : 'none yet; a walk brings it along');
+    .replaceChildren(
+      complaint ? link(`symptoms/${complaint.id}.html`, complaint.title) : 'none yet; a walk brings it along',
+    );
   showEarlier(card);
   card.say('.price', priceLines({ ...card.job, agreed: '' }).join(' '));
+}
+
+type Link = (address: string, title: string) => HTMLElement;
+
+function vehicleWords({ id, title }: { id: string; title: string }, link: Link): (Node | string)[] {
+  if (isOnShelf(id))
+    return [link(vehicleAddress(id), title), ...(isOwnId(id) ? [', your own, not on the shelf'] : [])];
+  const gone = isOwnId(id)
+    ? 'It was typed on one device and is not on this one'
+    : 'It is no longer on the shelf';
+  return [`${title}. ${gone}: its figures are not here, and what the card has of it stays.`];
 }
 
 /** Earlier jobs of the same car, and what is known of it from them. */

@@ -2,6 +2,7 @@ import { dayText } from '../../../model/day.ts';
 import type { Job } from '../../../model/job.ts';
 import type { NoteDraft } from '../../note/note-draft.ts';
 import { newDraft } from '../../note/page/note-drafts.ts';
+import { isOwnId } from '../../vehicle/own-id.ts';
 import { litresSentence } from './litres.ts';
 
 /** A note to be finished by hand, with what the card knows. Plate, name and what the customer said stay on the card. */
@@ -21,7 +22,7 @@ export function noteFromJob(job: Job): NoteDraft {
   return {
     ...newDraft(),
     title: title.slice(0, 140),
-    vehicle: vehicle?.id ?? '',
+    vehicle: vehicle && !isOwnId(vehicle.id) ? vehicle.id : '',
     symptom: complaint?.id ?? '',
     cause: proven?.id ?? '',
     text: parts

@@ -2,7 +2,7 @@
 import '../../browser/page-globals.ts';
 import { loadScript } from '../../browser/load-script.ts';
 import { unpacked } from '../../job/page/packed.ts';
-import type { VehicleSheet } from '../../vehicle/vehicle-sheet.ts';
+import type { ShelfSheet } from '../../vehicle/vehicle-sheet.ts';
 import { Diagnoser } from '../../walk/page/diagnose.ts';
 import type { WalkTexts } from '../../walk/walk-data.ts';
 import type { PracticeCase, PracticeIndex, PracticePack } from '../practice-data.ts';
@@ -63,22 +63,23 @@ async function casesIn(packed: string): Promise<PracticeCase[]> {
   return JSON.parse(await unpacked(bytes));
 }
 
-const vehicles = new Map<string, () => Promise<VehicleSheet>>();
+const vehicles = new Map<string, () => Promise<ShelfSheet>>();
 
 /** A vehicle's figures; the chosen vehicle stays the one it is. @throws Error when they cannot be had */
-export function loadVehicle(id: string): Promise<VehicleSheet> {
+export function loadVehicle(id: string): Promise<ShelfSheet> {
   const load = vehicles.get(id) ?? once(() => fetchVehicle(id));
   vehicles.set(id, load);
   return load();
 }
 
-async function fetchVehicle(id: string): Promise<VehicleSheet> {
+async function fetchVehicle(id: string): Promise<ShelfSheet> {
   const { headertank } = window;
-  if (headertank.vehicle?.id === id) return headertank.vehicle;
+  const { vehicle } = headertank;
+  if (vehicle?.id === id && !vehicle.own) return vehicle;
   const before = headertank.receiveVehicle;
-  const sheet = new Promise<VehicleSheet>((resolve) => {
+  const sheet = new Promise<ShelfSheet>((resolve) => {
     headertank.receiveVehicle = (received) =>
-      received.id === id ? resolve(received) : before.call(headertank, received);
+      received.id === id && !received.own ? resolve(received) : before.call(headertank, received);
   });
   try {
     await loadScript(`../data/vehicles/${id}`);

@@ -3,7 +3,7 @@ import '../../browser/page-globals.ts';
 import { LAYOUT_FEATURES, LAYOUT_LABELS, type Layout } from '../../../model/layout.ts';
 import { quantityText } from '../../../model/show-quantity.ts';
 import { button, element } from '../../browser/element.ts';
-import type { VehicleSheet } from '../../vehicle/vehicle-sheet.ts';
+import type { ShelfSheet } from '../../vehicle/vehicle-sheet.ts';
 import type { WalkWords } from '../../walk/page/walk-words.ts';
 import type { Bench } from './load.ts';
 import { type Round, sum } from './round.ts';
@@ -12,7 +12,7 @@ import { type Round, sum } from './round.ts';
 export interface RoundHost {
   bench: Bench;
   round: Round;
-  vehicle: VehicleSheet;
+  vehicle: ShelfSheet;
   words: WalkWords;
   /** Of the complaint. */
   title: string;
@@ -101,7 +101,7 @@ function link(href: string, text: string): HTMLAnchorElement {
 }
 
 /** The vehicle with its figures and how its circuit is laid out. */
-function vehiclePart(vehicle: VehicleSheet, labels: Readonly<Record<string, string>>): HTMLElement {
+function vehiclePart(vehicle: ShelfSheet, labels: Readonly<Record<string, string>>): HTMLElement {
   const { habit } = window.headertank;
   const figures = Object.entries(vehicle.figures).filter(([path]) => Object.hasOwn(labels, path));
   const pair = (name: string, value: string) => [element('dt', {}, name), element('dd', {}, value)];

@@ -73,8 +73,9 @@ function complaintItem(
   { mended, isElsewhere, pages }: Recognition,
 ) {
   const { root, vehicle } = window.headertank;
-  const own = vehicle?.bookings[id];
-  const book = vehicle && !own ? `Not on ${vehicle.short}` : `Book ${own?.[1] ?? minutes} min to find it`;
+  const own = vehicle?.bookings?.[id];
+  const book =
+    vehicle?.bookings && !own ? `Not on ${vehicle.short}` : `Book ${own?.[1] ?? minutes} min to find it`;
   return element(
     'li',
     {},

@@ -1,14 +1,14 @@
 /** Makes the sheet of a vehicle from its record, and says where its figures are from. */
 import type { Entry } from '../../../library/shelf.ts';
 import { boltText } from '../../../model/bolt-text.ts';
-import { FIGURE_PATHS, figureFits, JOINT_NAMES, REFERABLE_PATHS } from '../../../model/figures.ts';
-import { type Layout, layoutAllows } from '../../../model/layout.ts';
+import { FIGURE_PATHS, JOINT_NAMES } from '../../../model/figures.ts';
 import { pageText } from '../../../model/page-text.ts';
-import { entriesOf, idsBefore } from '../../shelf/record-pages.ts';
-import { inSentence } from '../../text/in-sentence.ts';
-import { plainText } from '../../text/render-text.ts';
-import type { Stop, VehicleSheet } from '../vehicle-sheet.ts';
+import { idsBefore } from '../../shelf/record-pages.ts';
+import { pathsWithout } from '../paths-without.ts';
+import type { ShelfSheet } from '../vehicle-sheet.ts';
+import { stopsFor } from '../vehicle-stops.ts';
 import { coolantsOf } from './coolant-line.ts';
+import { vehicleCautions } from './vehicle-cautions.ts';
 
 interface Provenance {
   from: string;
@@ -46,35 +46,11 @@ export function ownOrigin(figure: Provenance, usual: Usual | undefined): string 
   return isUsual ? pageText(figure.page ?? '') : originText(figure);
 }
 
-function stopsOf(layout: Layout): Stop[] {
-  const before =
-    layout.power === 'hybrid'
-      ? 'Stop before anything of its battery and inverter loops is opened.'
-      : 'Stop before anything is opened.';
-  return entriesOf('caution').flatMap(({ id, data }) => {
-    const condition = data['on-vehicle'];
-    if (
-      !condition ||
-      !layoutAllows(condition, layout) ||
-      layoutAllows(condition, { ...layout, power: 'combustion' })
-    )
-      return [];
-    return [
-      {
-        id,
-        title: inSentence(data.title),
-        short: data.short,
-        before: `${before} ${plainText(data.avoid[0] ?? '')}`,
-      },
-    ];
-  });
-}
-
 /** All but the minutes, which the whole shelf is needed for. */
-export function sheetOf(entry: Entry<'vehicle'>): Omit<VehicleSheet, 'bookings' | 'repairs'> {
+export function sheetOf(entry: Entry<'vehicle'>): Omit<ShelfSheet, 'bookings' | 'repairs'> {
   const { data, id } = entry;
-  const figures: VehicleSheet['figures'] = {};
-  const bolts: VehicleSheet['bolts'] = {};
+  const figures: ShelfSheet['figures'] = {};
+  const bolts: ShelfSheet['bolts'] = {};
   for (const path of FIGURE_PATHS) {
     const figure = data.figures[path];
     if (figure) figures[path] = { quantity: figure.is, origin: originText(figure) };
@@ -95,7 +71,6 @@ export function sheetOf(entry: Entry<'vehicle'>): Omit<VehicleSheet, 'bookings' 
     };
   }
   const was = idsBefore('vehicle', id);
-  const without = REFERABLE_PATHS.filter((path) => !figures[path] && !figureFits(path, data.layout));
   return {
     id,
     title: data.title,
@@ -103,8 +78,8 @@ export function sheetOf(entry: Entry<'vehicle'>): Omit<VehicleSheet, 'bookings' 
     ...(was.length > 0 && { was }),
     layout: data.layout,
     figures,
-    without,
-    stops: stopsOf(data.layout),
+    without: pathsWithout(figures, data.layout),
+    stops: stopsFor(vehicleCautions(), data.layout),
     bolts,
     coolants: coolantsOf(data.loops),
     access: data.access,

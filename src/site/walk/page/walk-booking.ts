@@ -19,7 +19,7 @@ export interface FindMinutes {
 /** @param symptom the complaint's id; undefined where the vehicle has none and the page's own stand */
 export function vehicleMinutes(symptom: string): FindMinutes | undefined {
   const { vehicle } = window.headertank;
-  const [mean, nine] = vehicle?.bookings[symptom] ?? [];
+  const [mean, nine] = vehicle?.bookings?.[symptom] ?? [];
   return vehicle && mean !== undefined && nine !== undefined ? { mean, nine, for: vehicle.title } : undefined;
 }
 
@@ -38,7 +38,7 @@ export function showBooking(now: FindMinutes | undefined): void {
 
 /**
  * The estimate is asked for the likeliest cause of the ranking, with the repair as it is on this vehicle. Where that cause has no
- * repair there, none is offered: a price without it would be no price. Without a vehicle it is of the car that the minutes are
+ * repair there, none is offered: a price without it would be no price. Without a vehicle of the shelf it is of the car that the minutes are
  * counted for: of its causes, as at build, the likeliest.
  * @param ranked the likeliest first
  * @param repairs minutes of repair and of what follows it, by cause, of the vehicle or of that car; undefined while they are not
@@ -66,7 +66,7 @@ export function showEstimate(
     says.textContent = before.says;
     return;
   }
-  const ofCar = window.headertank.vehicle === undefined;
+  const ofCar = window.headertank.vehicle?.repairs === undefined;
   const cause =
     ranked.find((each) => each.cause !== SOMETHING_ELSE && (!ofCar || repairs[each.cause] !== undefined))
       ?.cause ?? '';

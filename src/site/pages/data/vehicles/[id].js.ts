@@ -5,7 +5,7 @@ import { repairMinutesOf } from '../../../job/build/repair-minutes.ts';
 import { dataPaths } from '../../../shelf/record-pages.ts';
 import { shelf } from '../../../shelf/shelf.ts';
 import { sheetOf } from '../../../vehicle/build/make-vehicle-sheet.ts';
-import type { VehicleSheet } from '../../../vehicle/vehicle-sheet.ts';
+import type { ShelfSheet } from '../../../vehicle/vehicle-sheet.ts';
 import { bookingsOf } from '../../../walk/build/booking.ts';
 
 export const getStaticPaths = () => dataPaths('vehicle');
@@ -15,7 +15,7 @@ export const GET: APIRoute<{ entry: Entry<'vehicle'> }> = ({ props }) =>
     headers: { 'content-type': 'text/javascript; charset=utf-8' },
   });
 
-function vehicleSheet(entry: Entry<'vehicle'>): VehicleSheet {
+function vehicleSheet(entry: Entry<'vehicle'>): ShelfSheet {
   return {
     ...sheetOf(entry),
     bookings: bookingsOf(entry.id, [...shelf.records.symptom.keys()]),
