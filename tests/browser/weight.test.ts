@@ -45,6 +45,8 @@ const PAGES: Record<string, number> = {
   'note.html': 27_300,
   // A box for every figure and every point of the layout that the model knows.
   'vehicle.html': 30_000,
+  // Every point of the layout, and those that each complaint knows apart.
+  'own-vehicle.html': 33_000,
   'road-test.html': 39_900,
   // The start alone; a case brings its complaint, its vehicle and the simulated car.
   'practice.html': 30_900,

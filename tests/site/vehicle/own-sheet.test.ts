@@ -69,11 +69,11 @@ describe('the sheet of a vehicle of this device', () => {
     expect(own['cap.opens']?.quantity.unit).toBe('psi');
   });
 
-  test('has no thermostat on a battery electric car, and its cautions', () => {
-    const fields = { 'layout/power': 'battery electric', 'figures/thermostat.opens/is': '88 °C' };
+  test('has no pressure cap on a battery electric car, and its cautions', () => {
+    const fields = { 'layout/power': 'battery electric', 'figures/cap.opens/is': '1.4 bar' };
     const sheet = ownSheetOf(draft(fields), cautions);
     expect(sheet.figures).toEqual({});
-    expect(sheet.without).toContain('thermostat.opens');
+    expect(sheet.without).toContain('cap.opens');
     expect(sheet.stops.map(({ id }) => id)).toEqual(['high-voltage']);
   });
 });
