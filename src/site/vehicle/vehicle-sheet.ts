@@ -55,8 +55,6 @@ export interface OwnSheet extends AnySheet {
   own: true;
   /** What was said and what follows from it; all else stays open. */
   layout: Partial<Layout>;
-  access?: undefined;
-  bleeding?: undefined;
   bookings?: undefined;
   repairs?: undefined;
 }

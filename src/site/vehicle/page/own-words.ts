@@ -1,4 +1,4 @@
-/** What the chosen vehicle's record says of getting at things and of its air, at the work where that is; nothing without a vehicle. */
+/** What the chosen vehicle's record says of getting at things and of its air, at the work where that is; nothing without a vehicle of the shelf. */
 import type { Habit } from '../../../model/habit.ts';
 import { element } from '../../browser/element.ts';
 import type { VehicleSheet } from '../vehicle-sheet.ts';
@@ -7,7 +7,7 @@ import { withFigures } from './figures.ts';
 /** @param within where to look */
 export function showOwnWords(within: ParentNode, vehicle: VehicleSheet | undefined, habit: Habit): void {
   for (const place of within.querySelectorAll<HTMLElement>('[data-own]')) {
-    if (!vehicle) {
+    if (!vehicle || vehicle.own) {
       place.replaceChildren();
       continue;
     }
