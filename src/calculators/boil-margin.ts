@@ -1,5 +1,6 @@
 /** How far a running system is from boiling, and what opening the cap would do. */
 import { boilingPointUnderCap, boilingUncertainty, boilMargin } from '../physics/boiling.ts';
+import { freezingRange } from '../physics/freezing-range.ts';
 import type { Mixture } from '../physics/glycol.ts';
 import { type GaugePascal, gaugePascal, kelvin, type Metre, toCelsius } from '../physics/units.ts';
 import {
@@ -22,6 +23,8 @@ const NO_LIQUID = 423.15;
 const IS_OVER = 10;
 /** From here on an engine is looked at whatever its boiling point, K: 115 °C. Common practice, no source. */
 const TOO_HOT = 388.15;
+/** Past this it is switched off, however far from boiling, K: 120 °C. Common practice, no source. */
+const SWITCH_OFF = 393.15;
 /** So strong it carries less heat, and its boiling point is no reserve. Common practice, no source. */
 const TOO_STRONG = 0.7;
 /** Above this coolant burns skin within minutes, K: Moritz and Henriques, 1947. */
@@ -55,6 +58,14 @@ export const boilMarginCalculator: Calculator = {
     if (doubt) return doubt;
     const mixture = mixtureOf(values);
     const now = kelvin(values.number('now'));
+    const freezes = freezingRange(mixture).highest;
+    if (now < freezes)
+      return {
+        refused: {
+          name: 'now',
+          message: `Ice: this mixture begins to freeze at ${show.quantity(freezes, '°C', 0)}. Do not start the engine: thaw it first, then correct the mixture.`,
+        },
+      };
     const found = boilMargin(now, mixture, gaugePascal(values.number('cap')), altitudeOf(values));
     if (now > NO_LIQUID && found.margin < -IS_OVER)
       return {
@@ -81,15 +92,21 @@ export const boilMarginCalculator: Calculator = {
             sentence: `It boils, or is about to: ${boils} is the limit with this cap. Stop the engine, let it stand, keep the cap on.`,
             tone: 'stop' as const,
           }
-        : found.margin <= CLOSE
+        : now > SWITCH_OFF
           ? {
-              sentence: `Only ${margin} to boiling at ${boils}, and hot spots in the head boil first. Take the load off, let it cool, find out why. ${opening}`,
-              tone: 'look' as const,
+              sentence: `Too hot for any engine of a car, boiling or not: ${show.quantity(now, '°C', 0)}, and ${margin} to boiling at ${boils} while the cap holds. Engine off, let it stand, find out why.${tooStrong} ${opening}`,
+              tone: 'stop' as const,
             }
-          : {
-              sentence: `${margin} to boiling, which comes at ${boils} while the cap holds.${now >= TOO_HOT ? ` That reserve is no licence: ${show.quantity(now, '°C', 0)} is too hot for any engine of a car, so find out why.` : ''}${tooStrong} ${opening}`,
-              tone: found.aboveFlash > -realCoolant || now >= TOO_HOT ? ('look' as const) : ('fine' as const),
-            };
+          : found.margin <= CLOSE
+            ? {
+                sentence: `Only ${margin} to boiling at ${boils}, and hot spots in the head boil first. Take the load off, let it cool, find out why. ${opening}`,
+                tone: 'look' as const,
+              }
+            : {
+                sentence: `${margin} to boiling, which comes at ${boils} while the cap holds.${now >= TOO_HOT ? ` That reserve is no licence: ${show.quantity(now, '°C', 0)} is too hot for any engine of a car, so find out why.` : ''}${tooStrong} ${opening}`,
+                tone:
+                  found.aboveFlash > -realCoolant || now >= TOO_HOT ? ('look' as const) : ('fine' as const),
+              };
     return {
       sentence,
       tone,

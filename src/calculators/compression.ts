@@ -3,6 +3,7 @@ import {
   type CylinderSpread,
   compressionSpread,
   EVEN_BELOW,
+  IN_ORDER,
   LOW_FROM,
   leakDownSpread,
 } from '../physics/cylinder-spread.ts';
@@ -12,8 +13,8 @@ const CYLINDERS = ['one', 'two', 'three', 'four', 'five', 'six', 'seven', 'eight
 const SHOWN = ['12.0 bar', '11.8 bar', '12.1 bar', '11.9 bar'];
 const LOST = ['8 %', '6 %', '9 %', '7 %'];
 
-/** Below this the best of them says more about cranking than about the engine, Pa. Common practice, no source. */
-const CRANKED_WELL = { petrol: 8e5, diesel: 18e5 } as const;
+/** So much lost, a valve stands open first of all: the piston is not at its dead centre. Common practice, no source. */
+const VALVE_OPEN = 0.9;
 
 function cylinder(name: string, at: number, kind: 'pressure' | 'loss'): QuantityInput {
   const common = { kind: 'quantity', label: `Cylinder ${at + 1}`, reading: true, optional: true } as const;
@@ -108,7 +109,7 @@ export const compression: Calculator = {
         'one',
         'That is no compression at all: the throttle is shut, the gauge leaks or the engine does not turn.',
       );
-    const spread = isLoss ? leakDownSpread(figures) : compressionSpread(figures);
+    const spread = isLoss ? leakDownSpread(figures) : compressionSpread(figures, inOrderOf(values));
     return {
       ...(isLoss
         ? judgeLoss(spread, values, show)
@@ -151,6 +152,11 @@ function refuse(name: string, message: string): Refusal {
   return { refused: { name, message } };
 }
 
+/** Below its least the best cylinder says more about cranking than about the engine. */
+function inOrderOf(values: Values) {
+  return values.choice('fuel') === 'diesel' ? IN_ORDER.diesel : IN_ORDER.petrol;
+}
+
 /** "Cylinder 3 is", "Cylinders 2 and 3 are" */
 function named(places: readonly number[]): string {
   const numbers = places.map((at) => at + 1);
@@ -175,6 +181,11 @@ function judgeCompression(
       sentence: `Cylinder ${high + 1} stands far above the others. Coolant or oil in it does that: look into it with the borescope, and crank it with the plug out before anything else.`,
       tone: 'look',
     };
+  if (verdict === 'low' && low.length > 2)
+    return {
+      sentence: `${named(low)} low, ${down} under the best at worst. So many together: valve timing, valves that met a piston, or rings worn out, sooner than one gasket. Look at the timing first, then the leak-down on each.`,
+      tone: 'stop',
+    };
   if (verdict === 'low')
     return {
       sentence: neighbours
@@ -187,20 +198,19 @@ function judgeCompression(
       sentence: `${named(low)} ${down} under the best at worst: more than a gauge differs by, less than a fault is called from. Charge the battery, repeat with a spoon of oil, and take the leak-down before judging.`,
       tone: 'look',
     };
-  const least = values.choice('fuel') === 'diesel' ? CRANKED_WELL.diesel : CRANKED_WELL.petrol;
-  if (best < least)
+  if (best < inOrderOf(values).least)
     return {
       sentence: `Even, and all of them low: ${show.quantity(best, 'bar', 1)} at best. Throttle open? Battery strong enough to crank? Cam timing right? Repeat before the engine is blamed.`,
       tone: 'look',
     };
   return {
-    sentence: `Even: the lowest is ${down} under the best. That clears rings and valves; a gasket that leaks into the coolant it does not clear.`,
+    sentence: `Even: the lowest is ${down} under the best. That speaks for rings and valves; a gasket that leaks into the coolant it does not clear.`,
     tone: 'fine',
   };
 }
 
 function judgeLoss(
-  { verdict, low, neighbours, worst }: CylinderSpread,
+  { verdict, low, neighbours, worst, alike, under }: CylinderSpread,
   values: Values,
   show: Shower,
 ): Pick<Answer, 'sentence' | 'tone'> {
@@ -210,11 +220,21 @@ function judgeLoss(
       sentence: `Bubbles in the coolant prove a way from a cylinder into it, whatever the percentage (${lost} at worst): head gasket or head. Find the cylinder that makes them.`,
       tone: 'stop',
     };
+  if (alike)
+    return {
+      sentence: `All lose about the same, ${lost} at worst, and no gasket does that. Each piston at top dead centre of its own compression stroke? Engine warm, tester set to nothing on a blind plug? The same again then is worn bores and rings.`,
+      tone: 'look',
+    };
+  if (worst >= VALVE_OPEN)
+    return {
+      sentence: `${named(under.flatMap((share, at) => (share >= VALVE_OPEN ? [at] : [])))} losing ${lost}: first of all not at top dead centre of the compression stroke, and a valve stands open. Turn to it again, mark and both valves shut, and repeat. The same there is a valve or a piston with a hole: listen where the air goes.`,
+      tone: 'look',
+    };
   if (verdict === 'low')
     return {
       sentence: neighbours
         ? `${between(neighbours)} They lose up to ${lost}; air out of the plug hole beside it proves it.`
-        : `${named(low)} losing ${lost} at worst. Listen where it goes: intake and tailpipe are valves, oil filler is rings.`,
+        : `${named(low)} losing ${lost} at worst. Top dead centre made sure of, listen where it goes: intake and tailpipe are valves, oil filler is rings.`,
       tone: 'stop',
     };
   if (verdict === 'undecided')

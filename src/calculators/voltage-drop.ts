@@ -1,8 +1,17 @@
 /** What a voltage lost under load means: in a joint, over a fuse, along a cable. */
-import { cableResistance, voltageDrop as dropOver } from '../physics/cable.ts';
+import { cableBears, cableResistance, voltageDrop as dropOver, heatsCableIn } from '../physics/cable.ts';
 import { currentFromFuseDrop, type FuseResistance, type FuseType, fuseResistance } from '../physics/fuse.ts';
 import { DROP_LIMITS, type DropPlace, joint } from '../physics/joint.ts';
-import { ampere, kelvin, metre, ohm, squareMetre, volt } from '../physics/units.ts';
+import {
+  type Ampere,
+  ampere,
+  kelvin,
+  metre,
+  ohm,
+  type SquareMetre,
+  squareMetre,
+  volt,
+} from '../physics/units.ts';
 import type { Answer, Calculator, Input, Refusal, Shower, Values } from './declaration.ts';
 
 const PLACES: Readonly<Record<DropPlace, string>> = {
@@ -34,6 +43,16 @@ const READ_TO = 0.5e-3;
 const MOST_FUSED = 200;
 /** What the wire to a motor may lose, V: 3 % of 13 V, and past 5 % the motor feels it. Common practice, no source. */
 const CABLE = { good: DROP_LIMITS['supply side'], felt: 0.65 } as const;
+
+/**
+ * Past this multiple of what a cable bears for long its insulation goes: two and a quarter times the heat. Common practice, no
+ * source.
+ */
+const BURNS = 1.5;
+/** A starter's cable is small for its current: it heats so slowly, s, that its seconds do no harm. Common practice, no source. */
+const STARTS_WITHIN = 20;
+/** What a starter draws at least, A. Common practice, no source. */
+const STARTER = 100;
 
 const FUSE_TYPES: Readonly<Record<FuseType, string>> = {
   blade: 'flat blade, mini or regular',
@@ -206,6 +225,7 @@ export const voltageDropCalculator: Calculator = {
       'limits by place: common practice, no source',
       'cold resistance of blade fuses to 30 A: a maker’s sheet, from memory; of larger ones 58 mV at their rating, from memory',
       'copper: IEC 60028',
+      'current a cable bears: DIN VDE 0298-4, single in air, from memory; half as much again is too much: common practice, no source',
     ],
     valid: '12 V circuits under their working current; fuses to 0.5 V drop',
     error:
@@ -244,15 +264,20 @@ function drop(values: Values, show: Shower): Answer {
       figures: [limitLine, { label: 'Resistance', value: show.quantity(found.resistance, 'mΩ', 0) }],
       notes: [LOAD_NOTE, BATTERY_NOTE],
     };
-  const hot = found.heat >= MELTS && place === 'connection';
   const isEdge = !found.withinLimit && lost <= found.limit + METER;
+  const oneSpot = place === 'connection';
+  const hot = oneSpot
+    ? found.heat >= MELTS
+    : !found.withinLimit && !isEdge && inOneSpot(place, found.heat, found.heat * (1 - found.limit / lost));
   const sentence = isEdge
     ? `At the edge: ${volts}, and ${limit} is the limit there. A meter may be out by that much: clean the tips, read again at full load${hot ? `, and feel for heat, since ${heat} is made in one spot` : ''}.`
     : found.withinLimit
       ? `Within the limit: ${volts} of ${limit} allowed there. Look elsewhere${found.heat >= MELTS ? `, but feel for heat: ${heat} is made in it` : ''}.`
-      : hot
-        ? `Bad joint: ${volts} lost where ${limit} is the limit, and ${heat} of heat in one spot. Switch the load off, and replace holder and terminals, not the fuse alone.`
-        : `Too much: ${volts} lost where ${limit} is the limit. Move the probes along, joint by joint, until the step is found.`;
+      : hot && !oneSpot
+        ? `Too much, and hot: ${volts} lost where ${limit} is the limit, ${heat} of heat, and most of it may be made in one joint or contact. Switch the load off, and feel along for the hot spot; then probe joint by joint until the step is found.`
+        : hot
+          ? `Bad joint: ${volts} lost where ${limit} is the limit, and ${heat} of heat in one spot. Switch the load off, and replace holder and terminals, not the fuse alone.`
+          : `Too much: ${volts} lost where ${limit} is the limit. Move the probes along, joint by joint, until the step is found.`;
   return {
     sentence,
     tone: found.withinLimit ? 'fine' : hot && !isEdge ? 'stop' : 'look',
@@ -263,6 +288,16 @@ function drop(values: Values, show: Shower): Answer {
     ],
     notes: [LOAD_NOTE, BATTERY_NOTE],
   };
+}
+
+/**
+ * Whether what is lost melts something, were the surplus all in one joint. A relay contact is one spot whatever the limit; a
+ * run of cable spreads twice as much. Common practice, no source.
+ * @param heat all of it, W
+ * @param surplus the part above the limit, W
+ */
+function inOneSpot(place: DropPlace, heat: number, surplus: number): boolean {
+  return surplus >= MELTS || (place === 'switch or run of cable' && heat >= 2 * MELTS);
 }
 
 function fuse(values: Values, show: Shower): Answer | Refusal {
@@ -358,27 +393,64 @@ function sayFuse(
       };
 }
 
+/** What the heat of the current does to the cable, however short it is; undefined where it bears it for long. */
+function heatOf(
+  current: Ampere,
+  area: SquareMetre,
+  show: Shower,
+): Pick<Answer, 'sentence' | 'tone'> | undefined {
+  const bears = cableBears(area);
+  if (current <= bears) return undefined;
+  const amps = show.quantity(current, 'A', 0);
+  const long = show.quantity(bears, 'A', 0);
+  if (current <= BURNS * bears)
+    return {
+      sentence: `Too warm for long: ${long} is what such a cable bears, free in air, and ${amps} flows. For a minute it will do; for a motor that runs, take a thicker one.`,
+      tone: 'look',
+    };
+  const within = heatsCableIn(current, area);
+  return current >= STARTER && within >= STARTS_WITHIN
+    ? {
+        sentence: `For seconds only, as a starter draws it: such a cable bears ${long} for long, and ${amps} makes it ${show.difference(60)} hotter in about ${Math.round(within)}\u00a0s. Longer, it burns: a thicker one.`,
+        tone: 'look',
+      }
+    : {
+        sentence: `Far too thin, however short: ${amps} flows, and such a cable bears about ${long}. Its insulation melts and can burn. Do not switch it on: a thicker cable, and a fuse that goes before it does.`,
+        tone: 'stop',
+      };
+}
+
 function cable(values: Values, show: Shower): Answer {
   const current = ampere(values.number('current'));
+  const area = squareMetre(values.number('area'));
   const resistance = cableResistance(
     metre(values.number('length')),
-    squareMetre(values.number('area')),
+    area,
     kelvin(values.number('temperature')),
   );
   const lost = dropOver(current, resistance);
   const range = show.range(lost, lost * 1.14, 'V', 2);
   const good = show.quantity(CABLE.good, 'V', 1);
   const isGood = lost <= CABLE.good;
+  const heat = heatOf(current, area, show);
   return {
-    sentence: isGood
-      ? `A sound cable like this loses ${range}. More than that measured is a fault in it or in its ends.`
-      : lost >= WHOLE_VOLTAGE
+    sentence:
+      lost >= WHOLE_VOLTAGE
         ? `A cable like this cannot carry that: it would lose all the battery has. It is far too thin or too long for that current.`
-        : lost <= CABLE.felt
-          ? `On the long side: sound, it loses ${range}, where ${good} is good practice. The motor runs a little slower for it; a size thicker is right for a new wire.`
-          : `Even a sound cable like this loses ${range}, where ${good} is good practice. It is too thin or too long for that current.`,
-    tone: isGood ? 'fine' : 'look',
+        : heat
+          ? heat.sentence
+          : isGood
+            ? `A sound cable like this loses ${range}. More than that measured is a fault in it or in its ends.`
+            : lost <= CABLE.felt
+              ? `On the long side: sound, it loses ${range}, where ${good} is good practice. The motor runs a little slower for it; a size thicker is right for a new wire.`
+              : `Even a sound cable like this loses ${range}, where ${good} is good practice. It is too thin or too long for that current.`,
+    tone: heat?.tone ?? (isGood ? 'fine' : 'look'),
     figures: [
+      {
+        label: 'Bears for long',
+        value: show.quantity(cableBears(area), 'A', 0),
+        note: 'one cable in PVC, free in air; less in a loom or by a hot engine',
+      },
       { label: 'Drop, solid to stranded', value: range },
       { label: 'Resistance, solid copper', value: show.quantity(resistance, 'mΩ', 1) },
       { label: 'Heat along it', value: show.quantity(lost * current, 'W', 1) },

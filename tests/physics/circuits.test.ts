@@ -1,6 +1,13 @@
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
-import { cableResistance, copperFactor, voltageDrop, wireGaugeArea } from '../../src/physics/cable.ts';
+import {
+  cableBears,
+  cableResistance,
+  copperFactor,
+  heatsCableIn,
+  voltageDrop,
+  wireGaugeArea,
+} from '../../src/physics/cable.ts';
 import { BLADE_FUSE_RESISTANCE, currentFromFuseDrop } from '../../src/physics/fuse.ts';
 import { DROP_LIMITS, joint } from '../../src/physics/joint.ts';
 import { ampere, fromCelsius, metre, ohm, squareMetre, volt } from '../../src/physics/units.ts';
@@ -85,5 +92,33 @@ describe('fuse', () => {
 
   it('is refused when the probes see the battery', () => {
     expect(() => currentFromFuseDrop(volt(12.4), ohm(0.00338))).toThrow('drop over the fuse');
+  });
+});
+
+describe('cableBears', () => {
+  it.each([
+    [0.5, 11],
+    [1, 19],
+    [2.5, 32],
+    [6, 54],
+    [120, 344],
+  ])('%d mm² bears %d A (DIN VDE 0298-4, single in air, from memory)', (mm2, amperes) => {
+    expect(cableBears(squareMetre(mm2 * 1e-6))).toBeCloseTo(amperes, 6);
+  });
+
+  it('lies between the rows, and goes on past them', () => {
+    expect(cableBears(squareMetre(3.31e-6))).toBeGreaterThan(36);
+    expect(cableBears(squareMetre(3.31e-6))).toBeLessThan(39);
+    expect(cableBears(squareMetre(0.2e-6))).toBeLessThan(8);
+    expect(cableBears(squareMetre(150e-6))).toBeGreaterThan(344);
+  });
+});
+
+describe('heatsCableIn', () => {
+  it('is a quarter of the time at twice the current, and 4 s at 100 A through 1.8 mm² (by hand)', () => {
+    const area = squareMetre(1.8e-6);
+    // 60 K x 3.438 MJ/(m³ K) x (1.8e-6 m²)² / (100² A² x 0.017241e-6 ohm m) = 3.88 s
+    expect(heatsCableIn(ampere(100), area)).toBeCloseTo(3.88, 2);
+    expect(heatsCableIn(ampere(200), area) * 4).toBeCloseTo(3.88, 2);
   });
 });

@@ -11,7 +11,14 @@ import {
   mixtureVapourPressure,
 } from '../../src/physics/boiling.ts';
 import { PROPERTY_CLASSES } from '../../src/physics/bolt.ts';
-import { cableResistance, copperFactor, voltageDrop, wireGaugeArea } from '../../src/physics/cable.ts';
+import {
+  cableBears,
+  cableResistance,
+  copperFactor,
+  heatsCableIn,
+  voltageDrop,
+  wireGaugeArea,
+} from '../../src/physics/cable.ts';
 import { cansFor, partsOf } from '../../src/physics/coolant-order.ts';
 import { coolingTime, coolingTimeSeen } from '../../src/physics/cooling-time.ts';
 import { correctMixture, fillAfterDrain } from '../../src/physics/correct-mixture.ts';
@@ -251,6 +258,8 @@ const calls: Readonly<Record<string, fc.Arbitrary<() => unknown>>> = {
   ),
   coolingTimeSeen: fed([kelvins, kelvins, near(100, 2e4), kelvins, near(240, 330)], coolingTimeSeen),
   sensorVoltage: fed([pullUp, resistance], sensorVoltage),
+  cableBears: fed([near(1e-7, 2e-4)], cableBears),
+  heatsCableIn: fed([near(0, 2000), near(1e-7, 2e-4)], heatsCableIn),
   cableResistance: fed([near(0, 100), near(1e-7, 2e-4), kelvins], cableResistance),
   copperFactor: fed([kelvins], copperFactor),
   wireGaugeArea: fed([near(0, 40)], wireGaugeArea),

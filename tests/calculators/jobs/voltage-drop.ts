@@ -163,4 +163,90 @@ export const jobs: readonly Job[] = [
     master: 'fine',
     near: true,
   },
+  // DIN VDE 0298-4, single cable in air, from memory: 0.5 mm² 11 A, 0.75 14 A, 2.5 32 A, 4 42 A, 16 98 A.
+  {
+    job: '40 A through 0.5 mm², 0.2 m of it',
+    typed: { ...cable, current: '40', length: '0.2 m', area: '0.5 mm²' },
+    master: 'stop',
+    says: /11 A/,
+    never: /sound cable/,
+  },
+  {
+    job: '100 A through 0.75 mm²',
+    typed: { ...cable, current: '100', length: '0.1 m', area: '0.75 mm²' },
+    master: 'stop',
+  },
+  {
+    job: '2.5 mm² with 31 A',
+    typed: { ...cable, current: '31', length: '0.5 m', area: '2.5 mm²' },
+    master: 'fine',
+    near: true,
+  },
+  {
+    job: '2.5 mm² with 35 A',
+    typed: { ...cable, current: '35', length: '0.5 m', area: '2.5 mm²' },
+    master: 'look',
+    near: true,
+    says: /for long/,
+  },
+  {
+    job: '2.5 mm² with 47 A',
+    typed: { ...cable, current: '47', length: '0.5 m', area: '2.5 mm²' },
+    master: 'look',
+    near: true,
+  },
+  {
+    job: '2.5 mm² with 49 A',
+    typed: { ...cable, current: '49', length: '0.5 m', area: '2.5 mm²' },
+    master: 'stop',
+    near: true,
+  },
+  {
+    job: 'starter, 250 A through 35 mm²',
+    typed: { ...cable, current: '250', length: '1.2 m', area: '35 mm²' },
+    master: 'look',
+    says: /seconds/,
+  },
+  // A surplus of 3 W in one spot melts a holder: common practice, no source.
+  {
+    job: 'supply loses 1.2 V at 25 A',
+    typed: { ...joint, place: 'supply side', drop: '1.2', current: '25' },
+    master: 'stop',
+    says: /30\.0 W/,
+  },
+  {
+    job: 'supply 0.5 V at 25 A: 2.5 W over',
+    typed: { ...joint, place: 'supply side', drop: '0.50', current: '25' },
+    master: 'look',
+    near: true,
+  },
+  {
+    job: 'supply 0.53 V at 25 A: 3.3 W over',
+    typed: { ...joint, place: 'supply side', drop: '0.53', current: '25' },
+    master: 'stop',
+    near: true,
+  },
+  {
+    job: 'earth loses half a volt at 25 A',
+    typed: { ...joint, place: 'earth side', drop: '0.5', current: '25' },
+    master: 'stop',
+  },
+  {
+    job: 'relay contact, 3 V at 30 A',
+    typed: { ...joint, place: 'switch or run of cable', drop: '3', current: '30' },
+    master: 'stop',
+    says: /90\.0 W/,
+  },
+  {
+    job: 'relay contact 0.23 V at 25 A: 5.8 W',
+    typed: { ...joint, place: 'switch or run of cable', drop: '0.23', current: '25' },
+    master: 'look',
+    near: true,
+  },
+  {
+    job: 'relay contact 0.25 V at 25 A: 6.3 W',
+    typed: { ...joint, place: 'switch or run of cable', drop: '0.25', current: '25' },
+    master: 'stop',
+    near: true,
+  },
 ];
