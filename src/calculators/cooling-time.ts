@@ -282,7 +282,10 @@ function warming(values: Values, show: Shower): Answer | Refusal {
   return {
     ...(took === undefined
       ? ({
-          sentence: `${belongs} Longer is a matter for the thermostat, shorter one for the flow.`,
+          sentence:
+            comes.gets === 'there'
+              ? `${belongs} Longer is a matter for the thermostat, shorter one for the flow.`
+              : belongs,
           tone: 'fine',
         } as const)
       : judgeTaken(took, comes, belongs)),
@@ -331,5 +334,12 @@ function judgeTaken(took: number, comes: WarmsUp, belongs: string): Pick<Answer,
       sentence: `It took ${clock(took)}. ${belongs} A thermostat that does not close is the first thought; look at the hose behind it while it warms.`,
       tone: 'look',
     };
+  if (comes.gets === 'there' && (took < comes.soonest || took > comes.latest)) {
+    const passes = span({ soonest: TAKEN.least * comes.soonest, latest: TAKEN.most * comes.latest });
+    return {
+      sentence: `It took ${clock(took)}, ${took < comes.soonest ? 'shorter' : 'longer'} than reckoned and still no fault: lights, load and the clock make it anything from ${passes}. ${belongs}`,
+      tone: 'fine',
+    };
+  }
   return { sentence: `It took ${clock(took)}, and that belongs there. ${belongs}`, tone: 'fine' };
 }

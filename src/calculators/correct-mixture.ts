@@ -119,7 +119,7 @@ export const correctMixtureCalculator: Calculator = {
       const doubt = doubtfulStrength(values, 'is', show) ?? doubtfulStrength(values, 'wanted', show);
       if (doubt) return doubt;
     }
-    if (values.choice('system') === 'full') return correct(values, show);
+    if (values.choice('system') === 'full') return cautioned(correct(values, show), values);
     if (values.number('drained') > capacity)
       return {
         refused: {
@@ -127,7 +127,7 @@ export const correctMixtureCalculator: Calculator = {
           message: `More came out than the ${show.quantity(capacity, 'l', 1)} the system holds. Measure again, or check the capacity for this engine.`,
         },
       };
-    return values.choice('system') === 'flush' ? flush(values, show) : fill(values, show);
+    return values.choice('system') === 'flush' ? flush(values, show) : cautioned(fill(values, show), values);
   },
   method: {
     formula:
@@ -143,6 +143,28 @@ const POUR_NOTE =
   'Run it warm with the heater on hot and measure the strength again: unmixed coolant reads wrong. Mix only what the maker lets mix.';
 const WASTE_NOTE =
   'Old coolant is poisonous and tastes sweet: catch it, cover it at once, keep children and animals away, dispose of it by the local rules.';
+
+/** A strength outside these is asked of the maker's book. Common practice, no source. */
+const USUAL = { weak: 0.4, strong: 0.6 } as const;
+const LAST_BITS = 1e-9;
+
+/** Says of a strength wanted what it costs, after how it is reached. */
+function cautioned(answer: Answer | Refusal, values: Values): Answer | Refusal {
+  if ('refused' in answer) return answer;
+  const wanted = values.number('wanted');
+  const caution =
+    wanted > USUAL.strong + LAST_BITS
+      ? ' That strong it protects no further and carries less heat: 60 % is the most without the maker’s word.'
+      : wanted < USUAL.weak - LAST_BITS
+        ? ' That weak it freezes sooner and protects the metal less: ask the maker’s book before it is mixed so.'
+        : '';
+  if (caution === '') return answer;
+  return {
+    ...answer,
+    sentence: `${answer.sentence}${caution}`,
+    tone: answer.tone === 'fine' ? 'look' : answer.tone,
+  };
+}
 
 function strongIs(values: Values): number {
   return values.choice('adding') === 'ready' ? values.number('ready') : 1;

@@ -112,7 +112,10 @@ export const fillAccount: Calculator = {
       sentence,
       // A jug may be out by as much as would change the verdict.
       tone:
-        over > 0 && over <= account.notStarted && tone === 'stop' && account.missing <= account.notStarted
+        over > 0 &&
+        over <= account.notStarted &&
+        tone === 'stop' &&
+        account.missing < account.notStarted - 1e-9
           ? 'look'
           : tone,
       figures: [
@@ -189,6 +192,11 @@ function sayingsOf({
     },
     'keep filling': {
       sentence: `About ${missing} has still to go in${more}. Pour slowly and keep the bleed points open.`,
+      tone: 'look',
+    },
+    'still sinking': {
+      sentence:
+        'All that is known of is back in, and it still goes down: it was lower before than thought, or it runs out. Look under the car first, then go on filling slowly and count what it takes.',
       tone: 'look',
     },
     full: {

@@ -1,5 +1,6 @@
 /** Where the level belongs at the temperature it has now. */
 import { AT_THE_MARK, expansion } from '../physics/expansion.ts';
+import { EVEN_WITHIN, NOT_STARTED_ABOVE_EVEN } from '../physics/fill-account.ts';
 import { freezingPoint } from '../physics/mixture-properties.ts';
 import { cubicMetre, type Kelvin, kelvin, ZERO_CELSIUS } from '../physics/units.ts';
 import { CAPACITY, CORRELATED_STRENGTH, GLYCOL, mixtureOf, openingCaution } from './coolant-inputs.ts';
@@ -108,9 +109,14 @@ export const level: Calculator = {
             'A level seen is turned into litres by the size of the bottle. Measure it from above, such as 12 x 8 cm.',
         },
       };
+    const impossible =
+      seen === undefined || area === undefined || height === undefined
+        ? undefined
+        : doubtOf({ seen, short: (height - seen) * area, area, capacity: volume, air }, show);
+    if (impossible) return impossible;
     const said =
       seen !== undefined && area !== undefined && height !== undefined
-        ? againstSeen(seen, height, area, show)
+        ? againstSeen(seen, height, area, notStarted(volume), show)
         : { sentence: belongs(gained, height, coldAt, show), tone: 'fine' as const };
     return {
       sentence: `${said.sentence}${full}`,
@@ -176,11 +182,51 @@ function belongs(gained: number, height: number | undefined, coldAt: Kelvin, sho
     : `So cold, the level may stand about ${rise} below the cold mark, and that is no loss. Look again in the warm before topping up: at the mark now is ${litres} over it at ${show.quantity(coldAt, '°C', 0)}.`;
 }
 
-/** The level seen against where it belongs. @param seen above the cold mark, m @param area of the bottle, m² */
+/** From so much short on it is not started, m³: as after a refill. */
+function notStarted(capacity: number): number {
+  return (capacity > EVEN_WITHIN.largeAbove ? EVEN_WITHIN.large : EVEN_WITHIN.usual) + NOT_STARTED_ABOVE_EVEN;
+}
+
+/** A bottle measured to this share. Common practice, no source. */
+const MEASURED_TO = 0.1;
+
+interface Seen {
+  /** Above the cold mark, m. */
+  seen: number;
+  /** m³. */
+  short: number;
+  area: number;
+  capacity: number;
+  /** Above the cold mark, m³. */
+  air: number | undefined;
+}
+
+/** Asks back where the litres seen are more than the system, or the room in the bottle, has. */
+function doubtOf({ seen, short, area, capacity, air }: Seen, show: Shower): Refusal | undefined {
+  if (short >= capacity)
+    return {
+      refused: {
+        name: 'seen',
+        message: `That would be ${show.quantity(short, 'l', 2)} short, and the whole system holds ${show.quantity(capacity, 'l', 1)}. Look at the size of the bottle and the capacity again; a bottle that is empty shows no level.`,
+      },
+    };
+  const above = seen * area;
+  if (air !== undefined && above > air * (1 + MEASURED_TO))
+    return {
+      refused: {
+        name: 'seen',
+        message: `That is ${show.quantity(above, 'l', 2)} above the cold mark, where the bottle has room for ${show.quantity(air, 'l', 2)}. Measure the level, the bottle or the air above the mark again.`,
+      },
+    };
+  return undefined;
+}
+
+/** The level seen against where it belongs. @param seen above the cold mark, m @param area of the bottle, m² @param stopFrom m³ */
 function againstSeen(
   seen: number,
   belongsAt: number,
   area: number,
+  stopFrom: number,
   show: Shower,
 ): Pick<Answer, 'sentence' | 'tone'> {
   const under = belongsAt - seen;
@@ -190,6 +236,11 @@ function againstSeen(
     return {
       sentence: `The level is where it belongs at this temperature${Math.abs(under) < READS_TO ? '' : `, ${apart} ${under > 0 ? 'under' : 'over'} it`}. Nothing is to be poured in.`,
       tone: 'fine',
+    };
+  if (under > AT_THE_MARK + READS_TO && under * area >= stopFrom - 1e-9)
+    return {
+      sentence: `${litres} short: the level stands ${apart} under where it belongs at this temperature. So much is air inside: do not drive it. Let it cool, fill to the cold mark, bleed it, and find where it went.`,
+      tone: 'stop',
     };
   return {
     sentence:

@@ -39,6 +39,10 @@ const TOO_LITTLE = 0.2e5;
 const NO_AIR_LEFT = 1e3;
 /** Less warming makes too little pressure to judge by, K. Common practice, no source. */
 const LEAST_WARMING = 10;
+/** So far above what a tight system shows, no warmth inside does it, Pa. Common practice, no source. */
+const ROSE_FAR = 0.5e5;
+/** A shorter test says nothing of holding, s. Common practice, no source. */
+const LEAST_TIME = 300;
 /** Capacity is measured at this temperature. */
 const ROOM = fromCelsius(20);
 
@@ -146,25 +150,34 @@ export const pressureDecay: Calculator = {
     const rate = show.quantity(test.lossRate, 'ml/min', test.lossRate * 6e7 < 10 ? 1 : 0);
     const tight = show.quantity(test.tight, 'bar', 2);
     const unsure = show.quantity(test.uncertainty, 'bar', 2);
+    const least = show.quantity(test.leastRate, 'ml/min', test.leastRate * 6e7 < 10 ? 1 : 0);
+    const isShort = test.verdict === 'tight' && values.number('took') < LEAST_TIME;
+    const roseFar = test.verdict === 'rose' && start.gauge > 0 && -test.loss >= ROSE_FAR;
     const sentence: Record<PressureTest['verdict'], string> = {
       repeat:
         test.loss > 0
           ? `Repeat it: ${show.quantity(test.loss, 'bar', 2)} is more than two readings differ by and less than a leak is called from. Let the hoses settle three minutes, pump up again and wait longer; a leak goes on at the same rate.`
           : `Repeat it: it rose by ${show.quantity(-test.loss, 'bar', 2)}, more than two readings differ by. The coolant is not at one temperature yet; wait, and read again.`,
-      tight: `Holds: what the tester lost is what cooling and reading explain. Leave it on for longer if the level still falls on the road.`,
+      tight: isShort
+        ? `Too short to say it holds: in ${show.quantity(values.number('took'), 'min', 0)} a leak of less than ${least} does not show. Leave it on for ${show.quantity(900, 'min', 0)} and read again.`
+        : `Holds: what the tester lost is what cooling and reading explain; a leak of less than ${least} would not have shown. Leave it on for longer if the level still falls on the road.`,
       leaks: `It leaks: a tight system would still show ${tight}. About ${rate} if it is coolant. Look along hoses, radiator seams, pump weep hole and heater, and dry-feel the floor.`,
       'cannot tell': `Cannot tell: it changed temperature so far that a leak of ${unsure} hides in it. Let it come to one temperature, pump up again and repeat.`,
       rose:
         start.gauge < 0
           ? `It lets air in: a tight system would still show ${tight}. Look for the place under a little pressure instead, where it weeps or hisses.`
-          : `It rose above what a tight system would show (${tight}). The coolant was warmer inside than measured, or gas gets in: repeat at one temperature, then look at the head gasket.`,
+          : roseFar
+            ? `It rose by ${show.quantity(-test.loss, 'bar', 2)} above what a tight system would show (${tight}), and no warmth between the readings makes that. Let the pressure off at the tester’s valve now, before anything bursts. Engine running: gas gets in, stop it and test for combustion gas. Engine off: look for what feeds it, the pump or another line.`
+            : `It rose above what a tight system would show (${tight}). The coolant was warmer inside than measured, or gas gets in: repeat at one temperature, then look at the head gasket.`,
     };
     return {
       sentence: sentence[test.verdict],
       tone:
         test.verdict === 'tight'
-          ? 'fine'
-          : test.verdict === 'leaks' || (test.verdict === 'rose' && start.gauge < 0)
+          ? isShort
+            ? 'look'
+            : 'fine'
+          : test.verdict === 'leaks' || roseFar || (test.verdict === 'rose' && start.gauge < 0)
             ? 'stop'
             : 'look',
       figures: [
@@ -177,6 +190,7 @@ export const pressureDecay: Calculator = {
           label: test.loss < 0 ? 'Above that by' : 'Lost beyond that',
           value: show.quantity(Math.abs(test.loss), 'bar', 2),
         },
+        ...(test.verdict === 'tight' ? [{ label: 'Least leak it would have shown', value: least }] : []),
         ...(test.verdict === 'leaks'
           ? [
               { label: 'Lost, if it is coolant', value: show.quantity(test.lostVolume, 'ml', 0) },

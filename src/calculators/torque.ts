@@ -169,13 +169,25 @@ export const torque: Calculator = {
     const figures = [...set, ...inUnits(given, show)];
     const thread = values.choice('thread');
     const propertyClass = values.choice('class');
-    if (!isPropertyClass(propertyClass))
+    if (!isPropertyClass(propertyClass)) {
+      const strongest = torquePlausibility({ thread, propertyClass: '12.9', torque: given, into: 'steel' });
+      if (strongest.verdict === 'impossible')
+        return {
+          sentence: `Do not use ${show.quantity(given, 'N·m', 0)} here: the strongest steel bolt, an ${thread} of class 12.9, breaks before ${show.quantity(strongest.limit, 'N·m', 0)}, and what has no class on it bears less. Look for a slip in thread or unit.`,
+          tone: 'stop',
+          figures: inUnits(given, show),
+          notes: [
+            'Brass and plastic threads strip far below what steel of the same size takes.',
+            WRENCH_NOTE,
+          ],
+        };
       return {
         sentence: `${setSentence(setting, show)}A plug, sensor or screw with no class on it cannot be judged by a standard: hold ${show.quantity(given, 'N·m', 1)} to the maker’s figure only.`,
         tone: 'look',
         figures,
         notes: ['Brass and plastic threads strip far below what steel of the same size takes.', WRENCH_NOTE],
       };
+    }
     const into = HOLE_MATERIALS.find((each) => each === values.choice('into')) ?? 'aluminium';
     const engagement = values.optional('engagement');
     const found = torquePlausibility({
@@ -207,7 +219,7 @@ export const torque: Calculator = {
   },
   method: {
     formula:
-      'torque at 90 % of yield = preload × (0.16 P + 0.58 d₂ μ + rₕ μ); refused above 1.5 times that at μ = 0.16, or where a dry thread strips the hole; looked at again where an oiled one may, the hole 15 % weaker; setting = torque × L / (L + E cos angle)',
+      'torque at 90 % of yield = preload × (0.16 P + 0.58 d₂ μ + rₕ μ); refused where the least tensile strength of its class is used up at μ = 0.14, or where a dry thread strips the hole; looked at again where an oiled one may, the hole 15 % weaker; setting = torque × L / (L + E cos angle)',
     sources: [
       'ISO 898-1, strength of bolts',
       'VDI 2230 part 1, torque and preload',

@@ -9,16 +9,18 @@ interface Strength {
   readonly proof: number;
   /** Minimum stress at 0.2 % permanent strain (for 5.8 at 0.0048 d), Pa. */
   readonly yield: number;
+  /** Minimum tensile strength, Pa. */
+  readonly tensile: number;
 }
 
 const MEGAPASCAL = 1e6;
 
 /** ISO 898-1:2013, for threads up to M16. From memory; they reproduce the printed proof loads within 0.6 %. */
 export const STRENGTH: Readonly<Record<PropertyClass, Strength>> = {
-  '5.8': { proof: 380 * MEGAPASCAL, yield: 420 * MEGAPASCAL },
-  '8.8': { proof: 580 * MEGAPASCAL, yield: 640 * MEGAPASCAL },
-  '10.9': { proof: 830 * MEGAPASCAL, yield: 940 * MEGAPASCAL },
-  '12.9': { proof: 970 * MEGAPASCAL, yield: 1100 * MEGAPASCAL },
+  '5.8': { proof: 380 * MEGAPASCAL, yield: 420 * MEGAPASCAL, tensile: 520 * MEGAPASCAL },
+  '8.8': { proof: 580 * MEGAPASCAL, yield: 640 * MEGAPASCAL, tensile: 800 * MEGAPASCAL },
+  '10.9': { proof: 830 * MEGAPASCAL, yield: 940 * MEGAPASCAL, tensile: 1040 * MEGAPASCAL },
+  '12.9': { proof: 970 * MEGAPASCAL, yield: 1100 * MEGAPASCAL, tensile: 1220 * MEGAPASCAL },
 };
 
 /** Classes from the weakest to the strongest. */

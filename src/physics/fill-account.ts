@@ -25,6 +25,8 @@ export type FillVerdict =
   | 'keep filling'
   /** What belongs in is in. */
   | 'full'
+  /** As much went in as belongs in, and it still goes down. */
+  | 'still sinking'
   /** As much went in as came out, and whether it was full before nobody knows. */
   | 'even, if it was full before'
   /** More went in than belongs in: it had been lower before, or some of it has run out since. */
@@ -120,8 +122,9 @@ function judge(
   if (capacity !== undefined && refilled > capacity + allowance + drop) return 'took more than it holds';
   const enough = missing < 0 || isEven(belongs, refilled, allowance);
   if (!enough && !takesNoMore) return 'keep filling';
-  if (missing > allowance + NOT_STARTED_ABOVE_EVEN + drop) return 'air inside';
+  if (missing >= allowance + NOT_STARTED_ABOVE_EVEN - drop) return 'air inside';
   if (!enough) return 'a little short';
   if (-missing > allowance + drop) return 'took more than drained';
+  if (!takesNoMore) return 'still sinking';
   return knownBefore ? 'full' : 'even, if it was full before';
 }

@@ -59,7 +59,7 @@ const DROP = 1e-9;
 /**
  * Judges how much coolant is lost, and how fast.
  *
- * Litres over time and distance. A loss counts only past its error before it stops a car.
+ * Litres over time and distance. It stops a car only where it is a loss past its error.
  * @throws OutOfRange on any figure
  */
 export function judgeLoss(watch: LossWatch): LossRate {
@@ -79,7 +79,9 @@ export function judgeLoss(watch: LossWatch): LossRate {
 function verdictOf(lost: number, error: number, watch: LossWatch): LossVerdict {
   if (lost < -Math.max(error, NO_LOSS_BELOW)) return 'rose';
   const surely = lost - error;
-  if (surely >= LOSS_FROM && isFast(surely - (watch.justFilled ? SETTLES_BY : 0), watch)) return 'loses fast';
+  // As fast as the pace that is read out: only whether it is a loss at all waits for the error.
+  if (surely >= LOSS_FROM && isFast(watch.justFilled ? surely - SETTLES_BY : lost, watch))
+    return 'loses fast';
   if (lost < NO_LOSS_BELOW - DROP) {
     if (error > LOSS_FROM) return 'cannot tell';
     const { time = 0, distance = 0 } = watch;
@@ -91,8 +93,8 @@ function verdictOf(lost: number, error: number, watch: LossWatch): LossVerdict {
 }
 
 function isFast(lost: number, { time, distance }: LossWatch): boolean {
-  const quickInTime = time !== undefined && lost / time >= FAST.byTime;
-  const quickOnRoad = distance !== undefined && lost / distance >= FAST.byDistance;
+  const quickInTime = time !== undefined && lost + DROP >= FAST.byTime * time;
+  const quickOnRoad = distance !== undefined && lost + DROP >= FAST.byDistance * distance;
   return quickInTime || quickOnRoad;
 }
 

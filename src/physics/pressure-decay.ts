@@ -87,6 +87,8 @@ export interface PressureTest {
   readonly uncertainty: number;
   /** No more than this counts as nothing, Pa. */
   readonly holdsWithin: number;
+  /** The least leak that the test could have called one, as coolant, m3/s. */
+  readonly leastRate: CubicMetrePerSecond;
   /** Coolant lost if the loss is coolant, m3; 0 unless the reading is below the tight one. */
   readonly lostVolume: CubicMetre;
   /** Coolant lost in time if the loss is coolant, m3/s. */
@@ -128,6 +130,7 @@ export function judgePressureTest(
     loss,
     uncertainty,
     holdsWithin,
+    leastRate: cubicMetrePerSecond((airEnd * (dryEnd / Math.max(1e3, dryEnd - uncertainty) - 1)) / seconds),
     lostVolume: cubicMetre(lost),
     lossRate: cubicMetrePerSecond(lost / seconds),
   };

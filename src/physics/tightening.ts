@@ -46,6 +46,21 @@ export function tighteningTorque(
 }
 
 /**
+ * Torque at which a bolt of the least strength allowed breaks while it is tightened.
+ *
+ * The tightening torque of VDI 2230 part 1, all of the minimum tensile strength of ISO 898-1 in the place of 90 % of yield.
+ * @param friction 0.04 to 0.4
+ * @returns N·m
+ * @throws OutOfRange on friction
+ */
+export function breakingTorque(thread: Thread, propertyClass: PropertyClass, friction: number): NewtonMetre {
+  const { tensile, yield: yields } = STRENGTH[propertyClass];
+  return newtonMetre(
+    (tighteningTorque(thread, propertyClass, friction) * tensile) / (SHARE_OF_YIELD * yields),
+  );
+}
+
+/**
  * Clamp load from a torque, whatever the bolt can bear.
  *
  * VDI 2230 part 1, torque equation. Real joints scatter by 25 to 30 % about it.

@@ -1,7 +1,7 @@
 import { type PropertyClass, proofLoad } from './bolt.ts';
 import { SHEAR_STRENGTH, STRIPPING_SCATTER, strippingLoad, type TappedMetal } from './stripping.ts';
 import { COARSE_THREADS, parseThread, type Thread } from './thread.ts';
-import { clampLoad, tighteningTorque } from './tightening.ts';
+import { breakingTorque, clampLoad, tighteningTorque } from './tightening.ts';
 import { TORQUE_UNITS, type TorqueUnit } from './torque-units.ts';
 import { type Metre, type Newton, type NewtonMetre, newton, newtonMetre } from './units.ts';
 
@@ -69,7 +69,7 @@ export type TorquePlausibility =
       readonly fitsUnits: readonly TorqueUnit[];
     };
 
-/** Beyond this multiple of the limit at 90 % of yield a bolt has broken whatever its friction. */
+/** Beyond this multiple of the limit at 90 % of yield the strongest bolt has broken whatever its friction and its steel. */
 const BEYOND_BREAKING = 1.5;
 
 /** Share of the friction-0.14 torque that makers use; common practice, no source. */
@@ -84,7 +84,7 @@ const FRICTION = { oiled: 0.1, usual: 0.14, dry: 0.16 } as const;
  * Says whether a torque can belong to a bolt, and if not, why and what would be usual.
  *
  * Limits by VDI 2230 with the yield strengths of ISO 898-1; refused above 1.5 times the figure at friction 0.16 of
- * class 12.9 (no bolt of the thread) or of the bolt's own class, and where a dry thread already strips the hole; doubted where
+ * class 12.9 (no bolt of the thread), where the least strength of the bolt's own class breaks at friction 0.14, and where a dry thread already strips the hole; doubted where
  * an oiled one strips a hole at the weak end of its scatter. In aluminium a
  * bolt stronger than 8.8 counts as 8.8, since the hole does not get stronger with the bolt. The usual range is
  * common practice and is no substitute for the maker's figure.
@@ -138,7 +138,7 @@ function findRefusal(
 ): { because: TorqueRefusal; limit: NewtonMetre } | undefined {
   const strongest = newtonMetre(BEYOND_BREAKING * tighteningTorque(thread, '12.9', FRICTION.dry));
   if (torque > strongest) return { because: 'no bolt of this thread', limit: strongest };
-  const own = newtonMetre(BEYOND_BREAKING * figures.classLimit);
+  const own = breakingTorque(thread, propertyClass, FRICTION.usual);
   if (torque > own) return { because: 'no bolt of this class', limit: own };
   if (into === 'plastic insert') {
     const limit = tighteningTorque(thread, heldClass(propertyClass, into), FRICTION.dry);

@@ -120,4 +120,19 @@ export const jobs: readonly Job[] = [
     master: 'fine',
     says: /min|levels out/,
   },
+  {
+    job: 'took 23 min in town: longer than reckoned, and passes',
+    typed: { ...warms, outside: '20 °C', start: '20 °C', how: 'town', took: '23 min' },
+    master: 'fine',
+    near: true,
+    says: /anything from \d+ min to 2[3-9] min/,
+    never: /belongs there/,
+  },
+  {
+    job: 'hard frost, standing, heater on full',
+    typed: { ...warms, outside: '-30 °C', start: '-30 °C', how: 'standing', heater: 'full' },
+    master: 'fine',
+    says: /levels out/,
+    never: /Longer is/,
+  },
 ];

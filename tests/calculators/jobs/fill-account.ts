@@ -70,7 +70,7 @@ export const jobs: readonly Job[] = [
   {
     job: '12 l, half a litre missing',
     typed: { ...stands, capacity: '12 l', drained: '6', refilled: '5.5' },
-    master: 'look',
+    master: 'stop',
     near: true,
   },
   {
@@ -127,4 +127,24 @@ export const jobs: readonly Job[] = [
   },
   { job: 'only the pan was measured', typed: { drained: '5.0' }, master: 'asks' },
   { job: 'nothing poured yet', typed: { ...stands, drained: '4', refilled: '0' }, master: 'asks' },
+  {
+    job: '12 l, 0.49 l missing',
+    typed: { ...stands, capacity: '12 l', drained: '6', refilled: '5.51' },
+    master: 'look',
+    near: true,
+    says: /from 0\.5 l on/,
+  },
+  {
+    job: 'all back in, and still sinking',
+    typed: { ...stands, level: 'takes', drained: '4.4', refilled: '4.4' },
+    master: 'look',
+    says: /still goes down/,
+  },
+  {
+    job: 'all but a cup in, and still sinking',
+    typed: { ...stands, level: 'takes', drained: '4.4', refilled: '4.3' },
+    master: 'look',
+    near: true,
+    says: /still goes down/,
+  },
 ];

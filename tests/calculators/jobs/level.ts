@@ -51,7 +51,7 @@ export const jobs: readonly Job[] = [
   {
     job: 'hot and far down',
     typed: { ...car, now: '90', seen: '-40 mm' },
-    master: 'look',
+    master: 'stop',
     says: /0\.6[0-9] l/,
   },
   { job: 'hot and overfilled', typed: { ...car, now: '90', seen: '60 mm' }, master: 'look', says: /over/ },
@@ -72,4 +72,43 @@ export const jobs: readonly Job[] = [
     never: /mm/,
   },
   { job: 'nobody read a temperature', typed: { capacity: '9 l' }, master: 'asks' },
+  // As after a refill: half a litre short and it is not started. Common practice, no source.
+  { job: 'hot, 0.48 l short', typed: { ...car, now: '20', seen: '-48 mm' }, master: 'look', near: true },
+  {
+    job: 'cold, half a litre short',
+    typed: { ...car, now: '20', seen: '-50 mm' },
+    master: 'stop',
+    near: true,
+    says: /do not drive/,
+  },
+  {
+    job: 'a third of the filling missing',
+    typed: { ...car, now: '20', seen: '-200 mm' },
+    master: 'stop',
+    says: /2\.00 l/,
+  },
+  {
+    job: 'van of 20 l, 0.6 l short',
+    typed: { ...car, capacity: '20 l', room: '2 l', area: '200 cm²', now: '20', seen: '-30 mm' },
+    master: 'look',
+    near: true,
+  },
+  {
+    job: 'wide bottle, a hair under the mark',
+    typed: { ...car, room: '5 l', area: '1000 cm²', now: '20', seen: '-11 mm' },
+    master: 'look',
+    near: true,
+  },
+  {
+    job: 'all of three litres missing',
+    typed: { ...car, capacity: '3 l', now: '20', seen: '-300 mm' },
+    master: 'asks',
+    says: /holds 3\.0 l/,
+  },
+  {
+    job: '300 mm above the mark with 0.6 l of room',
+    typed: { ...car, now: '60', seen: '300 mm' },
+    master: 'asks',
+    says: /0\.60 l/,
+  },
 ];

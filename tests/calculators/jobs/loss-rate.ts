@@ -168,4 +168,12 @@ export const jobs: readonly Job[] = [
     near: true,
     says: /cannot be told/,
   },
+  {
+    job: '0.80 l in 800 km: a litre in a thousand, to the drop',
+    typed: { topped: '0.80 l', distance: '800 km' },
+    master: 'stop',
+    near: true,
+    says: /1\.00 l in 1000 km/,
+  },
+  { job: '0.75 l in 800 km', typed: { topped: '0.75 l', distance: '800 km' }, master: 'look', near: true },
 ];

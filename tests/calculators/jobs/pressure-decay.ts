@@ -274,4 +274,44 @@ export const jobs: readonly Job[] = [
     says: /leak/,
   },
   { job: 'not warmed at all', typed: { ...warmed, 'end-temperature': '21', end: '0.1' }, master: 'asks' },
+  // Under five minutes nothing is said of holding; half a bar up is no warmth: common practice, no source.
+  {
+    job: 'stood for one minute',
+    typed: { ...cold, start: '1.0', end: '1.0', took: '1 min' },
+    master: 'look',
+    says: /Too short.*15 min/s,
+    never: /Holds/,
+  },
+  {
+    job: 'stood for four minutes',
+    typed: { ...cold, start: '1.0', end: '1.0', took: '4 min' },
+    master: 'look',
+    near: true,
+  },
+  {
+    job: 'stood for five minutes',
+    typed: { ...cold, start: '1.0', end: '1.0', took: '5 min' },
+    master: 'fine',
+    near: true,
+    says: /would not have shown/,
+  },
+  {
+    job: 'one bar to 2.4 at steady 20 °C',
+    typed: { ...cold, start: '1.0', end: '2.4', 'start-temperature': '20', 'end-temperature': '20' },
+    master: 'stop',
+    says: /pressure off/,
+    never: /warmer inside/,
+  },
+  {
+    job: '0.45 bar up at steady 20 °C',
+    typed: { ...cold, start: '1.0', end: '1.45', 'start-temperature': '20', 'end-temperature': '20' },
+    master: 'look',
+    near: true,
+  },
+  {
+    job: '0.52 bar up at steady 20 °C',
+    typed: { ...cold, start: '1.0', end: '1.52', 'start-temperature': '20', 'end-temperature': '20' },
+    master: 'stop',
+    near: true,
+  },
 ];

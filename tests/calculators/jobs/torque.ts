@@ -22,8 +22,8 @@ export const jobs: readonly Job[] = [
     near: true,
   },
   {
-    job: 'M8 in steel, 38',
-    typed: { ...al, into: 'steel', thread: 'M8', torque: '38' },
+    job: 'M8 in steel, 36',
+    typed: { ...al, into: 'steel', thread: 'M8', torque: '36' },
     master: 'look',
     near: true,
   },
@@ -120,5 +120,45 @@ export const jobs: readonly Job[] = [
     job: 'crow-foot under the hand',
     typed: { ...al, thread: 'M6', torque: '10', foot: 'back', wrench: '300 mm', extension: '280 mm' },
     master: 'asks',
+  },
+  // ISO 898-1: 8.8 has 800 N/mm² at least; an M6 of that breaks near 15 N·m.
+  {
+    job: 'M6 8.8 in steel, 15',
+    typed: { ...al, into: 'steel', thread: 'M6', torque: '15' },
+    master: 'look',
+    near: true,
+  },
+  {
+    job: 'M6 8.8 in steel, 16',
+    typed: { ...al, into: 'steel', thread: 'M6', torque: '16' },
+    master: 'stop',
+    near: true,
+    says: /breaks/,
+  },
+  { job: 'M6 8.8, 17', typed: { ...al, thread: 'M6', torque: '17' }, master: 'stop', says: /breaks/ },
+  {
+    job: 'M8 8.8 in steel, 39',
+    typed: { ...al, into: 'steel', thread: 'M8', torque: '39' },
+    master: 'stop',
+    near: true,
+  },
+  { job: 'no class, M5, 1,000', typed: { class: 'none', thread: 'M5', torque: '1000' }, master: 'stop' },
+  {
+    job: 'no class, M6, 60',
+    typed: { class: 'none', thread: 'M6', torque: '60' },
+    master: 'stop',
+    says: /slip/,
+  },
+  {
+    job: 'no class, M6, 25',
+    typed: { class: 'none', thread: 'M6', torque: '25' },
+    master: 'stop',
+    near: true,
+  },
+  {
+    job: 'no class, M6, 23',
+    typed: { class: 'none', thread: 'M6', torque: '23' },
+    master: 'look',
+    near: true,
   },
 ];
