@@ -335,7 +335,10 @@ function judgeTaken(took: number, comes: WarmsUp, belongs: string): Pick<Answer,
       tone: 'look',
     };
   if (comes.gets === 'there' && (took < comes.soonest || took > comes.latest)) {
-    const passes = span({ soonest: TAKEN.least * comes.soonest, latest: TAKEN.most * comes.latest });
+    const passes = span({
+      soonest: second(TAKEN.least * comes.soonest),
+      latest: second(TAKEN.most * comes.latest),
+    });
     return {
       sentence: `It took ${clock(took)}, ${took < comes.soonest ? 'shorter' : 'longer'} than reckoned and still no fault: lights, load and the clock make it anything from ${passes}. ${belongs}`,
       tone: 'fine',

@@ -137,14 +137,23 @@ export const heatBalance: Calculator = {
     const place: Place = values.choice('place') === 'radiator' ? 'radiator' : 'heater';
     const shownFlow = show.quantity(flow, 'l/min', flow < LITRE_A_MINUTE ? 2 : 1);
     const shownHeat = show.quantity(heat, 'kW', heat < 1e3 ? 2 : 1);
-    const worked =
-      values.choice('known') === 'flow' ? `That is a flow of ${shownFlow}.` : `That is ${shownHeat}.`;
+    const isTyped = values.choice('known') === 'flow' ? 'heat' : 'flow';
+    const isDenied = deniedBy(place, hot - cold) === isTyped;
+    const worked = isDenied
+      ? `What was typed, ${isTyped === 'heat' ? shownHeat : shownFlow}, cannot be true then, so nothing is reckoned from it.`
+      : values.choice('known') === 'flow'
+        ? `That is a flow of ${shownFlow}.`
+        : `That is ${shownHeat}.`;
     return {
       ...judge(place, hot - cold, worked, show),
       figures: [
         { label: 'Between the hoses', value: show.difference(hot - cold) },
-        { label: 'Flow', value: shownFlow },
-        { label: 'Heat given off', value: shownHeat },
+        ...(isDenied
+          ? []
+          : [
+              { label: 'Flow', value: shownFlow },
+              { label: 'Heat given off', value: shownHeat },
+            ]),
         {
           label: 'Usual between the hoses',
           value: usualText(place, show),
@@ -173,6 +182,13 @@ export const heatBalance: Calculator = {
 function usualText(place: Place, show: Shower): string {
   const [low, high] = USUAL_DIFFERENCE[place];
   return `${show.difference(low).replace(/\u00a0.*/, '')} to ${show.difference(high)}`;
+}
+
+/** What the verdict says is missing: who typed it as there is not answered with figures from it. */
+function deniedBy(place: Place, difference: number): 'heat' | 'flow' | undefined {
+  const [low, high] = USUAL_DIFFERENCE[place];
+  if (difference > high + NEAR_A_LIMIT) return 'flow';
+  return difference < low - NEAR_A_LIMIT ? 'heat' : undefined;
 }
 
 function judge(

@@ -48,7 +48,7 @@ const GRAVITY = 9.80665;
 export function vacuumDraw(fill: VacuumFill): VacuumDraw {
   const empty = within('empty room', fill.empty, 0.5e-3, 0.2, 'm3');
   const outside = within('air pressure', fill.outside, 40e3, 110e3, 'Pa');
-  const temperature = within('coolant temperature', fill.temperature, 263, 353, 'K') as Kelvin;
+  const temperature = within('coolant temperature', fill.temperature, 263, 353.15, 'K') as Kelvin;
   const lift = within('lift of the coolant', fill.lift, 0, 3, 'm');
   const vapour = mixtureVapourPressure(fill.mixture, temperature);
   const deepest = vapour - outside;

@@ -57,6 +57,7 @@ import { bValue, curveFromB, curveFromTable, curveThroughThree } from '../../src
 import { parseThread } from '../../src/physics/thread.ts';
 import {
   assemblyPreload,
+  breakingTorque,
   clampLoad,
   clampLoadByNutFactor,
   nutFactor,
@@ -274,6 +275,7 @@ const calls: Readonly<Record<string, fc.Arbitrary<() => unknown>>> = {
   timeToReach: fed([lump, kelvins, kelvins], timeToReach),
   infraredReading: fed([spot, near(200, 800)], infraredReading),
   assemblyPreload: fed([thread, propertyClass, friction], assemblyPreload),
+  breakingTorque: fed([thread, propertyClass, friction], breakingTorque),
   tighteningTorque: fed([thread, propertyClass, friction], tighteningTorque),
   clampLoad: fed([thread, near(0, 2000), friction], clampLoad),
   clampLoadByNutFactor: fed([thread, near(0, 2000), near(0.05, 0.6)], clampLoadByNutFactor),

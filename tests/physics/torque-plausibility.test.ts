@@ -48,6 +48,8 @@ describe('torquePlausibility', () => {
   });
 
   it.each([
+    // ISO 898-1, 800 N/mm² at least: 15.7 N·m by hand, 11.3 N·m x 800 / (0.9 x 640).
+    ['M6', '8.8', 15.8, 'steel', 'no bolt of this class'],
     ['M6', '8.8', 20, 'steel', 'no bolt of this class'],
     ['M6', '8.8', 13, 'plastic insert', 'pulls the insert out'],
     ['M10', '8.8', 500, 'steel', 'no bolt of this thread'],
@@ -57,6 +59,7 @@ describe('torquePlausibility', () => {
 
   it.each([
     ['M6', '8.8', 14, 'steel', 'above what this class takes'],
+    ['M6', '8.8', 15.5, 'steel', 'above what this class takes'],
     ['M8', '10.9', 35, 'aluminium', 'above what a hole in aluminium usually takes'],
     ['M6', '8.8', 8, 'plastic insert', 'above what an insert in plastic usually takes'],
     ['M8', '8.8', 3, 'aluminium', 'far below the usual'],

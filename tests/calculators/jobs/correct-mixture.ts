@@ -109,4 +109,40 @@ export const jobs: readonly Job[] = [
     master: 'look',
     says: /Take concentrate/,
   },
+  // 40 to 60 % is usual: common practice, no source.
+  {
+    job: '50 to 70 %',
+    typed: { ...full, is: '50', wanted: '70' },
+    master: 'look',
+    says: /carries less heat/,
+  },
+  {
+    job: '30 to 60 %',
+    typed: { ...full, is: '30', wanted: '60' },
+    master: 'look',
+    near: true,
+    never: /carries less heat/,
+  },
+  {
+    job: '30 to 61 %',
+    typed: { ...full, is: '30', wanted: '61' },
+    master: 'look',
+    near: true,
+    says: /carries less heat/,
+  },
+  { job: '50 to 20 %', typed: { ...full, is: '50', wanted: '20' }, master: 'look', says: /freezes sooner/ },
+  { job: '50 to 2 %', typed: { ...full, is: '50', wanted: '2' }, master: 'look', says: /freezes sooner/ },
+  {
+    job: '50 to 40 %',
+    typed: { ...full, is: '50', wanted: '40' },
+    master: 'look',
+    near: true,
+    never: /freezes sooner/,
+  },
+  {
+    job: '20 % found and wanted',
+    typed: { ...full, is: '20', wanted: '20' },
+    master: 'look',
+    says: /freezes sooner/,
+  },
 ];

@@ -90,4 +90,31 @@ export const jobs: readonly Job[] = [
   { job: 'only the hot hose was read', typed: { hot: '97' }, master: 'asks' },
   { job: 'hotter than the tables', typed: { ...radiator, hot: '112', cold: '102' }, master: 'asks' },
   { job: 'American: 185 and 167 °F', typed: { ...heater, hot: '185 °F', cold: '167 °F' }, master: 'fine' },
+  {
+    job: 'heater 85/83 and 5 kW typed: it does not give that',
+    typed: { ...heater, hot: '85', cold: '83' },
+    master: 'look',
+    says: /cannot be true/,
+    never: /Flow \d|That is a flow/,
+  },
+  {
+    job: 'heater 85/80.5 at the edge: the figures stand',
+    typed: { ...heater, hot: '85', cold: '80.5' },
+    master: 'look',
+    near: true,
+    says: /That is a flow/,
+  },
+  {
+    job: 'heater 85/50 and 8 l/min typed: it does not flow',
+    typed: { ...heater, known: 'heat', flow: '8 l/min', hot: '85', cold: '50' },
+    master: 'look',
+    says: /cannot be true/,
+    never: /Heat given off/,
+  },
+  {
+    job: 'heater 85/50, the flow asked for: less than it has',
+    typed: { ...heater, hot: '85', cold: '50' },
+    master: 'look',
+    says: /That is a flow/,
+  },
 ];

@@ -122,4 +122,11 @@ export const jobs: readonly Job[] = [
     says: /grown/,
   },
   { job: 'nobody read the gauge', typed: { out: '4 l' }, master: 'asks' },
+  {
+    job: 'at 80 °C, as far as the field goes',
+    typed: { ...car, vacuum: '0.4', temperature: '80 °C' },
+    master: 'look',
+    near: true,
+    never: /outside|range/,
+  },
 ];
