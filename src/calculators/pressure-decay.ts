@@ -217,7 +217,7 @@ export const pressureDecay: Calculator = {
       'Melinder (2010), shrinking of the coolant',
       'vapour pressure as in the boil margin: IAPWS-IF97, Perry 8th ed., Kamihama et al. (2012)',
       'ISO 2533:1975 standard atmosphere',
-      `tester read to 0.02 bar, holds within ${HOLDS_WITHIN / 1e5}, leaks from ${LEAKS_FROM / 1e5}: common practice, no source`,
+      `tester read to 0.02 bar, holds within ${HOLDS_WITHIN / 1e5}, leaks from ${LEAKS_FROM / 1e5}, nothing said of holding under ${LEAST_TIME / 60} min, let off from ${ROSE_FAR / 1e5} above: common practice, no source`,
     ],
     valid: 'from the freezing point to 100 °C, 0 to 57 % by volume, rigid hoses, one temperature throughout',
     error:

@@ -380,7 +380,7 @@ function say(
   }
   const because = {
     'no bolt of this thread': `no ${thread} of any class takes more than ${limit} before it breaks`,
-    'no bolt of this class': `an ${thread} of class ${propertyClass} breaks before ${limit}`,
+    'no bolt of this class': `the weakest ${thread} allowed in class ${propertyClass} breaks at about ${limit}`,
     'strips the hole': `the thread in the hole strips from about ${limit}`,
     'pulls the insert out': `an insert in plastic is pulled out from about ${limit}`,
   }[found.because];

@@ -222,7 +222,7 @@ export const voltageDropCalculator: Calculator = {
       'R = V / I; P = V × I; current of a fuse = drop / resistance; cable R = ρ × length / area, copper warmed',
     sources: [
       'Ohm’s law',
-      'limits by place: common practice, no source',
+      'limits by place, 3 W above them in one spot: common practice, no source',
       'cold resistance of blade fuses to 30 A: a maker’s sheet, from memory; of larger ones 58 mV at their rating, from memory',
       'copper: IEC 60028',
       'current a cable bears: DIN VDE 0298-4, single in air, from memory; half as much again is too much: common practice, no source',
