@@ -78,7 +78,7 @@ const ROOMS: Record<string, readonly string[]> = {
   'search/build': ['drawings', 'guides', 'search', 'shelf', 'walk/build'],
   'calculator/build': ['calculator', 'drawings', 'shelf'],
   parts: ['calculator/build', 'note', 'shelf', 'text', 'timer'],
-  'vehicle/build': ['drawings', 'parts', 'shelf', 'text', 'vehicle'],
+  'vehicle/build': ['drawings', 'parts', 'shelf', 'text', 'vehicle', 'walk/build'],
   'walk/build': ['calculator/build', 'drawings', 'parts', 'shelf', 'text', 'walk'],
   'job/build': ['job', 'shelf', 'text', 'walk/build'],
   'practice/build': ['practice', 'shelf', 'walk/build'],

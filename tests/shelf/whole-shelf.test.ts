@@ -37,6 +37,7 @@ const OUTSIDE: Record<string, string> = {
   W: 'W',
   kW: 'kW',
   min: 'min',
+  h: 'h',
   s: 's',
   '°': 'deg',
   rad: 'rad',

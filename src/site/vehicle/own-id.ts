@@ -6,6 +6,7 @@ export const OWN_START = 'own-vehicle';
 /** After the address of the page, where it is opened from a complaint: only what matters for that one is asked. */
 export const FOR_COMPLAINT = 'for-complaint';
 
+/** Whether this is a vehicle of the device alone, not one of the shelf. */
 export function isOwnId(id: string): boolean {
   return id.startsWith(`${OWN_START}-`);
 }

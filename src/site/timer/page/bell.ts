@@ -16,6 +16,7 @@ interface Call {
   at: number;
 }
 
+/** Rings when a timer is over, as far as the browser lets a page sound: only after somebody has pressed something. */
 export class Bell {
   private audio: AudioContext | undefined;
   private readonly calls = new Map<string, Call>();

@@ -7,6 +7,7 @@ const isAny = (value: unknown): value is unknown => value !== undefined;
 /** In this window too where the device keeps nothing. */
 let here: Timer[] | undefined;
 
+/** The timers that run or are over and not done with, of this device. */
 export function timers(): Timer[] {
   return here ?? readTimers(kept('timers', isAny));
 }

@@ -9,6 +9,7 @@ interface Actions {
   putBack(timer: Timer): void;
 }
 
+/** A line for each timer at the top of the page, with its way back and its end. */
 export class TimerLines {
   private readonly list = element('ul');
   /** Says aloud what has changed, and not the seconds. */

@@ -24,6 +24,7 @@ export function timerOf(start: HTMLElement, all: readonly Timer[], root: URL): T
   return all.find((each) => each.title === title && each.step === step);
 }
 
+/** Shows at each step that waits whether its timer runs, and how long it has left. */
 export function showWaits(all: readonly Timer[], root: URL, now: number): void {
   for (const start of document.querySelectorAll<HTMLElement>('[data-wait]')) {
     const timer = timerOf(start, all, root);

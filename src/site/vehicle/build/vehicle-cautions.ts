@@ -4,6 +4,7 @@ import { inSentence } from '../../text/in-sentence.ts';
 import { plainText } from '../../text/render-text.ts';
 import type { VehicleCaution } from '../vehicle-stops.ts';
 
+/** The cautions that hang on how a vehicle is built, each with its condition. */
 export function vehicleCautions(): VehicleCaution[] {
   return entriesOf('caution').flatMap(({ id, data }) => {
     const on = data['on-vehicle'];

@@ -2,6 +2,7 @@
 import { forget, keep, kept, keptNames } from '../../browser/storage.ts';
 import { isVehicleDraft, type VehicleDraft } from '../vehicle-draft.ts';
 
+/** The vehicle of this device with this id, as it was typed; undefined where there is none. */
 export function ownVehicle(id: string): VehicleDraft | undefined {
   return kept(`own.${id}`, isVehicleDraft);
 }
@@ -18,6 +19,7 @@ export function keepOwnVehicle(vehicle: VehicleDraft): boolean {
   return keep(`own.${vehicle.id}`, vehicle);
 }
 
+/** Takes a vehicle of this device off it. */
 export function removeOwnVehicle(id: string): void {
   forget(`own.${id}`);
 }
