@@ -10,11 +10,11 @@ export interface Group<T> {
 const SYSTEMS: readonly (readonly [string, RegExp])[] = [
   ['Thermostat', /thermostat/],
   ['Radiator fan', /\bfan\b/],
-  ['Heater and cabin', /heater|blend door|blower|flap|cabin|evaporator|body/],
+  ['Heater and cabin', /heater|blend door|blower|flap|cabin|evaporator|body|air box/],
   ['Pump and belts', /pump|belt|pulley/],
   ['Sensors, gauge and wiring', /sensor|gauge|wir(?:e|ing)|earth|battery/],
   ['Radiator, hoses, cap and coolers', /radiator|hose|\bcap\b|cooler|grille|vent line|plug/],
-  ['Coolant and filling', /coolant|filling/],
+  ['Coolant and filling', /coolant|filling|power steering|urea/],
   ['Gearbox and brakes', /gearbox|converter|brake/],
   [
     'Engine and exhaust',
