@@ -1,7 +1,7 @@
 /** What the device keeps survives full and blocked storage, a second window, and the move into the database. */
 import 'fake-indexeddb/auto';
 import { IDBFactory, IDBObjectStore } from 'fake-indexeddb';
-import { afterEach, beforeEach, describe, expect, test, vi } from 'vitest';
+import { afterAll, afterEach, beforeEach, describe, expect, test, vi } from 'vitest';
 import type { Kept } from '../../../src/site/browser/device-store.ts';
 import { newId } from '../../../src/site/browser/ids.ts';
 import { Device } from '../../fuzz/device.ts';
@@ -41,6 +41,8 @@ afterEach(() => {
   vi.unstubAllGlobals();
   vi.restoreAllMocks();
 });
+// The files after this one share its modules: none may find a keeper that was opened here.
+afterAll(() => void vi.resetModules());
 
 describe('in the database', () => {
   test('two windows write at once, each a hundred times, and nothing of either is lost', async () => {
