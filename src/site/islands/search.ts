@@ -99,7 +99,8 @@ class Search extends HTMLElement {
     if (location.hash === '#q') input.focus();
     if (input.value === '') return;
     this.#recognise();
-    this.#search();
+    // An address with words was asked for: as with Enter, the list of pages comes with it.
+    this.#search(true);
     // The form of the front page led here: keys go on where they were. On a phone the keyboard would cover the results.
     if (matchMedia('(hover: hover)').matches) input.focus({ preventScroll: true });
   }
