@@ -6,7 +6,9 @@ export function keptInDatabase(page: Page, name: string): Promise<unknown> {
   return page.evaluate(
     (key) =>
       new Promise((resolve, reject) => {
-        const opening = indexedDB.open('headertank');
+        // A site in a folder has the folder in its name.
+        const { pathname } = window.headertank.root;
+        const opening = indexedDB.open(pathname === '/' ? 'headertank' : `headertank${pathname}`);
         opening.onerror = () => reject(opening.error);
         opening.onsuccess = () => {
           const database = opening.result;

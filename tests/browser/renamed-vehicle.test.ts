@@ -25,14 +25,20 @@ const draft = {
 const run = { cold: { reading: '18' } };
 
 const keptOnDevice = (page: Page, name: string): Promise<unknown> =>
-  page.evaluate((key) => JSON.parse(localStorage.getItem(`headertank.${key}`) ?? 'null'), name);
+  page.evaluate((key) => {
+    const { pathname } = window.headertank.root;
+    const site = pathname === '/' ? 'headertank' : `headertank${pathname}`;
+    return JSON.parse(localStorage.getItem(`${site}.${key}`) ?? 'null');
+  }, name);
 
 async function keepOld(page: Page, root: string): Promise<void> {
   await page.goto(`${root}about.html`);
   await page.evaluate(
     (all) => {
+      const { pathname } = window.headertank.root;
+      const site = pathname === '/' ? 'headertank' : `headertank${pathname}`;
       for (const [name, value] of Object.entries(all))
-        localStorage.setItem(`headertank.${name}`, JSON.stringify(value));
+        localStorage.setItem(`${site}.${name}`, JSON.stringify(value));
     },
     {
       vehicle: OLD,

@@ -38,8 +38,8 @@ const PAGES = [
   'job.html',
 ];
 
-/** Metric by the name of a thing, or a question of units itself: an engine, the head of a bolt, a log of either unit. */
-const STAYS = /1\.6 l petrol|10 mm heads?|°C or °F|°C; km\/h/;
+/** Metric by the name of a thing, such as the word kelvin among those the glossary explains, or a question of units itself: an engine, the head of a bolt, a log of either unit. */
+const STAYS = /, kelvin, |1\.6 l petrol|10 mm heads?|°C or °F|°C; km\/h/;
 
 /** Every metric figure that a reader sees or hears on the page, with a few words around it. */
 async function metricOn(page: Page): Promise<string[]> {
