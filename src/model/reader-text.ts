@@ -2,7 +2,7 @@
  * The metric figures of a running text in the units a reader has: `15 K or more below`, `0.1 to 0.5 l`, `two millimetres`.
  * Records write differences in K and temperatures in °C, so each is turned as what it is.
  */
-import { type Habit, METRIC } from './habit.ts';
+import type { Habit } from './habit.ts';
 import { decimalsIn, readersUnit } from './readers-unit.ts';
 import { showNumber } from './show-quantity.ts';
 import { findUnit, fromSI, toSI, type Unit } from './units.ts';
@@ -104,14 +104,16 @@ const MAYBE = /\d|kelvin|lit(?:re)|met(?:re)|kilogram|of a bar|half a bar/i;
 
 /** The text with its metric figures turned into the reader's; unchanged for a metric reader. A step no finer than written. */
 export function textFor(text: string, habit: Habit): string {
-  if (habit === METRIC || !MAYBE.test(text)) return text;
+  // By what it says, not by which it is: each script of a page has a metric habit of its own.
+  if (Object.keys(habit).length === 0 || !MAYBE.test(text)) return text;
   return text
     .replace(
       FIGURE,
       (whole, plusMinus: string | undefined, numbers: string, gap: string, unit: string, ...rest) => {
         const after = text.slice(Number(rest[0]) + whole.length);
         if (SIZED_SYMBOLS.includes(unit) && NAME_OF_A_SIZE.test(after)) return whole;
-        return `${plusMinus ?? ''}${inDigits(numbers, gap, unit, plusMinus !== undefined, habit) ?? whole}`;
+        const shown = inDigits(numbers, gap, unit, plusMinus !== undefined, habit);
+        return shown === undefined ? whole : `${plusMinus ?? ''}${shown}`;
       },
     )
     .replace(FEW_KELVIN, '$1 degrees')

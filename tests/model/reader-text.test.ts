@@ -95,3 +95,9 @@ describe('a figure in a text', () => {
     }
   });
 });
+
+test('a metric habit of another script changes nothing, nor does a unit that the reader keeps', () => {
+  for (const text of ['± 1 K for coolant as bought', 'The answer comes in litres only.', 'at 82 °C'])
+    expect(textFor(text, {})).toBe(text);
+  expect(textFor('± 1 K at 20 °C', { volume: 'US qt' })).toBe('± 1 K at 20 °C');
+});
