@@ -288,8 +288,8 @@ test('arrow keys walk through the results, Enter opens, Escape goes back to the 
   const focused = () => page.evaluate(() => document.activeElement?.tagName);
   await page.locator('ht-search input').pressSequentially('no cabin heat', { delay: 5 });
   await page.locator('.search-results a').first().waitFor();
-  await page.getByRole('button', { name: 'Other pages with these words' }).click();
-  await page.locator('.search-results > li:not([hidden])').nth(3).waitFor();
+  // Not sure enough to stand alone: the list comes by itself, without what stands above it.
+  await page.locator('.search-results > li:not([hidden])').nth(2).waitFor();
   await page.locator('ht-search input').focus();
   await page.keyboard.press('ArrowDown');
   await page.keyboard.press('ArrowDown');
