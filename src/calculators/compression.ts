@@ -205,7 +205,7 @@ function judgeCompression(
       tone: 'look',
     };
   return {
-    sentence: `Even: the lowest is ${down} under the best. That speaks for rings and valves; a gasket that leaks into the coolant it does not clear.`,
+    sentence: `Even: the lowest is ${down} under the best. That speaks for rings and valves. It does not clear a gasket that leaks into the coolant.`,
     tone: 'fine',
   };
 }

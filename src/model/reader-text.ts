@@ -31,7 +31,7 @@ const UNIT_WORDS: Readonly<Record<string, UnitWord>> = {
 const SYMBOLS =
   '°C|K|bar|mbar|kPa|N·m|Nm|N·cm|mm|cm²|cm|km/h|km|m|ml/min|ml|cc|l/min|l/h|l|kg|litres?|millilitres?|kelvin|millimetres?|centimetres?|metres?|kilometres?|kilograms?';
 const NUMBER = '[−-]?(?:\\d{1,3}(?:,\\d{3})+|\\d+)(?:\\.\\d+)?';
-const BETWEEN = ' to | and | or |, and |, or |, | against |[ \\u00a0\\u2009]?[–±][ \\u00a0\\u2009]?|-';
+const BETWEEN = ' to | x | and | or |, and |, or |, | against |[ \\u00a0\\u2009]?[–±][ \\u00a0\\u2009]?|-';
 const PARTS = new RegExp(`(${NUMBER})(${BETWEEN})?`, 'gy');
 /** One number or several with one unit. A unit with a stroke or a power behind it is another one: W/(m·K), mm². */
 const FIGURE = new RegExp(

@@ -12,6 +12,7 @@ describe('a figure in a text', () => {
   test.each([
     ['10 to 20 K less than what is in it', '18 to 36 °F less than what is in it'],
     ['within 3 K', 'within 5 °F'],
+    ['such as 12 x 8 cm', 'such as 5 x 3 in'],
     ['At 20 °C', 'At 68 °F'],
     ['from −40 to 100 °C', 'from −40 to 212 °F'],
     ['from 0.05 bar on', 'from 0.7 psi on'],

@@ -1,6 +1,7 @@
 /** What this site keeps on the device, counted, and all of it forgotten in one act. */
 import { tellWindows } from './device-store.ts';
 import { keeper } from './open-keeper.ts';
+import { takeSearched } from './searched.ts';
 import { prefix } from './storage.ts';
 import { DATABASE_STARTS, type DatabaseName, type DatabaseStart } from './storage-names.ts';
 
@@ -36,6 +37,8 @@ export async function forgetAll(): Promise<void> {
   const names = await databaseNames();
   await (await keeper()).change('probe', () => undefined, new Map(names.map((name) => [name, undefined])));
   for (const name of smallNames()) localStorage.removeItem(name);
+  // What the customer said to the search.
+  takeSearched();
   tellWindows(names);
 }
 

@@ -259,7 +259,9 @@ describe('forgotten in one act', () => {
     });
     const other = await openWindow();
     expect(other.things.list()).toHaveLength(1);
+    vi.stubGlobal('sessionStorage', smallStorage({ 'headertank.searched': '{"text":"cold","at":1}' }));
     await forgetAll();
+    expect(Object.keys(sessionStorage)).toEqual([]);
     expect(Object.values((await keptHere()).counts)).toEqual([0, 0, 0, 0, 0]);
     expect(Object.keys(localStorage)).toEqual(['headertank/a/.units']);
     // The other window hears of it.

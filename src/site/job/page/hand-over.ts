@@ -2,6 +2,7 @@
 import '../../browser/page-globals.ts';
 import type { Job } from '../../../model/job.ts';
 import { button, element } from '../../browser/element.ts';
+import { takeSearched } from '../../browser/searched.ts';
 import { dayAndTimeText } from '../../text/day-and-time.ts';
 import type { HandedOver } from '../handed-over.ts';
 import { jobs, openJobId, setOpenJob } from './job-store.ts';
@@ -31,11 +32,16 @@ async function begin(handed: HandedOver, line: HTMLElement): Promise<void> {
   const { vehicle } = window.headertank;
   const current = jobs.get(openJobId() ?? '');
   if (!current || (vehicle && current.vehicle && current.vehicle.id !== vehicle.id))
-    return put(handed, newJob(), line);
+    return put(handed, newCard(), line);
   if (!isAnotherJob(current, handed, new Date())) return put(handed, current, line);
   ask(current, line, (card) => {
     before = before.then(() => put(handed, card, line)).catch(() => line.replaceChildren(NOT_KEPT));
   });
+}
+
+/** An empty card with the words that somebody searched for: they led to this walk. */
+function newCard(): Job {
+  return { ...newJob(), said: takeSearched() };
 }
 
 /** Two cars of one model in one week must not mix. */
@@ -52,7 +58,7 @@ function ask(current: Job, line: HTMLElement, go: (card: Job) => void): void {
       'p',
       { class: 'ways' },
       button('Yes, this job', () => go(current)),
-      button('No, a new card', () => go(newJob())),
+      button('No, a new card', () => go(newCard())),
     ),
   );
 }
