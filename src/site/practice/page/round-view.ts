@@ -61,7 +61,7 @@ export function roundView(host: RoundHost): HTMLElement {
     { class: 'practice-round', 'aria-labelledby': 'practice-said' },
     element('p', { class: 'kind' }, 'The customer says'),
     element('blockquote', { id: 'practice-said' }, round.car.said),
-    element('p', {}, 'Taken in as: ', link(`symptoms/${symptom}.html`, host.title)),
+    element('p', {}, 'Booked in as: ', link(`symptoms/${symptom}.html`, host.title)),
     vehiclePart(vehicle, bench.pack.figures),
     clock,
     log,
