@@ -6,7 +6,7 @@ import { type Database, STORE, settle } from './database.ts';
 import { newId } from './ids.ts';
 import { readValue } from './keeper-small.ts';
 
-const MOVES = ['job.', 'note.', 'car.'] as const;
+const MOVES = ['job.', 'note.'] as const;
 
 /**
  * @param of what the names start with in the small storage

@@ -8,23 +8,27 @@ import { DATABASE_STARTS, type DatabaseName, type DatabaseStart } from './storag
 export interface KeptHere {
   /** How many there are of each kind that may hold a customer's words. */
   counts: Record<DatabaseStart, number>;
-  /** Names in the small storage: walks, readings of proof runs, chosen vehicle, units. */
+  /** Vehicles of this device alone. */
+  own: number;
+  /** The other names in the small storage: walks, timers, readings of proof runs, chosen vehicle, units. */
   small: number;
 }
 
 /** Counts it; what cannot be read any more counts too. */
 export async function keptHere(): Promise<KeptHere> {
   const names = await databaseNames();
+  const small = smallNames();
+  const own = small.filter((name) => name.startsWith(`${prefix()}own.`));
   const count = (start: DatabaseStart) => names.filter((name) => name.startsWith(start)).length;
   return {
     counts: {
       'job.': count('job.'),
       'note.': count('note.'),
-      'car.': count('car.'),
       'picture.': count('picture.'),
       'vehicle-draft.': count('vehicle-draft.'),
     },
-    small: smallNames().length,
+    own: own.length,
+    small: small.length - own.length,
   };
 }
 

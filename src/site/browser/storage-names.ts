@@ -19,7 +19,7 @@ export const SINGLE_NAMES = [
 export const NAME_STARTS = ['walk.', 'seen.', 'own.', 'job.', 'note.', 'proof.'] as const;
 
 /** What lies in the database only where there is one: pictures are too large for the small storage. */
-export const DATABASE_STARTS = ['job.', 'note.', 'car.', 'picture.', 'vehicle-draft.'] as const;
+export const DATABASE_STARTS = ['job.', 'note.', 'picture.', 'vehicle-draft.'] as const;
 
 export type NameStart = (typeof NAME_STARTS)[number];
 export type DatabaseStart = (typeof DATABASE_STARTS)[number];

@@ -247,14 +247,20 @@ describe('forgotten in one act', () => {
   test('cards, pictures, notes, what cannot be read, walks and choices; another site’s stay', async () => {
     vi.stubGlobal(
       'localStorage',
-      smallStorage({ 'headertank.walk.x': '[]', 'headertank.units': '"US"', 'headertank/a/.units': '"US"' }),
+      smallStorage({
+        'headertank.walk.x': '[]',
+        'headertank.own.a': '{}',
+        'headertank.units': '"US"',
+        'headertank/a/.units': '"US"',
+      }),
     );
     const { things, keeper, forgetAll, keptHere } = await parts();
     await things.change('a', start, (now) => ({ ...now, text: 'plate' }));
     await (await keeper()).change('note.b', () => '{"half');
     await (await keeper()).change('picture.p', () => 'x');
     expect(await keptHere()).toEqual({
-      counts: { 'job.': 0, 'note.': 2, 'car.': 0, 'picture.': 1, 'vehicle-draft.': 0 },
+      counts: { 'job.': 0, 'note.': 2, 'picture.': 1, 'vehicle-draft.': 0 },
+      own: 1,
       small: 2,
     });
     const other = await openWindow();
@@ -262,7 +268,7 @@ describe('forgotten in one act', () => {
     vi.stubGlobal('sessionStorage', smallStorage({ 'headertank.searched': '{"text":"cold","at":1}' }));
     await forgetAll();
     expect(Object.keys(sessionStorage)).toEqual([]);
-    expect(Object.values((await keptHere()).counts)).toEqual([0, 0, 0, 0, 0]);
+    expect(Object.values((await keptHere()).counts)).toEqual([0, 0, 0, 0]);
     expect(Object.keys(localStorage)).toEqual(['headertank/a/.units']);
     // The other window hears of it.
     await vi.waitFor(() => expect(other.things.list()).toEqual([]));

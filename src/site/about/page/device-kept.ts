@@ -6,15 +6,15 @@ import { forgetAll, type KeptHere, keptHere } from '../../browser/forget-all.ts'
 const NOTHING = 'Nothing is kept on this device but the pages themselves.';
 
 /** In words, or nothing. */
-function inWords({ counts, small }: KeptHere): string[] {
+function inWords({ counts, own, small }: KeptHere): string[] {
   const many = (count: number, one: string, more: string) =>
     count === 0 ? [] : [count === 1 ? `one ${one}` : `${count} ${more}`];
   return [
     ...many(counts['job.'], 'job card', 'job cards'),
     ...many(counts['picture.'], 'picture', 'pictures'),
     ...many(counts['note.'], 'note', 'notes'),
-    ...many(counts['car.'] + counts['vehicle-draft.'], 'vehicle of your own', 'vehicles of your own'),
-    ...(small > 0 ? ['answers of walks, readings, the chosen vehicle and units'] : []),
+    ...many(own + counts['vehicle-draft.'], 'vehicle of your own', 'vehicles of your own'),
+    ...(small > 0 ? ['answers of walks, timers, readings, the chosen vehicle and units'] : []),
   ];
 }
 
