@@ -43,6 +43,20 @@ export const CAPACITY: QuantityInput = {
   figure: { path: 'coolant.capacity', end: 'middle' },
 };
 
+/** The expansion bottle: what a fall of its level is in litres. */
+export const BOTTLE_AREA: QuantityInput = {
+  kind: 'quantity',
+  name: 'area',
+  label: 'The bottle from above',
+  hint: 'Length times width inside, such as 12 x 8 cm.',
+  dimension: 'area',
+  unit: 'cm²',
+  default: '100 cm²',
+  limits: ['10 cm²', '1500 cm²'],
+  reading: true,
+  optional: true,
+};
+
 export const CAP: QuantityInput = {
   kind: 'quantity',
   name: 'cap',

@@ -3,7 +3,14 @@ import { AT_THE_MARK, expansion } from '../physics/expansion.ts';
 import { EVEN_WITHIN, NOT_STARTED_ABOVE_EVEN } from '../physics/fill-account.ts';
 import { freezingPoint } from '../physics/mixture-properties.ts';
 import { cubicMetre, type Kelvin, kelvin, ZERO_CELSIUS } from '../physics/units.ts';
-import { CAPACITY, CORRELATED_STRENGTH, GLYCOL, mixtureOf, openingCaution } from './coolant-inputs.ts';
+import {
+  BOTTLE_AREA,
+  CAPACITY,
+  CORRELATED_STRENGTH,
+  GLYCOL,
+  mixtureOf,
+  openingCaution,
+} from './coolant-inputs.ts';
 import type { Answer, Calculator, Refusal, Shower } from './declaration.ts';
 
 /** Nearer than this a mark cannot be read, m. Common practice, no source. */
@@ -27,18 +34,7 @@ export const level: Calculator = {
       reading: true,
     },
     CAPACITY,
-    {
-      kind: 'quantity',
-      name: 'area',
-      label: 'The bottle from above',
-      hint: 'Length times width inside, such as 12 x 8 cm. Empty: the answer comes in litres only.',
-      dimension: 'area',
-      unit: 'cm²',
-      default: '100 cm²',
-      limits: ['10 cm²', '1500 cm²'],
-      reading: true,
-      optional: true,
-    },
+    { ...BOTTLE_AREA, hint: `${BOTTLE_AREA.hint} Empty: the answer comes in litres only.` },
     {
       kind: 'quantity',
       name: 'seen',

@@ -10,7 +10,7 @@ import {
   WATCHED,
 } from '../physics/loss-rate.ts';
 import { cubicMetre, cubicMetreDifference, metre, second } from '../physics/units.ts';
-import { CAPACITY, CORRELATED_STRENGTH, GLYCOL } from './coolant-inputs.ts';
+import { BOTTLE_AREA, CAPACITY, CORRELATED_STRENGTH, GLYCOL } from './coolant-inputs.ts';
 import type { Answer, Calculator, QuantityInput, Refusal, Shower } from './declaration.ts';
 import { lastsOf, lossOf, testerOf } from './loss-litres.ts';
 
@@ -84,18 +84,7 @@ export const lossRate: Calculator = {
       reading: true,
       when: FALLEN,
     },
-    {
-      kind: 'quantity',
-      name: 'area',
-      label: 'The bottle from above',
-      hint: 'Length times width inside, such as 12 x 8 cm.',
-      dimension: 'area',
-      unit: 'cm²',
-      default: '100 cm²',
-      limits: ['10 cm²', '1500 cm²'],
-      reading: true,
-      optional: true,
-    },
+    BOTTLE_AREA,
     temperature(
       'before',
       'Coolant at the first look',

@@ -90,6 +90,11 @@ export function boilingFigure(mixed: Mixture, values: Values, show: Shower): Ans
   ];
 }
 
+/** The middle of what sources give, °C. */
+export function middleOf(range: FreezingRange): number {
+  return (toCelsius(range.lowest) + toCelsius(range.highest)) / 2;
+}
+
 /** Freezing point against strength, the band between sources, and the reading on it. */
 export function freezeCurve(
   glycol: Glycol,

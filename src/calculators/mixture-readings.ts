@@ -28,7 +28,7 @@ import {
 } from '../physics/units.ts';
 import { glycolOf } from './coolant-inputs.ts';
 import type { Answer, Refusal, Shower, Values } from './declaration.ts';
-import { boilingFigure, freezeCurve, freezingLabel, freezingNote, judge } from './mixture-judge.ts';
+import { boilingFigure, freezeCurve, freezingLabel, freezingNote, judge, middleOf } from './mixture-judge.ts';
 
 /** Less is water: bits of the arithmetic, by mass. */
 const TRACE = 1e-3;
@@ -192,15 +192,7 @@ export function fromBrix(values: Values, show: Shower): Answer | Refusal {
     notes: [
       'A scale of degrees Brix is made for sugar; it stands for the same bending of light. A scale in freezing points of the right glycol is the better one.',
     ],
-    pictures: [
-      freezeCurve(
-        glycol,
-        'volume',
-        volume,
-        (toCelsius(range.lowest) + toCelsius(range.highest)) / 2,
-        freezes,
-      ),
-    ],
+    pictures: [freezeCurve(glycol, 'volume', volume, middleOf(range), freezes)],
   };
 }
 
@@ -231,14 +223,6 @@ export function fromDensity(values: Values, show: Shower): Answer {
       `Worked out for a sample of ${show.quantity(sample, '°C', 0)}: warm coolant is lighter and looks too weak. A refractometer tells it closer.`,
       'A hydrometer made for one glycol is wrong in the other, and this is a figure for the glycol chosen.',
     ],
-    pictures: [
-      freezeCurve(
-        glycol,
-        'volume',
-        volume,
-        (toCelsius(range.lowest) + toCelsius(range.highest)) / 2,
-        freezes,
-      ),
-    ],
+    pictures: [freezeCurve(glycol, 'volume', volume, middleOf(range), freezes)],
   };
 }

@@ -2,7 +2,7 @@
 import { freezingRange, freezingRangeByVolume } from '../physics/freezing-range.ts';
 import { CORRELATION_ENDS } from '../physics/glycol.ts';
 import { toMassFraction, toVolumeFraction } from '../physics/strength.ts';
-import { fromCelsius, massFraction, toCelsius, volumeFraction } from '../physics/units.ts';
+import { fromCelsius, massFraction, volumeFraction } from '../physics/units.ts';
 import { ALTITUDE, CAP, doubtfulCap, doubtfulStrength, GLYCOL, glycolOf } from './coolant-inputs.ts';
 import type { Answer, Calculator, Refusal, Shower, Values } from './declaration.ts';
 import {
@@ -12,6 +12,7 @@ import {
   freezingLabel,
   freezingNote,
   judge,
+  middleOf,
 } from './mixture-judge.ts';
 import { fromBrix, fromDensity, fromFreezing } from './mixture-readings.ts';
 
@@ -204,9 +205,7 @@ function fromStrength(values: Values, show: Shower): Answer {
       ...(mass > CORRELATION_ENDS ? [whyStrongIsWorse(show)] : []),
       'First crystals form at the freezing point; the mixture sets solid some degrees below it. What protects against rust is the inhibitor, and a freezing point says nothing about that.',
     ],
-    pictures: [
-      freezeCurve(glycol, by, typed, (toCelsius(range.lowest) + toCelsius(range.highest)) / 2, freezes),
-    ],
+    pictures: [freezeCurve(glycol, by, typed, middleOf(range), freezes)],
   };
 }
 
