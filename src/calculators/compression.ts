@@ -6,6 +6,7 @@ import {
   IN_ORDER,
   LOW_FROM,
   leakDownSpread,
+  TOO_GOOD,
 } from '../physics/cylinder-spread.ts';
 import type { Answer, Calculator, QuantityInput, Refusal, Shower, Values } from './declaration.ts';
 
@@ -141,7 +142,7 @@ export const compression: Calculator = {
     sources: [
       `even below ${EVEN_BELOW * 100} %, low from ${LOW_FROM * 100} %: common practice, no source; the maker’s own figure goes before it`,
       'neighbours: cylinders in the order of the engine, in one bank',
-      'in order 8 to 14 bar petrol, 18 to 34 bar diesel; leak-down alike within 10 %, a valve open from 90 %: common practice, no source',
+      'in order 8 to 14 bar petrol, 18 to 34 bar diesel, doubted a seventh above; leak-down alike within 10 %, a valve open from 90 %: common practice, no source',
     ],
     valid: 'two to eight cylinders of one bank, all cranked the same number of turns with the same gauge',
     error:
@@ -202,6 +203,12 @@ function judgeCompression(
   if (best < inOrderOf(values).least)
     return {
       sentence: `Even, and all of them low: ${show.quantity(best, 'bar', 1)} at best. Throttle open? Battery strong enough to crank? Cam timing right? Repeat before the engine is blamed.`,
+      tone: 'look',
+    };
+  const most = inOrderOf(values).most * (1 + TOO_GOOD);
+  if (best > most)
+    return {
+      sentence: `Even, and higher than a ${values.choice('fuel')} engine makes: ${show.quantity(best, 'bar', 1)}, where ${show.quantity(most, 'bar', 0)} is much. The fuel chosen here, the gauge and its hose first; then soot, a thin gasket or a planed head. It clears nothing.`,
       tone: 'look',
     };
   return {

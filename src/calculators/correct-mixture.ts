@@ -12,7 +12,7 @@ import { CAPACITY, doubtfulStrength } from './coolant-inputs.ts';
 import type { Answer, Calculator, Refusal, Shower, Values } from './declaration.ts';
 
 /** Differences in strength below this are within what a refractometer can tell. Common practice, no source. */
-const CANNOT_TELL = 0.02;
+const REFRACTOMETER_TELLS = 0.02;
 /** More than this many flushes and another method is wanted. Common practice, no source. */
 const MANY_FLUSHES = 4;
 /** Less than this is not poured by itself, m³. */
@@ -179,7 +179,7 @@ function correct(values: Values, show: Shower): Answer | Refusal {
   const capacity = cubicMetre(values.number('capacity'));
   const is = volumeFraction(values.number('is'));
   const wanted = volumeFraction(values.number('wanted'));
-  if (Math.abs(is - wanted) < CANNOT_TELL)
+  if (Math.abs(is - wanted) < REFRACTOMETER_TELLS)
     return {
       sentence: 'Leave it: the difference is within what a refractometer can tell.',
       tone: 'fine',

@@ -111,9 +111,9 @@ export const estimate: Calculator = {
     const took = values.optional('took');
     const over = took === undefined ? 0 : took - nine;
     return {
-      sentence: took === undefined ? `Book ${clock(booked)}.${price}` : takenText(took, over),
+      sentence: took === undefined ? `Book ${clock(booked)}.${price}` : takenText(took, over, expected),
       // A second is no minute.
-      tone: over > 1 ? 'look' : 'fine',
+      tone: over > 1 || (took !== undefined && took < FAR_UNDER * expected) ? 'look' : 'fine',
       figures: [
         ...(took === undefined || rate === undefined
           ? []
@@ -163,8 +163,13 @@ export const estimate: Calculator = {
   },
 };
 
+/** Done in less than this share of the average, either the entry is short or the estimate was. Common practice, no source. */
+const FAR_UNDER = 0.5;
+
 /** The time it took beside what was told. */
-function takenText(took: number, over: number): string {
+function takenText(took: number, over: number, expected: number): string {
+  if (took < FAR_UNDER * expected)
+    return `It took ${clock(took)}, less than half of the ${clock(expected)} told. Is all of it written down? If so, the customer pays for what was done, and why it went so fast stands on the card for the next one.`;
   return over > 1
     ? `It took ${clock(took)}, ${clock(over)} over the time that nine in ten stay within. Write why on the card, and ring before the price moves.`
     : `It took ${clock(took)}, within what was told. The card keeps it for the next one.`;

@@ -24,6 +24,10 @@ import type {
 const HARDLY_TURNS = 0.4;
 /** Below this a clamp meter shows its own zero, A. Common practice, no source. */
 const NO_CURRENT = 0.5;
+/** A 12 V battery with less than this while the fan runs is flat, or the volts are lost before it, V; of 24 V twice. Common practice, no source. */
+const WEAK_BATTERY = 11.5;
+/** What is rated over this is a motor of a 24 V vehicle, V. */
+const LORRY = 18;
 /** Bits of a decimal, V. */
 const SLACK = 1e-6;
 
@@ -147,8 +151,13 @@ export const fanStage: Calculator = {
         },
       };
     const ask = values.choice('ask');
-    if (ask === 'volts') return missingVolts(values, motor, show);
-    return ask === 'duty' ? pulsed(values, motor, show) : slowStage(values, motor, show);
+    const said =
+      ask === 'volts'
+        ? missingVolts(values, motor, show)
+        : ask === 'duty'
+          ? pulsed(values, motor, show)
+          : slowStage(values, motor, show);
+    return 'refused' in said ? said : withBattery(said, supply, motor.rated, show);
   },
   method: {
     formula:
@@ -157,7 +166,7 @@ export const fanStage: Calculator = {
       'fan laws: air with the speed, torque with its square, power with its cube (ISO 5801; from memory)',
       'Ohm’s law',
       `winding takes ${WINDING_SHARE.least} to ${WINDING_SHARE.most} of the volts: makers’ sheets, from memory`,
-      `current right within ${CURRENT_RIGHT_WITHIN * 100} %, wrong from ${CURRENT_WRONG_FROM * 100} %, starved from ${STARVED_FROM} V: common practice, no source`,
+      `current right within ${CURRENT_RIGHT_WITHIN * 100} %, wrong from ${CURRENT_WRONG_FROM * 100} %, starved from ${STARVED_FROM} V, battery flat under ${WEAK_BATTERY} V: common practice, no source`,
     ],
     valid:
       'brushed motors with one fan on them, 12 and 24 V; on a pulsed supply those with a diode that carries the current on. A brushless fan takes an order, and keeps its own speed',
@@ -169,6 +178,16 @@ export const fanStage: Calculator = {
 const NOTES = [
   'The fan may start by itself at any moment: hands, hair, sleeves and meter leads out of the blades. The resistor of a slow stage is hot enough to burn skin and melt a loom.',
 ];
+
+/** A battery that is down makes every fan slow: said first, and nothing is called good on it. */
+function withBattery(answer: Answer, supply: number, rated: number, show: Shower): Answer {
+  if (supply >= WEAK_BATTERY * (rated > LORRY ? 2 : 1) - SLACK) return answer;
+  return {
+    ...answer,
+    sentence: `Battery first: ${v(supply, show)} with the fan on. Charge it or let the engine run, and read again; on so little every fan is slow. ${answer.sentence}`,
+    tone: answer.tone === 'fine' ? 'look' : answer.tone,
+  };
+}
 
 type Motor = Parameters<typeof fanOnVolts>[0];
 

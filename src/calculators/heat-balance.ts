@@ -10,7 +10,7 @@ type Place = keyof typeof USUAL_DIFFERENCE;
 /** So near to a limit two thermometers, good to a degree each, decide, K. */
 const NEAR_A_LIMIT = 2;
 /** Below this two thermometers decide, not the coolant, K. */
-const CANNOT_TELL = 1;
+const LEAST_APART = 1;
 /** Colder than this going in, the engine has not come to where either is judged, K: 70 °C. Common practice, no source. */
 const WARM = 343.15;
 const LITRE_A_MINUTE = 1e-3 / 60;
@@ -114,11 +114,11 @@ export const heatBalance: Calculator = {
           message: `This mixture begins to freeze at ${show.quantity(freezes, '°C', 0)}. Read again, or correct the mixture.`,
         },
       };
-    if (hot - cold < CANNOT_TELL)
+    if (hot - cold < LEAST_APART)
       return {
         refused: {
           name: 'cold',
-          message: `Less than ${show.difference(CANNOT_TELL)} apart the thermometers decide, not the coolant. Turn the blower up or load the engine and read again.`,
+          message: `Less than ${show.difference(LEAST_APART)} apart the thermometers decide, not the coolant. Turn the blower up or load the engine and read again.`,
         },
       };
     if ((hot + cold) / 2 > CORRELATION_HOT_END)

@@ -11,7 +11,7 @@ const EYE = 3e-3;
 const JUG = 0.03e-3;
 /** Two cold looks that nobody took the temperature of are this far apart, K. Common practice, no source. */
 const COLD_IS_COLD = 5;
-const DAY = 86_400;
+export const DAY = 86_400;
 
 /** What is missing and how far that may be off, m³. */
 export function lossOf(values: Values, show: Shower): { lost: number; error: number } | Refusal {

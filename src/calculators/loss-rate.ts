@@ -12,9 +12,8 @@ import {
 import { cubicMetre, cubicMetreDifference, metre, second } from '../physics/units.ts';
 import { BOTTLE_AREA, CAPACITY, CORRELATED_STRENGTH, GLYCOL } from './coolant-inputs.ts';
 import type { Answer, Calculator, QuantityInput, Refusal, Shower } from './declaration.ts';
-import { lastsOf, lossOf, testerOf } from './loss-litres.ts';
+import { DAY, lastsOf, lossOf, testerOf } from './loss-litres.ts';
 
-const DAY = 86_400;
 const THOUSAND_KILOMETRES = 1e6;
 
 const FALLEN = { how: ['fallen'] };

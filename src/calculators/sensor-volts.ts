@@ -1,4 +1,6 @@
 /** Volts at a sensor's plug: the ohms and the temperature they mean, and where the circuit adds or loses some. */
+
+import { METER } from '../physics/joint.ts';
 import { OutOfRange } from '../physics/out-of-range.ts';
 import {
   OPEN_ABOVE,
@@ -14,8 +16,6 @@ import type { Answer, Calculator, Picture, QuantityInput, Refusal, Shower, Value
 import { CURVE_INPUTS, curveOf } from './sensor-curve.ts';
 import { ohms } from './sensor-verdict.ts';
 
-/** A hand meter and its two probes are good to this, V. Common practice, no source. */
-const METER = 0.02;
 /** What the resistor in the controller may be out, as a share. Common practice, no source. */
 const PULL_UP_SHARE = 0.02;
 /** A five-volt supply under load stands between these, V. Common practice, no source. */

@@ -1,7 +1,7 @@
 /** What a voltage lost under load means: in a joint, over a fuse, along a cable. */
 import { cableBears, cableResistance, voltageDrop as dropOver, heatsCableIn } from '../physics/cable.ts';
 import { currentFromFuseDrop, type FuseResistance, type FuseType, fuseResistance } from '../physics/fuse.ts';
-import { DROP_LIMITS, type DropPlace, joint } from '../physics/joint.ts';
+import { DROP_LIMITS, type DropPlace, joint, METER } from '../physics/joint.ts';
 import {
   type Ampere,
   ampere,
@@ -35,10 +35,8 @@ const SMALL_LOAD = 10;
 const FOR_LONG = 0.8;
 /** How far a resistance from the fuse maker's own sheet may be out: a warm fuse has more. */
 const SHEET_DOUBT = 0.15;
-/** A millivolt range and two probes are good to this, V: what is no further over a limit is read again. Common practice, no source. */
-const METER = 0.02;
 /** A drop over a fuse is read to this, V: half a millivolt, probes and meter. Common practice, no source. */
-const READ_TO = 0.5e-3;
+const FUSE_READ_TO = 0.5e-3;
 /** Largest fuse of a cooling system, twice over, A. Common practice, no source. */
 const MOST_FUSED = 200;
 /** What the wire to a motor may lose, V: 3 % of 13 V, and past 5 % the motor feels it. Common practice, no source. */
@@ -304,7 +302,7 @@ function fuse(values: Values, show: Shower): Answer | Refusal {
   const rating = values.number('fuse');
   const { resistance, doubt } = resistanceOf(values, rating);
   const current = currentFromFuseDrop(volt(values.number('fuse-drop')), resistance);
-  const misread = currentFromFuseDrop(volt(READ_TO), resistance);
+  const misread = currentFromFuseDrop(volt(FUSE_READ_TO), resistance);
   const least = Math.max(0, current - misread) * (1 - doubt);
   const most = (current + misread) * (1 + doubt);
   const amps = show.range(least, most, 'A', current < 3 ? 2 : 0);

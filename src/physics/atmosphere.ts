@@ -4,7 +4,8 @@ import { type AbsolutePascal, absolutePascal, type Metre, STANDARD_ATMOSPHERE } 
 /** ISO 2533:1975, same as ICAO Doc 7488 and US Standard Atmosphere 1976 in the troposphere. */
 const SEA_LEVEL_TEMPERATURE = 288.15;
 const LAPSE_RATE = 0.0065;
-const GRAVITY = 9.80665;
+/** Standard fall, m/s²: ISO 2533:1975. */
+export const GRAVITY = 9.80665;
 const AIR_CONSTANT = 287.05287;
 
 /** Altitudes that people drive at, with room on both sides, m. */

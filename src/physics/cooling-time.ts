@@ -26,7 +26,7 @@ const SLOWER: Readonly<Record<Standing, number>> = {
   'blower before it': 0.5,
 };
 /** Two readings leave so much open: the first minutes are none of a lump, the air under the bonnet warms. Common practice, no source. */
-const MODEL_SHARE = 0.2;
+const LUMP_SHARE = 0.2;
 /** Each thermometer, K. Common practice, no source. */
 const THERMOMETER = 1;
 
@@ -83,8 +83,8 @@ export function coolingTimeSeen(
   const most = Math.min(fell + 2 * THERMOMETER, first - outside - 1);
   const least = Math.max(fell - 2 * THERMOMETER, fell / 3);
   return {
-    soonest: second(time(most) * (1 - MODEL_SHARE)),
-    latest: second(time(least) * (1 + MODEL_SHARE)),
+    soonest: second(time(most) * (1 - LUMP_SHARE)),
+    latest: second(time(least) * (1 + LUMP_SHARE)),
   };
 }
 

@@ -1,8 +1,7 @@
+import { LARGEST_SYSTEM } from './flushing.ts';
 import { within } from './out-of-range.ts';
 import { type CubicMetre, cubicMetre, type VolumeFraction, volumeFraction } from './units.ts';
 
-/** More than any road vehicle holds, m3. */
-const LARGEST_SYSTEM = 0.2;
 const SMALLEST_SYSTEM = 1e-4;
 
 /** Strengths nearer than this cannot be told apart by any workshop instrument. */

@@ -18,8 +18,10 @@ export const IN_ORDER = {
   petrol: { least: 8e5, most: 14e5 },
   diesel: { least: 18e5, most: 34e5 },
 } as const;
+/** An even engine over the most in order by this share reads too high to be petrol or diesel as said, as a share. Common practice, no source. */
+export const TOO_GOOD = 0.15;
 /** Leak-down of all cylinders within this of each other is one cause for all of them, as a share. Common practice, no source. */
-const ALIKE = 0.1;
+const LEAK_DOWN_ALIKE = 0.1;
 const SLACK = 1e-9;
 
 export interface CylinderSpread {
@@ -73,7 +75,7 @@ export function leakDownSpread(losses: readonly number[]): CylinderSpread {
   const alike =
     losses.length > 2 &&
     Math.min(...losses) >= EVEN_BELOW - SLACK &&
-    spread.worst - Math.min(...losses) <= ALIKE + SLACK;
+    spread.worst - Math.min(...losses) <= LEAK_DOWN_ALIKE + SLACK;
   return { ...spread, ...(alike && { alike }) };
 }
 

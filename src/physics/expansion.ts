@@ -1,3 +1,4 @@
+import { LARGEST_SYSTEM } from './flushing.ts';
 import type { Mixture } from './glycol.ts';
 import { CORRELATION_HOT_END, mixtureDensity } from './mixture-properties.ts';
 import { within } from './out-of-range.ts';
@@ -17,8 +18,6 @@ import { waterDensity } from './water-density.ts';
 export const AT_THE_MARK = 0.01;
 /** As far as a density is carried on past its table, K: 120 °C. */
 const CARRIED_ON_TO = 393.15;
-/** More than any road vehicle holds, m3. */
-const LARGEST_SYSTEM = 0.2;
 
 /**
  * Volume at one temperature as a multiple of the volume at another.

@@ -2,7 +2,8 @@ import { within } from './out-of-range.ts';
 import type { CubicMetre } from './units.ts';
 
 /** More than any road vehicle holds, m3. */
-const LARGEST_SYSTEM = 0.2;
+export const LARGEST_SYSTEM = 0.2;
+
 /** Draining less than this share each time is no flushing. */
 const SMALLEST_SHARE = 0.05;
 /** Beyond this count the answer would be another method. */

@@ -20,6 +20,9 @@ export const DROP_LIMITS: Readonly<Record<DropPlace, Volt>> = {
   'module earth': 0.05 as Volt,
 };
 
+/** A hand meter and its two probes are good to this, V: what is no further over a limit is read again. Common practice, no source. */
+export const METER = 0.02;
+
 /** What a voltage drop under load means. */
 export interface Joint {
   readonly resistance: Ohm;

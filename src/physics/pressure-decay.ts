@@ -43,7 +43,7 @@ export const LEAKS_FROM = 5e3;
 /** Between the two nothing is decided; one reading moved by its error stays there, Pa. */
 const READING_ERROR = 2e3;
 /** Share of the computed change that stays doubtful: rigid hoses and even temperature are assumed. */
-const MODEL_SHARE = 0.2;
+const RIGID_SHARE = 0.2;
 /** Half the error of each thermometer, K: the difference of two read a degree apart. */
 const HALF_A_DEGREE = 0.5;
 /** The air outside moves by this over a night, and hoses creep, Pa an hour past the first and at most. Common practice, no source. */
@@ -116,7 +116,7 @@ export function judgePressureTest(
   const loss = tight - end.gauge;
   const halfADegree = ofHalfADegree(system, start, end.temperature);
   const doubt =
-    MODEL_SHARE * Math.abs(start.gauge - tight) +
+    RIGID_SHARE * Math.abs(start.gauge - tight) +
     halfADegree +
     Math.min(DRIFT.most, (DRIFT.anHour * Math.max(0, seconds - 3600)) / 3600);
   // Warming squeezes the air, and what the first reading was out with it.

@@ -4,6 +4,10 @@ import { fromCelsius, type Kelvin, kelvin, type Ohm, ohm } from './units.ts';
 
 /** A sensor and what it is held against agree within this, K: it is made to 1 to 2 K, and so is a good thermometer. Common practice, no source. */
 export const SENSOR_AGREES = 5;
+/** What a log says of the air comes off a sensor of its own and no thermometer beside the engine: so much more, K. Common practice, no source. */
+export const LOGGED_AIR = 2;
+/** Where one air alone was logged, the morning may have warmed that before the engine followed: so much more again, K. Common practice, no source. */
+export const ONE_AIR_ALONE = 4;
 
 /** Resistance of a sensor at a temperature. */
 export interface SensorPoint {

@@ -1,3 +1,4 @@
+import { GRAVITY } from './atmosphere.ts';
 import { mixtureVapourPressure } from './boiling.ts';
 import type { Mixture } from './glycol.ts';
 import { mixtureDensity } from './mixture-properties.ts';
@@ -35,8 +36,6 @@ export interface VacuumDraw {
   /** Deepest that a gauge can show here, Pa: there the coolant left inside boils. */
   readonly deepest: GaugePascal;
 }
-
-const GRAVITY = 9.80665;
 
 /**
  * What a vacuum draws in, and what air stays.

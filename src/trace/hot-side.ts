@@ -43,7 +43,7 @@ const FAN_LATE = 4;
 const FAN_SEEN_STANDING = 2;
 const SEEN_FOR = 120;
 /** Too hot at speed when over the band by so much, K. */
-const CLEAR_OF_BAND = 4;
+const OVER_BAND = 4;
 /** Falls and rises of so many K within a minute while hot and not standing before a fan are swings. */
 const SWING = 7;
 
@@ -232,7 +232,7 @@ function hotStretch({ grid, drive, band, vehicle }: HotSideInput): Stretch | und
     for (let at = from + 2 * minute; at <= to; at++) {
       const value = grid.smooth[at] ?? 0;
       const usual = Math.max(band.high[at] ?? Number.POSITIVE_INFINITY, vehicle.cruise.high);
-      const line = usual + CLEAR_OF_BAND + acrossEngine(vehicle);
+      const line = usual + OVER_BAND + acrossEngine(vehicle);
       seconds = value > line ? seconds + grid.step : 0;
       if (seconds >= 60) return true;
     }

@@ -1,4 +1,5 @@
 /** How cold it was outside, and whether the engine had stood long enough to be as cold. */
+import { LOGGED_AIR, SENSOR_AGREES } from '../physics/thermistor.ts';
 import { type Grid, middleOf } from './grid.ts';
 
 export interface Start {
@@ -18,7 +19,6 @@ export interface Start {
 
 /** Colder than this without anything to compare is a cold start, K: 40 °C. */
 const SURELY_COLD = 313.15;
-const AGREE = 5;
 
 /** @param said outside temperature the person typed, K */
 export function startOf({ signals, smooth, step }: Grid, said: number | undefined): Start {
@@ -38,7 +38,7 @@ export function startOf({ signals, smooth, step }: Grid, said: number | undefine
   const [lowest, highest] = [Math.min(...references), Math.max(...references)];
   const compared = references.length > 0;
   const state = compared
-    ? coolant - highest <= AGREE + 2
+    ? coolant - highest <= SENSOR_AGREES + LOGGED_AIR
       ? 'cold'
       : coolant > SURELY_COLD || coolant - highest > 12
         ? 'warm'

@@ -1,4 +1,5 @@
 /** From what the log shows to one verdict: what it is, how sure, what the log cannot tell, and what it means for the walk. */
+import { LOGGED_AIR, ONE_AIR_ALONE, SENSOR_AGREES } from '../physics/thermistor.ts';
 import type { ColdSide, Refusal } from './cold-side.ts';
 import type { FanAsked } from './fan-asked.ts';
 import type { Grid } from './grid.ts';
@@ -165,11 +166,9 @@ export function pointsTo(finding: FindingId): Pick<Meaning, 'causes' | 'symptom'
 /** A log shorter than this says nothing about the circuit, s. */
 const SHORTEST = 120;
 /** Colder than both air readings at a start by so much is a sensor, K. */
-const UNDER_AIR = 7;
-/** The same where only one air was logged: the morning may have warmed that before the engine followed, K. */
-const UNDER_ONE_AIR = 11;
-/** At a cold start a sound sensor is within this of the air, K. */
-const SENSOR_AGREES = 4;
+const UNDER_AIR = SENSOR_AGREES + LOGGED_AIR;
+/** The same where only one air was logged, K. */
+const UNDER_ONE_AIR = UNDER_AIR + ONE_AIR_ALONE;
 
 /** The verdict of all that was seen: the gravest finding, its causes, what stays open. */
 export function judge(seen: Seen): Verdict {

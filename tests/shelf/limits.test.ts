@@ -1,5 +1,5 @@
 /** One limit, one source: what a record, the card and a guide say is what the calculator judges by. */
-import { readFileSync } from 'node:fs';
+import { readdirSync, readFileSync } from 'node:fs';
 import { expect, test } from 'vitest';
 import { CALCULATOR_LIMITS } from '../../src/library/calculator-limits.ts';
 import { FIGURES } from '../../src/model/figures.ts';
@@ -12,6 +12,7 @@ import { DROP_LIMITS } from '../../src/physics/joint.ts';
 import { LOSS_FROM, NO_LOSS_BELOW, WATCHED } from '../../src/physics/loss-rate.ts';
 import { HOLDS_WITHIN, LEAKS_FROM, NO_CAP_HOLDS } from '../../src/physics/pressure-decay.ts';
 import { CAP_EARLY } from '../../src/physics/pressure-rise.ts';
+import { SENSOR_AGREES } from '../../src/physics/thermistor.ts';
 import { toCelsius } from '../../src/physics/units.ts';
 import { litresForCustomer } from '../../src/site/job/page/litres.ts';
 
@@ -25,6 +26,8 @@ test.each([
   ['tests/compression-test', 'One alone is', `${LOW_FROM * 100} % or more`],
   ['tests/leak-down', 'Under', `${EVEN_BELOW * 100} % on every cylinder`],
   ['tests/leak-down', 'reading:', `${LOW_FROM * 100} % or more on one cylinder`],
+  ['tests/cold-soak-comparison', 'from:', `-${SENSOR_AGREES} K`],
+  ['tests/cold-soak-comparison', 'more than', `${SENSOR_AGREES} K below`],
   ['tests/fan-current', 'to:', `"${1 + CURRENT_RIGHT_WITHIN} × {fan.current}"`],
   ['tests/fan-current', 'from:', `"${1 + CURRENT_WRONG_FROM} × {fan.current}"`],
   ['tests/fan-current', 'more than', `${STARVED_FROM} V missing at its plug`],
@@ -69,4 +72,31 @@ test('no pressure is asked back that a vehicle may state', () => {
 test('the limits a rule holds records against are those of the arithmetic', () => {
   expect(CALCULATOR_LIMITS['pressure-decay']?.values).toEqual([0.03, 0.05]);
   expect(CALCULATOR_LIMITS.sensor?.values).toEqual([3, 5, 14, 23]);
+});
+
+/** Names that several files use for themselves, and no reading is judged by: what they are. */
+const NO_LIMITS: Readonly<Record<string, string>> = {
+  SLACK: 'bits of a decimal, in the unit of each file',
+  LAST_BITS: 'bits of a decimal',
+  DROP: 'bits of a litre',
+  ROUNDING: 'bits of a decimal',
+  MEGAPASCAL: 'a unit',
+  DAY: 'a unit',
+  STEP: 'step of a search or a grid',
+  LONGEST_STEP: 'step of an integration',
+};
+
+test('a figure that readings are judged by is declared in one file, under a name of its own', () => {
+  const declared = new Map<string, string[]>();
+  for (const folder of ['src/physics', 'src/calculators', 'src/trace'])
+    for (const file of readdirSync(folder, { recursive: true, encoding: 'utf8' })) {
+      if (!file.endsWith('.ts')) continue;
+      for (const [, name = '', value = ''] of readFileSync(`${folder}/${file}`, 'utf8').matchAll(
+        /^(?:export )?const ([A-Z][A-Z0-9_]*) = ([-\d._e]+);/gm,
+      ))
+        declared.set(name, [...(declared.get(name) ?? []), `${folder}/${file}: ${value}`]);
+    }
+  expect(declared.size).toBeGreaterThan(100);
+  const twice = [...declared].filter(([name, places]) => places.length > 1 && !(name in NO_LIMITS));
+  expect(twice).toEqual([]);
 });

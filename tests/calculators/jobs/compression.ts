@@ -188,4 +188,18 @@ export const jobs: readonly Job[] = [
     near: true,
     says: /top dead centre/i,
   },
+  {
+    job: '20 bar on a petrol engine, all even: no petrol engine makes it',
+    typed: four('20', '20', '20', '20'),
+    master: 'look',
+    says: /gauge/,
+  },
+  { job: '16 bar on all, a modern one', typed: four('16', '16', '16', '16'), master: 'fine', near: true },
+  { job: '16.5 bar on all', typed: four('16.5', '16.4', '16.5', '16.5'), master: 'look', near: true },
+  {
+    job: 'diesel, 38 bar on all',
+    typed: { fuel: 'diesel', ...four('38', '38', '38', '38') },
+    master: 'fine',
+    near: true,
+  },
 ];

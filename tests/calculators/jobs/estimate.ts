@@ -121,4 +121,22 @@ export const jobs: readonly Job[] = [
     master: 'look',
     says: /2 h 15 min over.*450 EUR/s,
   },
+  {
+    job: 'took twenty minutes of 2 h 10',
+    typed: { find: '40 min', 'find-nine': '75 min', repair: '60 min', extra: '30 min', took: '20 min' },
+    master: 'look',
+    says: /less than half/,
+  },
+  {
+    job: 'took 66 min',
+    typed: { find: '40 min', 'find-nine': '75 min', repair: '60 min', extra: '30 min', took: '66 min' },
+    master: 'fine',
+    near: true,
+  },
+  {
+    job: 'took 64 min',
+    typed: { find: '40 min', 'find-nine': '75 min', repair: '60 min', extra: '30 min', took: '64 min' },
+    master: 'look',
+    near: true,
+  },
 ];

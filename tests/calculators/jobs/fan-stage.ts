@@ -100,4 +100,30 @@ export const jobs: readonly Job[] = [
   },
   { job: 'ordered 100 %, 19 A', typed: { ...pulsed, duty: '100 %', measured: '19 A' }, master: 'fine' },
   { job: 'nobody measured the volts', typed: { ...wire }, master: 'asks' },
+  // A battery that holds 11.5 V with the fan on is in order; under that it is charged first. Common practice, no source.
+  {
+    job: 'slow stage on a battery of 9 V',
+    typed: { ...stage, supply: '9 V' },
+    master: 'look',
+    says: /Battery first/,
+  },
+  {
+    job: 'slow stage on a battery of 11.6 V',
+    typed: { ...stage, supply: '11.6 V' },
+    master: 'fine',
+    near: true,
+  },
+  {
+    job: 'slow stage on a battery of 11.4 V',
+    typed: { ...stage, supply: '11.4 V' },
+    master: 'look',
+    near: true,
+    says: /Battery first/,
+  },
+  {
+    job: 'a lorry of 24 V with 22 V at its battery',
+    typed: { ...stage, rated: '26 V', supply: '22 V', resistor: '0.6 Ω' },
+    master: 'look',
+    says: /Battery first/,
+  },
 ];
