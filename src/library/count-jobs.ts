@@ -1,5 +1,6 @@
 /** Finished jobs into the shelf's counts. A job that is in them already, or names what the shelf does not have, is passed over. */
 import { stringify } from 'yaml';
+import type { System } from '../model/cause.ts';
 import { addedCounts, type Counts, NO_COUNTS } from '../model/counts.ts';
 import type { FinishedJob } from '../model/finished-jobs.ts';
 import type { Kind } from '../model/kinds.ts';
@@ -61,12 +62,26 @@ function oneJob(job: FinishedJob, records: Records): Counts {
   };
 }
 
-/** What the fault itself bends is left out: the figures of the part that was proven faulty. */
+/** The figures that a fault in a system falsifies, by the word before their dot. */
+const FIGURES_OF: Partial<Record<System, readonly string[]>> = {
+  thermostat: ['thermostat', 'block-thermostat'],
+  'radiator fan': ['fan'],
+  'pump and belts': ['pump', 'after-run-pump', 'belt'],
+  'radiator, hoses, cap and coolers': ['cap'],
+  'coolant and filling': ['coolant'],
+  'heater and cabin': ['heater-pump', 'vent'],
+  'sensors, gauge and wiring': ['sensor', 'second-sensor'],
+  'engine and exhaust': ['head', 'compression', 'leak-down', 'exhaust'],
+  'gearbox, brakes and steering': ['gearbox'],
+  'electric drive': ['drive', 'battery'],
+};
+
+/** What was measured on the system that was faulty is left out. */
 function measuredIn({ vehicle, cause, measured = [] }: FinishedJob, records: Records): Counts['measured'] {
-  const part = records.cause.get(cause)?.data.part.toLowerCase() ?? '';
+  const system = records.cause.get(cause)?.data.system;
+  const faulty = (system && FIGURES_OF[system]) ?? [];
   const sound = measured.filter(
-    ({ figure, is }) =>
-      !part.includes((figure.split('.')[0] ?? '').replace(/^second-/, '')) && readMeasured(is, figure),
+    ({ figure, is }) => !faulty.includes(figure.split('.')[0] ?? '') && readMeasured(is, figure),
   );
   if (vehicle === undefined || !records.vehicle.has(vehicle) || sound.length === 0) return {};
   return { [vehicle]: Object.fromEntries(sound.map(({ figure, is }) => [figure, [is]])) };

@@ -4,9 +4,28 @@ import { layoutConditionSchema } from './layout-schema.ts';
 import { commonFields } from './record.ts';
 import { idSchema, lineSchema, minutesSchema, reference, textSchema } from './scalars.ts';
 
+/** What a cause belongs to, in the trade's words: the groups of the list of causes, in its order. */
+export const SYSTEMS = [
+  'thermostat',
+  'radiator fan',
+  'pump and belts',
+  'radiator, hoses, cap and coolers',
+  'coolant and filling',
+  'heater and cabin',
+  'sensors, gauge and wiring',
+  'engine and exhaust',
+  'gearbox, brakes and steering',
+  'electric drive',
+  'earlier work',
+  'nothing at fault',
+] as const;
+
+export type System = (typeof SYSTEMS)[number];
+
 export const causeSchema = z.strictObject({
   ...commonFields,
   part: lineSchema.describe('The part that is at fault, in the trade’s word; none when nothing is.'),
+  system: z.enum(SYSTEMS).describe('The system the part belongs to; its group in the list of causes.'),
   layout: layoutConditionSchema.optional(),
   mechanism: textSchema.describe('How it makes the complaint, in two sentences.'),
   confirm: z

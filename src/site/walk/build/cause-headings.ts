@@ -1,4 +1,5 @@
 /** What stands over the work on a cause: where nothing is at fault, nothing is repaired or taken apart. */
+import type { System } from '../../../model/cause.ts';
 
 export interface CauseHeadings {
   recheck: string;
@@ -7,9 +8,8 @@ export interface CauseHeadings {
   comesBack: string;
 }
 
-/** @param part the cause's part; `none` when nothing is at fault */
-export function causeHeadings(part: string): CauseHeadings {
-  return part === 'none'
+export function causeHeadings(system: System): CauseHeadings {
+  return system === 'nothing at fault'
     ? {
         recheck: 'It is this when',
         repair: 'What to do',

@@ -145,6 +145,7 @@ class AreaMaker {
     return this.#record('cause', this.#titled(names.FAULTS, at), {
       also: { trade: [phrase(c), phrase(c)] },
       part: this.#spot,
+      system: 'thermostat',
       mechanism: text(c, 2),
       confirm: { test: this.#id(names.PROOFS, at), outcome: 'proves' },
       'fooled-by': list(c, 3),
