@@ -1,10 +1,11 @@
 /**
  * Reads ordinary spellings as what they mean before a record is held against its schema: a page number that YAML takes for a
- * number, a decimal comma, a day with points, the trade's other word. Only what can be read in one way; anything else is
+ * number, a decimal comma, `50/50`, a day with points, the trade's other word. Only what can be read in one way; anything else is
  * left for the rules to speak of.
  */
 import type { $ZodType } from 'zod/v4/core';
-import { withPoints } from '../model/quantity.ts';
+import { shelfSpelling } from '../model/quantity.ts';
+import type { Dimension } from '../model/units.ts';
 import { wordMeant } from '../model/word-aliases.ts';
 import { writtenDay } from '../model/written-day.ts';
 import type { Path } from './finding.ts';
@@ -77,7 +78,7 @@ class Reader {
         continue;
       }
       const field = Object.hasOwn(shape, name) ? shape[name] : undefined;
-      open = field && isQuantity(field) && /\d$/.test(String(each)) ? name : undefined;
+      open = field && dimensionOf(field) && /\d$/.test(String(each)) ? name : undefined;
       whole[name] = each;
     }
     return whole;
@@ -103,7 +104,7 @@ class Reader {
   }
 
   #number(schema: $ZodType, value: number, path: Path): unknown {
-    if (isQuantity(schema) || !Number.isFinite(value)) return value;
+    if (dimensionOf(schema) || !Number.isFinite(value)) return value;
     const words = wordsOf(schema);
     // How it is written is looked up only where it matters: most numbers are meant as numbers.
     if (!words && bare(schema)._zod.def.type !== 'string') return value;
@@ -114,8 +115,9 @@ class Reader {
   #text(schema: $ZodType, value: string, path: Path): unknown {
     const words = wordsOf(schema);
     if (words) return this.#word(words, value, path);
-    if (isQuantity(schema)) {
-      const read = withPoints(value.trim());
+    const dimension = dimensionOf(schema);
+    if (dimension) {
+      const read = shelfSpelling(value, dimension);
       if (read !== value.trim()) this.#respell(path, value, read);
       return read === value.trim() ? value : read;
     }
@@ -143,9 +145,9 @@ class Reader {
   }
 }
 
-/** Whether the schema reads a text as a quantity. */
-function isQuantity(schema: $ZodType): boolean {
-  return typeof metaOf(schema).examples?.[0] === 'string' && bare(schema)._zod.def.type === 'string';
+/** What a text of the schema measures; undefined where it is no quantity. */
+function dimensionOf(schema: $ZodType): Dimension | undefined {
+  return bare(schema)._zod.def.type === 'string' ? metaOf(schema).dimension : undefined;
 }
 
 function wordsOf(schema: $ZodType): string[] | undefined {

@@ -51,7 +51,7 @@ export function readQuantity(
   const form = assume === undefined ? asWritten : plainForm(withPoints(asWritten), dimension, assume);
   if (typeof form !== 'string') return unreadable(form.found, form.expected);
   const trimmed = form;
-  const fault = faultInNumbers(asWritten, trimmed, example, assume !== undefined);
+  const fault = faultInNumbers(asWritten, trimmed, example);
   if (fault) return { ok: false, fault };
   const match = FORM.exec(trimmed);
   if (!match?.[1])
@@ -89,18 +89,13 @@ function unreadable(found: string, expected: string): { ok: false; fault: Quanti
 }
 
 /** What is wrong with the writing of the numbers, whatever they measure. @param pointed with decimal commas as points */
-function faultInNumbers(
-  asWritten: string,
-  pointed: string,
-  example: string,
-  isTyped: boolean,
-): QuantityFault | undefined {
+function faultInNumbers(asWritten: string, pointed: string, example: string): QuantityFault | undefined {
   if (pointed === '')
     return unreadable('Nothing is written here.', `a number with its unit, such as ${example}`).fault;
   if (/\de[-+]?\d/i.test(pointed))
     return unreadable(`"${asWritten}" has a power of ten in it.`, `the number in full, such as ${example}`)
       .fault;
-  if (/\d,\d/.test(pointed)) return faultOfComma(asWritten, pointed, isTyped);
+  if (/\d,\d/.test(pointed)) return faultOfComma(asWritten, pointed);
   if (/(^|[^\d.])0\d/.test(pointed))
     return unreadable(
       `"${asWritten}" starts a number with a zero.`,
@@ -109,9 +104,9 @@ function faultInNumbers(
   return undefined;
 }
 
-function faultOfComma(asWritten: string, trimmed: string, isTyped: boolean): QuantityFault {
+function faultOfComma(asWritten: string, trimmed: string): QuantityFault {
   const pointed = trimmed.replace(/(\d),(\d)/g, '$1.$2');
-  if (isTyped && GROUPED.test(trimmed))
+  if (GROUPED.test(trimmed))
     return unreadable(
       `"${asWritten}" may be read in two ways.`,
       `${pointed} or ${trimmed.replace(GROUPED, '$1$2')}, whichever is meant`,
@@ -191,6 +186,16 @@ export function takenFor(text: string, dimension: Dimension, assume: string): st
   const asTyped = text.trim();
   const form = plainForm(withPoints(asTyped), dimension, assume);
   return typeof form !== 'string' || form === asTyped || form.includes(',') ? undefined : form;
+}
+
+/**
+ * A figure written with its unit in an ordinary way, in the shelf's spelling: `50/50` as `50 %`, `1,4 bar` as `1.4 bar`. What is
+ * spelled so already, or cannot be read, stays as it is.
+ */
+export function shelfSpelling(text: string, dimension: Dimension): string {
+  const pointed = withPoints(text.trim());
+  const form = plainForm(pointed, dimension);
+  return typeof form === 'string' && readQuantity(form, dimension).ok ? form : pointed;
 }
 
 function toNumber(text: string): number {

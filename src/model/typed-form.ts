@@ -1,6 +1,6 @@
 /**
  * Forms in which a figure is typed at a bench and that are no number with a unit: `2k5`, `1h30`, `50/50`, `8-10 Nm`,
- * `12 x 8 cm`. Turned into the plain form or refused with what would be read; a record on the shelf has the plain form.
+ * `2.5 kΩ ± 10 %`, `12 x 8 cm`. Turned into the plain form or refused with what would be read; a record on the shelf has the plain form.
  */
 import type { Dimension } from './units.ts';
 
@@ -22,6 +22,13 @@ const PLUS_ANGLE = new RegExp(
   'i',
 );
 
+/** A manual's tolerance as a share of the figure; of a temperature or of a share itself that would be a riddle. */
+const TOLERANCE = new RegExp(`^(${NUMBER})(\\s*[^\\d±+]+?)\\s*(?:±|\\+/-)\\s*(${NUMBER})\\s*%$`);
+/** The unit behind both numbers. */
+const UNIT_TWICE = new RegExp(
+  `^(${NUMBER})\\s*([^\\d\\s±]+)\\s*(to|[-‑–—±]|\\+/-)\\s*(${NUMBER})\\s*([^\\d\\s]+)$`,
+);
+
 const LETTER_UNITS: Readonly<Record<string, string>> = { k: 'kΩ', r: 'Ω', m: 'MΩ' };
 
 /**
@@ -36,6 +43,10 @@ export function plainForm(text: string, dimension: Dimension, areaUnit = 'cm²')
       found: `"${text}" is a torque and then an angle.`,
       expected: `the torque alone, ${angle[1]}; the angle is turned after it and has no torque that could be judged`,
     };
+  if (dimension !== 'share' && dimension !== 'temperature') {
+    const within = withinShare(text);
+    if (within !== text) return within;
+  }
   if (dimension === 'resistance') return letterAsPoint(text);
   if (dimension === 'time') return timeInParts(text);
   if (dimension === 'share') return ratio(text);
@@ -78,6 +89,20 @@ function product(text: string, areaUnit: string): string {
 
 /** "8-10 Nm": a stroke between two numbers is no minus sign. */
 function ranged(text: string): string {
+  const twice = UNIT_TWICE.exec(text);
+  if (twice?.[2] !== undefined && twice[2] === twice[5]) {
+    const link = /^[-‑–—]$/.test(twice[3] ?? '') ? 'to' : twice[3];
+    return `${twice[1]} ${link} ${twice[4]} ${twice[2]}`;
+  }
   const range = HYPHEN_RANGE.exec(text);
   return range ? `${range[1]} to ${range[2]}${range[3]}` : text;
+}
+
+/** "2.5 kΩ ± 10 %" is 2.25 to 2.75 kΩ; the digits of the share are kept, as they were meant. */
+function withinShare(text: string): string {
+  const parts = TOLERANCE.exec(text);
+  if (!parts) return text;
+  const [middle, share] = [Number(parts[1]), Number(parts[3]) / 100];
+  const end = (factor: number) => Number((middle * factor).toPrecision(6));
+  return `${end(1 - share)} to ${end(1 + share)}${parts[2]}`;
 }

@@ -57,6 +57,13 @@ test('a car from nothing to an accepted file', async () => {
   expect(await page.locator('.faults').textContent()).toMatch(/How sure is it\?/);
   expect(await page.locator('.drawn-circuit svg, .drawn-ladder svg').count()).toBe(2);
   await page.locator('[name="figures/cap.opens/sure"]').selectOption('read off the source');
+  // The source of the next figure in one press; that it is missing is no fault while the row is being written.
+  await page.locator('[name="figures/coolant.mixture/is"]').fill('50/50');
+  await page.locator('[data-says="figures/coolant.mixture"]').filter({ hasText: 'is read as' }).waitFor();
+  expect(await page.locator('[data-entry="figures/coolant.mixture"]').getAttribute('data-fault')).toBe(null);
+  await page
+    .getByRole('button', { name: 'As the one before: plate on the vehicle, read off the source' })
+    .click();
   await page.locator('[name="maker"]').fill('Heronby');
   await page.locator('[name="bleeding"]').fill('At the screw.');
   // Kept: the same stands there after the page was left.

@@ -100,6 +100,12 @@ describe('typed with a decimal comma', () => {
     expect(result).toEqual({ ok: false, fault: { rule: 'unreadable-quantity', found, expected } });
   });
 
+  test('nor on the shelf, where both readings are offered', () => {
+    expect(readQuantity('150,000 km', 'length')).toMatchObject({
+      fault: { expected: '150.000 km or 150000 km, whichever is meant' },
+    });
+  });
+
   test('and said how it was taken', () => {
     expect(takenFor('33,5 °C', 'temperature', '°C')).toBe('33.5 °C');
     for (const text of ['33.5', '1,234', '1.400,5', '', 'a, b'])
@@ -126,6 +132,11 @@ describe('as it is typed at a bench', () => {
     ['8-10 Nm', 'torque', 'N·m', '8 to 10 Nm'],
     ['82-95', 'temperature', '°C', '82 to 95'],
     ['0,5-1,5 l', 'volume', 'l', '0.5 to 1.5 l'],
+    ['2.5 kΩ ± 10 %', 'resistance', 'Ω', '2.25 to 2.75 kΩ'],
+    ['18 A +/- 5%', 'current', 'A', '17.1 to 18.9 A'],
+    ['87 °C ± 2 °C', 'temperature', '°C', '87 ± 2 °C'],
+    ['1.2 bar to 1.5 bar', 'pressure', 'bar', '1.2 to 1.5 bar'],
+    ['9 Nm - 11 Nm', 'torque', 'N·m', '9 to 11 Nm'],
   ])('%s is read, and said as what', (typed, dimension, unit, as) => {
     expect(takenFor(typed, dimension, unit)).toBe(as);
     expect(read(typed, dimension, unit)).toEqual(read(as, dimension, unit));

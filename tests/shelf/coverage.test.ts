@@ -6,10 +6,10 @@ import { findings, isDemonstration, shelf } from './shelf.ts';
 
 const { records } = shelf;
 
-test('the shelf has no error and no warning', () => {
-  expect(findings.map(({ rule, place, found }) => `${place.file}:${place.line} ${rule} ${found}`)).toEqual(
-    [],
-  );
+/** Of a shop's own shelf no error alone is asked: a figure spelled in an ordinary way is a warning, and stays where it is. */
+test('the shelf has no error, and the demonstration no warning', () => {
+  const faults = isDemonstration ? findings : findings.filter(({ level }) => level === 'error');
+  expect(faults.map(({ rule, place, found }) => `${place.file}:${place.line} ${rule} ${found}`)).toEqual([]);
 });
 
 /** The least of each kind that the demonstration holds, so that nothing is lost unseen. */

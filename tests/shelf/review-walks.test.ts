@@ -77,22 +77,26 @@ describe('the ten problems', () => {
     return modelOf(shelf.records, symptom, layout).causes.map(({ id }) => id);
   };
 
-  test('P1: nobody is told to open or fill the loop of a battery-electric car', () => {
-    const layout = shelf.records.vehicle.get('lindqual-sedge')?.data.layout;
-    expect(layout?.power).toBe('battery electric');
-    const opened = [
-      'coolant-low',
-      'trapped-air',
-      'bleed-path-not-opened',
-      'coolant-spent',
-      'mixture-too-weak',
-    ];
-    const told = [...shelf.records.symptom.values()]
-      .filter(({ data }) => layoutAllows(data.layout, layout ?? {}))
-      .flatMap(({ id }) => causesOn(id, 'lindqual-sedge').map((cause) => `${id}: ${cause}`))
-      .filter((each) => opened.some((cause) => each.endsWith(`: ${cause}`)));
-    expect(told).toEqual([]);
-  });
+  // Both name vehicles of the demonstration.
+  test.skipIf(!isDemonstration)(
+    'P1: nobody is told to open or fill the loop of a battery-electric car',
+    () => {
+      const layout = shelf.records.vehicle.get('lindqual-sedge')?.data.layout;
+      expect(layout?.power).toBe('battery electric');
+      const opened = [
+        'coolant-low',
+        'trapped-air',
+        'bleed-path-not-opened',
+        'coolant-spent',
+        'mixture-too-weak',
+      ];
+      const told = [...shelf.records.symptom.values()]
+        .filter(({ data }) => layoutAllows(data.layout, layout ?? {}))
+        .flatMap(({ id }) => causesOn(id, 'lindqual-sedge').map((cause) => `${id}: ${cause}`))
+        .filter((each) => opened.some((cause) => each.endsWith(`: ${cause}`)));
+      expect(told).toEqual([]);
+    },
+  );
 
   test.each([
     ['fan-direct-power', 'weak', 'fan-motor-dead'],
@@ -130,7 +134,7 @@ describe('the ten problems', () => {
     expect(bare).toEqual([]);
   });
 
-  test('P7: a cause whose part the vehicle has not is nowhere', () => {
+  test.skipIf(!isDemonstration)('P7: a cause whose part the vehicle has not is nowhere', () => {
     expect(causesOn('same-after-new-thermostat', 'harrowby-gritstone-30')).not.toContain(
       'ac-pressure-keeps-fan-on',
     );

@@ -14,6 +14,7 @@ import { loadScript } from '../browser/load-script.ts';
 import { saveFile } from '../browser/save-file.ts';
 import { newFilePage } from '../note/host-address.ts';
 import { fitQuestions } from '../vehicle/page/fit-questions.ts';
+import { SameSource } from '../vehicle/page/same-source.ts';
 import { isVehicleDraft, recordOf, saidLayout, type VehicleDraft } from '../vehicle/vehicle-draft.ts';
 
 type Field = HTMLInputElement | HTMLSelectElement | HTMLTextAreaElement;
@@ -22,6 +23,8 @@ interface ShownFault {
   /** Where it is said: the name of a field, or of a figure's or a torque's row. */
   place: string;
   says: string;
+  /** Nothing stands there yet. */
+  isMissing: boolean;
 }
 
 const drafts = new DeviceStore<VehicleDraft>('vehicle-draft.', isVehicleDraft);
@@ -44,6 +47,11 @@ function placeOf([first, second]: readonly (string | number)[]): string {
 class VehicleForm extends HTMLElement {
   private draft: VehicleDraft = { id: newId('vehicle'), changed: '', fields: {} };
   private readonly visited = new Set<string>();
+  /** Rows that somebody has gone on from: only there is it a fault that something has not been said. */
+  private readonly left = new Set<string>();
+  /** The row that is being written. */
+  private at = '';
+  private sources = new SameSource({});
   private readonly taken = new Set<string>();
   private waiting = 0;
 
@@ -58,6 +66,13 @@ class VehicleForm extends HTMLElement {
       this.check();
     });
     this.addEventListener('focusin', () => void this.loadCheck(), { once: true });
+    this.addEventListener('focusin', ({ target }) => {
+      if (isField(target)) this.enter(rowOf(target));
+    });
+    this.addEventListener('click', ({ target }) => {
+      const press = target instanceof Element ? target.closest('.as-before') : null;
+      if (press) this.takeSource(press.closest<HTMLElement>('[data-entry]'));
+    });
     window.addEventListener('beforeunload', (event) => {
       if (drafts.hasUnkept) event.preventDefault();
     });
@@ -68,6 +83,7 @@ class VehicleForm extends HTMLElement {
     await drafts.ready();
     const [last] = drafts.list();
     if (last) this.draft = last;
+    this.sources = new SameSource(this.draft.fields);
     this.fill();
     this.dataset.live = '';
     if (last) void this.loadCheck();
@@ -118,12 +134,29 @@ class VehicleForm extends HTMLElement {
     }
   }
 
+  private enter(row: string): void {
+    if (this.at !== '' && this.at !== row) this.left.add(this.at);
+    this.at = row;
+  }
+
+  private takeSource(row: HTMLElement | null): void {
+    for (const [part, value] of this.sources.values(this.draft.fields)) {
+      const field = row?.querySelector<Field>(`[data-part="${part}"]`);
+      if (!field) continue;
+      field.value = value;
+      void this.typed(field);
+    }
+    row?.querySelector<HTMLElement>('[data-part="page"]')?.focus();
+  }
+
   private async typed(target: EventTarget | null): Promise<void> {
     if (!isField(target) || target.name === '') return;
     const { name, value } = target;
     const row = target.closest<HTMLElement>('[data-entry]');
     if (row && name.endsWith('/is') && value.trim() !== '') this.openRow(row);
+    if (row) this.sources.said(row, target, value);
     this.draft = { ...this.draft, fields: { ...this.draft.fields, [name]: value } };
+    if (row) this.sources.offer(row, this.draft.fields);
     if (name.startsWith('layout/')) fitQuestions(this, this.draft.fields);
     window.clearTimeout(this.waiting);
     this.waiting = window.setTimeout(() => this.check(), 250);
@@ -150,8 +183,10 @@ class VehicleForm extends HTMLElement {
     const shown: ShownFault[] = faults.map(({ path, says, isMissing }) => ({
       place: placeOf(path),
       says: isMissing ? missing(path) : says,
+      isMissing,
     }));
-    if (this.taken.has(id)) shown.push({ place: 'title', says: 'The shelf has a vehicle of this name.' });
+    if (this.taken.has(id))
+      shown.push({ place: 'title', says: 'The shelf has a vehicle of this name.', isMissing: false });
     for (const place of this.querySelectorAll<HTMLElement>('[data-says]')) this.showAt(place, shown, readAs);
     this.place('.drawn-ladder').innerHTML = ladder;
     this.place('.drawn-circuit').innerHTML = circuit ?? '';
@@ -164,7 +199,9 @@ class VehicleForm extends HTMLElement {
     readAs: readonly { path: readonly (string | number)[]; says: string }[],
   ): void {
     const name = place.dataset.says ?? '';
-    const fault = this.visited.has(name) ? faults.find((each) => each.place === name)?.says : undefined;
+    const here = this.visited.has(name) ? faults.filter((each) => each.place === name) : [];
+    // What stands there and is wrong comes first; what is still missing waits until the row is left.
+    const fault = (here.find(({ isMissing }) => !isMissing) ?? here.find(() => this.left.has(name)))?.says;
     const read = readAs.find(({ path }) => placeOf(path) === name)?.says;
     const text = fault ?? read ?? place.dataset.hint ?? '';
     if (place.textContent !== text) place.textContent = text;
@@ -181,6 +218,7 @@ class VehicleForm extends HTMLElement {
         link.addEventListener('click', (event) => {
           event.preventDefault();
           this.visited.add(place);
+          this.left.add(place);
           this.check();
           this.fieldAt(place)?.focus();
         });
@@ -206,7 +244,10 @@ class VehicleForm extends HTMLElement {
     await drafts.remove(this.draft.id);
     this.draft = { id: newId('vehicle'), changed: '', fields: {} };
     this.visited.clear();
-    for (const part of this.querySelectorAll('[data-entry] > :is(.origin, .bolt)')) part.remove();
+    this.left.clear();
+    this.at = '';
+    this.sources = new SameSource({});
+    for (const part of this.querySelectorAll('[data-entry] > :is(.origin, .bolt, .as-before)')) part.remove();
     this.fill();
     this.check();
   }

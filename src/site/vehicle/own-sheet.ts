@@ -1,7 +1,7 @@
 /** The sheet of a vehicle of this device: what was typed and nothing else. */
 import { dayText } from '../../model/day.ts';
 import { FIGURE_PATHS, FIGURES, type FigurePath, figureFits } from '../../model/figures.ts';
-import { type Quantity, readQuantity, withPoints } from '../../model/quantity.ts';
+import { type Quantity, readQuantity, shelfSpelling } from '../../model/quantity.ts';
 import { pathsWithout } from './paths-without.ts';
 import { saidLayout, type VehicleDraft } from './vehicle-draft.ts';
 import type { OwnSheet, SheetFigure } from './vehicle-sheet.ts';
@@ -26,7 +26,7 @@ type ReadFigure = { ok: true; quantity: Quantity } | { ok: false; says: string }
 /** A figure as it was typed, with its unit: a stamp of 16 may be psi or hundreds of kPa, so no unit is taken for granted. */
 export function readFigure(path: FigurePath, typed: string): ReadFigure {
   const { dimension, plausible, general } = FIGURES[path];
-  const result = readQuantity(withPoints(typed.trim()), dimension);
+  const result = readQuantity(shelfSpelling(typed, dimension), dimension);
   if (!result.ok) return { ok: false, says: `${result.fault.found} Expected ${result.fault.expected}` };
   const { quantity } = result;
   const [lowest, highest] = plausible.map((each) => readQuantity(each, dimension));
