@@ -3,6 +3,7 @@ import { likelihoodSchema } from './frequency.ts';
 import { layoutConditionSchema } from './layout-schema.ts';
 import { commonFields } from './record.ts';
 import { idSchema, lineSchema, minutesSchema, reference, textSchema } from './scalars.ts';
+import { wantedCoolantSchema } from './wanted-coolant.ts';
 
 /** What a cause belongs to, in the trade's words: the groups of the list of causes, in its order. */
 export const SYSTEMS = [
@@ -79,7 +80,10 @@ export const causeSchema = z.strictObject({
   'fooled-by': z.array(textSchema).min(1).describe('What looks like this cause and is not.'),
   repair: reference('procedure').optional().describe('The procedure that puts it right.'),
   parts: z.array(lineSchema).describe('Parts and seals to have on the bench; [] when none.'),
-  consumables: z.array(lineSchema).describe('Coolant, cleaner, cable; [] when none.'),
+  consumables: z.array(lineSchema).describe('Cleaner, grease, cable; [] when none.'),
+  coolant: wantedCoolantSchema
+    .optional()
+    .describe('The coolant that the repair takes; left out when it takes none.'),
   'while-open': z.array(textSchema).min(1).describe('What to look at while it is apart.'),
   'comes-back': textSchema.describe('What comes back if only the part is changed.'),
 });

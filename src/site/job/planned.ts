@@ -17,7 +17,7 @@ export function workFor({ work }: JobPlan, layout: KnownLayout): PlannedWork[] {
 
 /** Minutes of the repair, and of what comes after it: filling, proving, handing back. */
 export function minutesOf(work: readonly PlannedWork[]): { repair: number; extra: number } {
-  const at = work.findIndex(({ finishes }, index) => finishes && index > 0);
+  const at = work.findIndex(({ stage }, index) => stage !== 'repair' && index > 0);
   const sum = (some: readonly PlannedWork[]) => some.reduce((total, { minutes }) => total + minutes, 0);
   const repair = sum(at < 0 ? work : work.slice(0, at));
   return { repair, extra: sum(work) - repair };
@@ -44,74 +44,62 @@ export function cautionsOf(
   return [...new Map(all.map((each) => [each.id, each])).values()];
 }
 
-/** Lines that are about coolant to be filled, and what they say of it. */
-const COOLANT = /^coolant(?!\s+or\b)(?:[\s,:]+(?<words>.+))?$/i;
-/** What says no more than how much, where the litres stand beside it. */
-const ONLY_AMOUNT = /^(?:(?:for )?(?:a|the) (?:whole|full) \w+|\{coolant\.(?:capacity|drain)\})$/i;
-const WHOLE_FILL =
-  /\{coolant\.capacity\}|\b(?:whole|full) (?:capacity|system|change|flush|fill)\b|\bthan the capacity\b/i;
-
 /** What a plan says of its coolant, whoever says it. */
 export interface PlannedCoolant {
-  /** Whether one of its lines asks for a whole fill; otherwise what is drained goes in again. */
+  /** Whether one of them asks for the whole system; otherwise what is drained goes in again. */
   whole: boolean;
   /** Everything said of it beside the amount, each once. */
-  words: string[];
+  notes: string[];
 }
 
 /** The coolant of a plan, or undefined when it needs none. */
 export function coolantOf(plan: JobPlan, work: readonly PlannedWork[]): PlannedCoolant | undefined {
-  const lines = linesOf(plan, work).filter((line) => COOLANT.test(line));
-  const isFilled = work.some(({ fills }) => fills);
-  if (lines.length === 0 && !isFilled) return undefined;
-  const words = lines.flatMap((line) => COOLANT.exec(line)?.groups?.words ?? []);
+  const wanted = [plan, ...work].flatMap(({ coolant }) => coolant ?? []);
+  if (wanted.length === 0) return undefined;
   return {
-    whole: words.some((each) => WHOLE_FILL.test(each)),
-    words: [...new Set(words)].filter((each) => !isFilled || !ONLY_AMOUNT.test(each)),
+    whole: wanted.some(({ amount }) => amount === 'the whole system'),
+    notes: [...new Set(wanted.flatMap(({ note }) => note ?? []))],
   };
+}
+
+/** Whether one of the works fills, so that its litres are known. */
+export function isFilled(work: readonly PlannedWork[]): boolean {
+  return work.some(({ stage }) => stage === 'fill');
 }
 
 /**
  * What to have ready, by what it is for. What the cause itself names stands in place of the repair's own parts, which
- * say the same less exactly. A line that stands twice is written once; so is coolant, however many works ask for it: where
- * one of them fills, with its litres beside the list, otherwise where it is named first.
+ * say the same less exactly. A line that stands twice is written once. Coolant is one line of the repair; where a work
+ * fills it is left out, since its litres stand beside the list.
  */
 export function partsFor(plan: JobPlan, work: readonly PlannedWork[]): PartsOf[] {
   const told = new Set<string>();
-  let coolant = work.some(({ fills }) => fills) ? undefined : coolantOf(plan, work);
   const fresh = (lines: readonly string[]) =>
-    lines.flatMap((line) => {
-      if (COOLANT.test(line)) {
-        const once = coolant && coolantLine('Coolant', coolant);
-        coolant = undefined;
-        return once ?? [];
-      }
+    lines.filter((line) => {
       const key = line.toLowerCase();
-      if (told.has(key)) return [];
+      if (told.has(key)) return false;
       told.add(key);
-      return line;
+      return true;
     });
-  return groupsOf(plan, work)
+  const coolant = isFilled(work) ? undefined : coolantOf(plan, work);
+  const [repair, ...after] = work;
+  const first = {
+    title: repair?.title ?? plan.title,
+    parts: plan.parts.length > 0 ? plan.parts : (repair?.parts ?? []),
+    consumables: [
+      ...(coolant ? [coolantLine('Coolant', coolant)] : []),
+      ...plan.consumables,
+      ...(repair?.consumables ?? []),
+    ],
+  };
+  return [first, ...after]
     .map(({ title, parts, consumables }) => ({ title, parts: fresh(parts), consumables: fresh(consumables) }))
     .filter(({ parts, consumables }) => parts.length + consumables.length > 0);
 }
 
 /** One line: how much, then what else is said of it. */
-export function coolantLine(amount: string, { words }: PlannedCoolant): string {
-  return words.length === 0 ? amount : `${amount}: ${words.join('; ')}`;
-}
-
-function groupsOf(plan: JobPlan, [repair, ...after]: readonly PlannedWork[]): PartsOf[] {
-  const first = {
-    title: repair?.title ?? plan.title,
-    parts: plan.parts.length > 0 ? plan.parts : (repair?.parts ?? []),
-    consumables: [...plan.consumables, ...(repair?.consumables ?? [])],
-  };
-  return [first, ...after];
-}
-
-function linesOf(plan: JobPlan, work: readonly PlannedWork[]): string[] {
-  return groupsOf(plan, work).flatMap(({ parts, consumables }) => [...parts, ...consumables]);
+export function coolantLine(amount: string, { notes }: PlannedCoolant): string {
+  return notes.length === 0 ? amount : `${amount}: ${notes.join('; ')}`;
 }
 
 /**

@@ -28,8 +28,7 @@ function work(id: string, given: Partial<PlannedWork>): PlannedWork {
     consumables: [],
     cautions: [],
     joints: [],
-    finishes: false,
-    fills: false,
+    stage: 'repair',
     followedBy: [],
     ...given,
   };
@@ -41,7 +40,8 @@ const PUMP: JobPlan = {
   mechanism: '',
   comesBack: '',
   parts: ['Pump with gasket'],
-  consumables: ['Coolant', 'Rags'],
+  consumables: ['Rags'],
+  coolant: { amount: 'what is lost' },
   general: {},
   work: [
     work('choose', { minutes: 20, parts: ['Pump'], followedBy: ['by-belt', 'by-timing-belt'] }),
@@ -59,9 +59,8 @@ const PUMP: JobPlan = {
     work('belt-only', { minutes: 5 }),
     work('fill', {
       minutes: 50,
-      finishes: true,
-      fills: true,
-      consumables: ['rags', 'Premix'],
+      stage: 'fill',
+      consumables: ['rags', 'Seal'],
       followedBy: ['hand-back'],
       cautions: [
         { id: 'scald', title: 'scald' },
@@ -92,48 +91,47 @@ describe('a plan for one vehicle', () => {
   test('one parts list: the cause’s parts for the repair’s, nothing twice, coolant in litres only', () => {
     expect(partsFor(PUMP, own)).toEqual([
       { title: 'choose', parts: ['Pump with gasket'], consumables: ['Rags'] },
-      { title: 'fill', parts: [], consumables: ['Premix'] },
+      { title: 'fill', parts: [], consumables: ['Seal'] },
     ]);
     expect(partsFor({ ...PUMP, parts: [] }, own)[0]?.parts).toEqual(['Pump']);
   });
-  describe('coolant, however it is written, is one line', () => {
-    const named = (consumables: string[], fills: boolean) => {
+  describe('the coolant of all its works is one line', () => {
+    const named = (coolant: JobPlan['coolant'], stage: PlannedWork['stage']) => {
       const fill = work('fill', {
-        fills,
-        consumables: ['Coolant concentrate or premix of the right family'],
+        stage,
+        coolant: { amount: 'what is lost', note: 'concentrate or premix of the right family' },
       });
-      const plan = { ...PUMP, consumables, work: [work('choose', {}), fill] };
+      const plan = { ...PUMP, coolant, work: [work('choose', {}), fill] };
       return { coolant: coolantOf(plan, plan.work), parts: partsFor(plan, plan.work) };
     };
     test('where it is filled the litres tell of it, and nothing that was said is lost', () => {
-      const { coolant, parts } = named(['Coolant for the hose emptied', 'Coolant, {coolant.drain}'], true);
+      const { coolant, parts } = named({ amount: 'what is lost', note: 'for the hose emptied' }, 'fill');
       expect(coolant).toEqual({
         whole: false,
-        words: ['for the hose emptied', 'concentrate or premix of the right family'],
+        notes: ['for the hose emptied', 'concentrate or premix of the right family'],
       });
       expect(coolant && coolantLine('Coolant, 4 l', coolant)).toBe(
         'Coolant, 4 l: for the hose emptied; concentrate or premix of the right family',
       );
-      expect(parts).toEqual([{ title: 'choose', parts: ['Pump with gasket'], consumables: [] }]);
+      expect(parts).toEqual([{ title: 'choose', parts: ['Pump with gasket'], consumables: ['Rags'] }]);
     });
-    test('the larger fill counts when one work asks for all of it', () => {
-      expect(named(['Coolant for the whole system'], true).coolant?.whole).toBe(true);
-      expect(named(['Coolant, {coolant.capacity}'], true).coolant?.whole).toBe(true);
+    test('the whole system counts when one work asks for it', () => {
+      expect(named({ amount: 'the whole system' }, 'fill').coolant?.whole).toBe(true);
     });
-    test('where none is filled it stands where it is named first', () => {
-      expect(named(['Coolant', 'Coolant for the hose', 'Rags'], false).parts[0]?.consumables).toEqual([
-        'Coolant: for the hose; concentrate or premix of the right family',
+    test('where none is filled it stands with the repair', () => {
+      expect(named({ amount: 'what is lost' }, 'repair').parts[0]?.consumables).toEqual([
+        'Coolant: concentrate or premix of the right family',
         'Rags',
       ]);
     });
-    test('what is no filling stays as it is', () => {
-      const lines = ['Coolant or soapy water as the only lubricant', 'Cleaner for oil in coolant'];
-      expect(named(lines, true).parts[0]?.consumables).toEqual(lines);
+    test('a repair without coolant names none', () => {
+      const plan = { ...PUMP, coolant: undefined, work: [work('choose', {})] };
+      expect(coolantOf(plan, plan.work)).toBeUndefined();
     });
   });
   test('a repair that fills by itself is the repair, and what follows it is not', () => {
-    const flush = work('flush', { minutes: 40, finishes: true, fills: true });
-    const prove = work('prove', { minutes: 25, finishes: true });
+    const flush = work('flush', { minutes: 40, stage: 'fill' });
+    const prove = work('prove', { minutes: 25, stage: 'proof' });
     expect(minutesOf([flush, prove])).toEqual({ repair: 40, extra: 25 });
     expect(minutesOf([flush])).toEqual({ repair: 40, extra: 0 });
   });
@@ -219,16 +217,16 @@ describe('what is kept on a card', () => {
   });
 });
 
-test('no plan of the shelf names coolant to be filled twice', () => {
-  const plans = entriesOf('cause').map(({ id }) => planOf(id));
-  expect(plans.length).toBeGreaterThan(50);
-  const twice = plans.flatMap((plan) => {
-    const lines = partsFor(plan, plan.work).flatMap(({ parts, consumables }) => [...parts, ...consumables]);
-    const filled = plan.work.some(({ fills }) => fills) ? 1 : 0;
-    const named = lines.filter((line) => /^coolant(?! or)/i.test(line)).length;
-    return filled + named > 1 ? [plan.id] : [];
-  });
-  expect(twice).toEqual([]);
+test('coolant stands in its field, in no list of consumables, and every fill has it', () => {
+  const records = [...entriesOf('cause'), ...entriesOf('procedure')];
+  expect(records.length).toBeGreaterThan(100);
+  const named = records.flatMap(({ id, data }) =>
+    data.consumables.filter((line) => /^coolant\b(?! or)/i.test(line)).map((line) => `${id}: ${line}`),
+  );
+  expect(named).toEqual([]);
+  const fills = entriesOf('procedure').filter(({ data }) => data.stage === 'fill');
+  expect(fills.length).toBeGreaterThan(1);
+  expect(fills.filter(({ data }) => !data.coolant).map(({ id }) => id)).toEqual([]);
 });
 
 test('every caution that stands at a step of a procedure or above it stands in the plans it is part of', () => {

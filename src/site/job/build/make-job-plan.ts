@@ -20,7 +20,6 @@ function chainFrom(first: string | undefined): string[] {
 
 function workOf(id: string): PlannedWork {
   const { data } = entryOf('procedure', id);
-  const asks = new Set(data.steps.flatMap(({ calculator }) => calculator ?? []));
   const cautions = [...new Set([...data.cautions, ...data.steps.flatMap(({ caution }) => caution ?? [])])];
   return {
     id,
@@ -29,13 +28,13 @@ function workOf(id: string): PlannedWork {
     layout: data.layout,
     parts: data.parts,
     consumables: data.consumables,
+    coolant: data.coolant,
     cautions: cautions.map((each) => {
       const { title, 'on-vehicle': on } = entryOf('caution', each).data;
       return { id: each, title: inSentence(title), layout: on?.power && { power: on.power } };
     }),
     joints: data.steps.flatMap(({ torque, layout }) => (torque ? [{ joint: torque, layout }] : [])),
-    finishes: asks.has('fill-account') || asks.has('level'),
-    fills: asks.has('fill-account'),
+    stage: data.stage,
     followedBy: data['followed-by'],
   };
 }
@@ -53,6 +52,7 @@ export function planOf(cause: string): JobPlan {
     comesBack: data['comes-back'],
     parts: data.parts,
     consumables: data.consumables,
+    coolant: data.coolant,
     work: chainFrom(data.repair).map(workOf),
   };
   return { ...plan, general: generalRangesIn(JSON.stringify(plan)) };

@@ -13,6 +13,7 @@ import {
   coolantLine,
   coolantOf,
   estimateAddress,
+  isFilled,
   jointsOf,
   minutesOf,
   type PartsOf,
@@ -130,7 +131,7 @@ class PlanForCard implements CardPlan {
    */
   private coolant(): string[] {
     const coolant = coolantOf(this.plan, this.work);
-    if (!coolant || !this.work.some(({ fills }) => fills)) return [];
+    if (!coolant || !isFilled(this.work)) return [];
     const whose = this.vehicle ? '' : ' (general ranges, no vehicle on the card)';
     const amount = coolant.whole
       ? `Coolant, {coolant.capacity} for the whole fill${whose}`

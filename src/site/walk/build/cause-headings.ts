@@ -8,6 +8,7 @@ export interface CauseHeadings {
   comesBack: string;
 }
 
+/** The headings of a cause of this system. */
 export function causeHeadings(system: System): CauseHeadings {
   return system === 'nothing at fault'
     ? {
