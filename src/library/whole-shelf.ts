@@ -11,7 +11,7 @@ import { referencesIn } from './schema-tree.ts';
 import type { Shelf } from './shelf.ts';
 
 /** Raised when a field goes away or changes what it means. */
-export const SHELF_FORM = { form: 'headertank shelf', 'form-version': 1 } as const;
+export const SHELF_FORM = { form: 'headertank shelf', 'form-version': 2 } as const;
 /** Name of the schema's file, which lies beside the shelf's. */
 export const SHELF_SCHEMA = 'shelf.schema.json';
 

@@ -120,6 +120,12 @@ export function isOfLayout(known: KnownLayout): known is Partial<Layout> {
   });
 }
 
+/** Whether every feature is known that a vehicle's record may not leave out. */
+export function isWhole(layout: Partial<Layout>): layout is Layout {
+  const leavable: readonly LayoutFeature[] = LEAVABLE_FEATURES;
+  return LAYOUT_FEATURES.every((feature) => layout[feature] !== undefined || leavable.includes(feature));
+}
+
 /** A condition: the record holds only for vehicles whose layout has one of these values in each named feature. */
 export type LayoutCondition = { [F in LayoutFeature]?: (typeof LAYOUT)[F][number][] | undefined };
 

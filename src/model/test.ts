@@ -1,4 +1,5 @@
 import { z } from 'zod';
+import { placesSchema } from './access.ts';
 import { CALCULATOR_IDS } from './calculator-ids.ts';
 import { likelihoodSchema } from './frequency.ts';
 import { layoutConditionSchema } from './layout-schema.ts';
@@ -47,6 +48,11 @@ export const testSchema = z.strictObject({
     .optional()
     .describe('Engine after the test, when it differs: warm for a warm-up watched from cold.'),
   place: z.enum(PLACES).default('bay'),
+  at: placesSchema
+    .default([])
+    .describe(
+      'Places of the cooling circuit where it is done; the walk marks them on the circuit of the vehicle.',
+    ),
   layout: layoutConditionSchema.optional(),
   work: z
     .enum(TEST_WORK)

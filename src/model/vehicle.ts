@@ -1,4 +1,5 @@
 import { z } from 'zod';
+import { accessSchema } from './access.ts';
 import { FIGURES, type FigurePath, JOINT_NAMES, type Joint } from './figures.ts';
 import { layoutSchema } from './layout-schema.ts';
 import { lookUpsSchema, plugsSchema } from './look-ups.ts';
@@ -60,7 +61,7 @@ export const vehicleSchema = z.strictObject({
     .partialRecord(z.enum(JOINT_NAMES as [Joint, ...Joint[]]), torqueEntry)
     .describe('Tightening torques by joint, each with its bolt.')
     .meta({ empty: true }),
-  access: z.array(textSchema).min(1).describe('How to get at things on this one.'),
+  access: z.array(accessSchema).min(1).describe('How to get at things on this one.'),
   bleeding: textSchema.describe('Where air hides and where it is let out.'),
   gauge: textSchema.describe('What the dashboard gauge or lamp really shows.'),
   loops: loopsSchema,

@@ -83,6 +83,32 @@ test('minutes and estimate are of the likeliest cause now, on this vehicle; with
   expect((await minutes())['find-nine']).toBe(await booked.textContent());
 });
 
+test('where a test is done on the chosen vehicle is said with its own words and marked on its circuit, and not without one', async () => {
+  const fold = page.locator('.step[data-now] .where');
+  await page.goto(`${site.root}index.html`);
+  await page.evaluate(() => localStorage.clear());
+  await open('pushed-out-after-parking');
+  expect(await asked()).toContain('upper and the lower hose squeezed');
+  expect(await fold.count()).toBe(0);
+  const fetched: string[] = [];
+  page.on('request', (request) => fetched.push(request.url().replace(site.root, '')));
+  await choose('corvane-quill-14t');
+  await open('pushed-out-after-parking');
+  await fold.waitFor();
+  expect(fetched).not.toContain('scripts/mark-circuit.js');
+  await fold.locator('summary').click();
+  const picture = fold.getByRole('img', { name: /^Cooling circuit of the Corvane Quill/ });
+  await picture.waitFor();
+  expect(fetched).toContain('scripts/mark-circuit.js');
+  const words = await fold.locator('p').allTextContents();
+  expect(words[0]).toMatch(/^1 Pressure cap, on the tank\. /);
+  expect(words[1]).toMatch(/^2 Hose from engine to radiator\. All large hoses are quick connectors\./);
+  // What is said of both hoses is said once.
+  expect(words[2]).toBe('3 Hose from radiator to engine. ');
+  expect(await picture.locator('desc').textContent()).toContain('2 Hose from engine to radiator;');
+  expect(await picture.locator('text.here').allTextContents()).toEqual(['1', '2', '3', '4', '5']);
+});
+
 test('a car without an engine is told first that the complaint is not its own, and nothing else of it', async () => {
   await choose('lindqual-sedge');
   await open('reads-low-at-cruise');

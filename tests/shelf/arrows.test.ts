@@ -59,7 +59,7 @@ const ROOMS: Record<string, readonly string[]> = {
   timer: [],
   practice: ['walk'],
   // In the browser. The types of what hangs on the window are the features'.
-  browser: ['job', 'note', 'practice', 'vehicle', 'walk'],
+  browser: ['drawings', 'job', 'note', 'practice', 'vehicle', 'walk'],
   'note/page': ['browser', 'note', 'text'],
   'search/page': ['browser', 'search'],
   'vehicle/page': ['browser', 'vehicle', 'text', 'note'],

@@ -102,7 +102,7 @@ describe('the whole shelf as one file', () => {
       expect(isRight(changed(({ record }) => Object.assign(record, { 'of-tomorrow': 1 })))).toBe(true);
       expect(isRight(changed(({ record }) => Reflect.deleteProperty(record, 'maker')))).toBe(false);
       expect(isRight(changed(({ record }) => Object.assign(record, { years: 2012 })))).toBe(false);
-      expect(isRight({ ...file, 'form-version': 2 })).toBe(false);
+      expect(isRight({ ...file, 'form-version': 3 })).toBe(false);
     },
   );
 

@@ -43,6 +43,7 @@ import { notUtf8 } from './not-utf-8.ts';
 import { noteReview } from './note-review.ts';
 import { ordinarySpelling } from './ordinary-spelling.ts';
 import { outcomeWithoutWay } from './outcome-without-way.ts';
+import { placeNotOnLayout } from './place-not-on-layout.ts';
 import { proofNotOnLayout } from './proof-not-on-layout.ts';
 import { proofSpeaksLess } from './proof-speaks-less.ts';
 import { proofWithoutItsCause } from './proof-without-its-cause.ts';
@@ -149,6 +150,7 @@ export const RULES: readonly Rule[] = [
   causeOnNoVehicle,
   causeWithoutEnd,
   causeWithoutEvidence,
+  placeNotOnLayout,
   proofNotOnLayout,
   proofSpeaksLess,
   proofWithoutItsCause,

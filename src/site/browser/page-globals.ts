@@ -1,5 +1,6 @@
 /** The little that the scripts of one page share. Each island is a script of its own; this hangs on the window. */
 import type { Habit } from '../../model/habit.ts';
+import type { DrawPlaces } from '../drawings/circuit-places.ts';
 import type { LayOutSheet, MakeCardPlan, ShowTorques } from '../job/card-parts.ts';
 import type { HandedOver } from '../job/handed-over.ts';
 import type { JobPlan } from '../job/job-plan.ts';
@@ -74,6 +75,8 @@ export interface PageGlobals {
   codePicture?: typeof codePicture;
   /** There once scripts/timers.js is loaded: starts the time of a step, or stops the one that runs; none where a page only shows what runs. */
   startTimer?(start: HTMLElement | undefined): void;
+  /** There once scripts/mark-circuit.js is loaded. */
+  drawPlaces?: DrawPlaces;
   /** There once scripts/see-it-move.js is loaded. */
   moves?: Moves;
   /** There once what is known so far is opened under a walk. */

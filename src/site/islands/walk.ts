@@ -10,6 +10,7 @@ import { afterPaint } from '../browser/after-paint.ts';
 import { button, element } from '../browser/element.ts';
 import { isTexts } from '../browser/guards.ts';
 import { keepChildren } from '../browser/keep-children.ts';
+import { loadScript } from '../browser/load-script.ts';
 import { keep, kept } from '../browser/storage.ts';
 import { unfetched } from '../browser/unfetched.ts';
 import {
@@ -116,6 +117,8 @@ class Walk extends HTMLElement {
   }
 
   private showVehicle(): void {
+    // Where a test is done is said of a vehicle, and only of one.
+    if (window.headertank.vehicle) void loadScript('where-on-car').catch(() => undefined);
     nameVehicle(this.place('.walk-title'));
     showStops(this.place('.walk-stops'), () => {
       this.isFocusDue = true;

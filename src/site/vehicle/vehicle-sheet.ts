@@ -1,4 +1,5 @@
 /** A vehicle as the page scripts need it: layout and figures, small, one file each under /data/vehicles/. */
+import type { CircuitPlace } from '../../model/circuit-places.ts';
 import type { Layout } from '../../model/layout.ts';
 import type { Quantity } from '../../model/quantity.ts';
 import type { TorqueStage } from '../../model/torque-stages.ts';
@@ -7,6 +8,12 @@ export interface SheetFigure {
   quantity: Quantity;
   /** Where it is from and how far to trust it, a line. */
   origin: string;
+}
+
+/** A line of the vehicle's record, and the places of the circuit that it is about. */
+export interface OwnWords {
+  is: string;
+  at: CircuitPlace[];
 }
 
 interface AnySheet {
@@ -42,7 +49,9 @@ export interface ShelfSheet extends AnySheet {
   own?: undefined;
   layout: Layout;
   /** How to get at things on it, and where its air hides; figures of it in braces. */
-  access: string[];
+  access: OwnWords[];
+  /** Where fuses, relays and sensors of it sit, and which pin of a plug does what. */
+  sits: OwnWords[];
   bleeding: string;
   /** Whole minutes to book by complaint: mean, and within which nine in ten are found. */
   bookings: Record<string, [expected: number, nineInTen: number]>;

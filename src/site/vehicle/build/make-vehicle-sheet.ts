@@ -1,5 +1,6 @@
 /** Makes the sheet of a vehicle from its record, and says where its figures are from. */
 import type { Entry } from '../../../library/shelf.ts';
+import { asAccess } from '../../../model/access.ts';
 import { boltText } from '../../../model/bolt-text.ts';
 import { FIGURE_PATHS, JOINT_NAMES } from '../../../model/figures.ts';
 import { pageText } from '../../../model/page-text.ts';
@@ -9,6 +10,7 @@ import type { ShelfSheet } from '../vehicle-sheet.ts';
 import { stopsFor } from '../vehicle-stops.ts';
 import { coolantsOf } from './coolant-line.ts';
 import { vehicleCautions } from './vehicle-cautions.ts';
+import { whereItSits } from './where-it-sits.ts';
 
 interface Provenance {
   from: string;
@@ -82,7 +84,8 @@ export function sheetOf(entry: Entry<'vehicle'>): Omit<ShelfSheet, 'bookings' | 
     stops: stopsFor(vehicleCautions(), data.layout),
     bolts,
     coolants: coolantsOf(data.loops),
-    access: data.access,
+    access: data.access.map(asAccess),
+    sits: whereItSits(data),
     bleeding: data.bleeding,
   };
 }

@@ -12,7 +12,7 @@ export function showOwnWords(within: ParentNode, vehicle: VehicleSheet | undefin
       continue;
     }
     const isAir = place.dataset.own === 'bleeding';
-    const texts = isAir ? [vehicle.bleeding] : vehicle.access;
+    const texts = isAir ? [vehicle.bleeding] : vehicle.access.map(({ is }) => is);
     const wasOpen = place.querySelector('details')?.open;
     place.replaceChildren(
       element(
