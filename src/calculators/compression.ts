@@ -8,7 +8,7 @@ import {
   leakDownSpread,
   TOO_GOOD,
 } from '../physics/cylinder-spread.ts';
-import type { Answer, Calculator, QuantityInput, Refusal, Shower, Values } from './declaration.ts';
+import type { Answer, Calculator, QuantityFormatter, QuantityInput, Refusal, Values } from './declaration.ts';
 
 const CYLINDERS = ['one', 'two', 'three', 'four', 'five', 'six', 'seven', 'eight'];
 const SHOWN = ['12.0 bar', '11.8 bar', '12.1 bar', '11.9 bar'];
@@ -175,7 +175,7 @@ function judgeCompression(
   { verdict, low, neighbours, worst, high }: CylinderSpread,
   best: number,
   values: Values,
-  show: Shower,
+  show: QuantityFormatter,
 ): Pick<Answer, 'sentence' | 'tone'> {
   const down = show.quantity(worst, '%', 0);
   if (high !== undefined)
@@ -220,7 +220,7 @@ function judgeCompression(
 function judgeLoss(
   { verdict, low, neighbours, worst, alike, under }: CylinderSpread,
   values: Values,
-  show: Shower,
+  show: QuantityFormatter,
 ): Pick<Answer, 'sentence' | 'tone'> {
   const lost = show.quantity(worst, '%', 0);
   if (values.choice('bubbles') === 'yes')

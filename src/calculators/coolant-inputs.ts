@@ -2,7 +2,7 @@
 import type { Glycol, Mixture } from '../physics/glycol.ts';
 import { toMassFraction } from '../physics/strength.ts';
 import { fromCelsius, type Metre, metre, volumeFraction } from '../physics/units.ts';
-import type { ChoiceInput, QuantityInput, Refusal, Shower, Values } from './declaration.ts';
+import type { ChoiceInput, QuantityFormatter, QuantityInput, Refusal, Values } from './declaration.ts';
 
 export const GLYCOL: ChoiceInput = {
   kind: 'choice',
@@ -84,7 +84,7 @@ export const ALTITUDE: QuantityInput = {
 const WEAKEST_CAP = 0.2e5;
 
 /** Asks back about a cap that none is: 1.4 typed where the unit beside it says psi. */
-export function doubtfulCap(values: Values, show: Shower): Refusal | undefined {
+export function doubtfulCap(values: Values, show: QuantityFormatter): Refusal | undefined {
   const cap = values.number('cap');
   if (cap === 0 || cap >= WEAKEST_CAP) return undefined;
   return {
@@ -99,7 +99,7 @@ export function doubtfulCap(values: Values, show: Shower): Refusal | undefined {
 const NO_STRENGTH = 0.02;
 
 /** Asks back about a strength that nobody can have read. @param name the field */
-export function doubtfulStrength(values: Values, name: string, show: Shower): Refusal | undefined {
+export function doubtfulStrength(values: Values, name: string, show: QuantityFormatter): Refusal | undefined {
   const strength = values.number(name);
   if (strength === 0 || strength >= NO_STRENGTH) return undefined;
   const typed = show.quantity(strength, '%', strength * 100 < 1 ? 2 : 1);
@@ -128,6 +128,6 @@ export function altitudeOf(values: Values): Metre {
 }
 
 /** Said wherever somebody may be led to open a hot system. */
-export function openingCaution(show: Shower): string {
+export function openingCaution(show: QuantityFormatter): string {
   return `Never open a hot system. Wait until the hose to the radiator can be held in the bare hand, cover the cap, turn it slowly to its first stop, and follow the maker’s procedure. Water of ${show.quantity(fromCelsius(60), '°C', 0)} burns skin in 5 seconds (Moritz and Henriques, 1947).`;
 }

@@ -1,13 +1,13 @@
 /** Coolant to buy for a filling: concentrate and water, cans and price, cleaner, and what goes into the drum. */
-import { type Can, cansFor, type Order, partsOf } from '../physics/coolant-order.ts';
+import { type CanSize, cansFor, type Order, partsOf } from '../physics/coolant-order.ts';
 import { cubicMetre, volumeFraction } from '../physics/units.ts';
 import type {
   Answer,
   AnswerFigure,
   Calculator,
+  QuantityFormatter,
   QuantityInput,
   Refusal,
-  Shower,
   Values,
 } from './declaration.ts';
 
@@ -193,7 +193,7 @@ export const coolantOrder: Calculator = {
   },
 };
 
-function sizesOf(values: Values): Can[] {
+function sizesOf(values: Values): CanSize[] {
   return ['small', 'large'].flatMap((name) => {
     const holds = values.optional(name);
     const price = values.optional(`${name}-price`);
@@ -202,7 +202,7 @@ function sizesOf(values: Values): Can[] {
 }
 
 /** "1 of 1.5 l and 1 of 5 l" */
-function cansText(order: Order, sizes: readonly Can[], show: Shower): string {
+function cansText(order: Order, sizes: readonly CanSize[], show: QuantityFormatter): string {
   const bought = order.cans.flatMap((count, at) => {
     const size = sizes[at];
     return count === 0 || !size ? [] : [`${count} of ${litres(size.holds, show)}`];
@@ -218,7 +218,7 @@ function strengthWord(wanted: number): string {
   return '';
 }
 
-function cleanerFigure(values: Values, filling: number, show: Shower): AnswerFigure[] {
+function cleanerFigure(values: Values, filling: number, show: QuantityFormatter): AnswerFigure[] {
   const dose = values.optional('cleaner');
   return dose === undefined
     ? []
@@ -231,14 +231,14 @@ function cleanerFigure(values: Values, filling: number, show: Shower): AnswerFig
       ];
 }
 
-function wasteFigure(values: Values, show: Shower): AnswerFigure[] {
+function wasteFigure(values: Values, show: QuantityFormatter): AnswerFigure[] {
   const drained = values.optional('drained');
   if (drained === undefined) return [];
   const all = drained * (Math.round(values.number('rinses')) + 1);
   return [{ label: 'Into the waste drum', value: litres(all, show), note: 'rinsing water holds glycol too' }];
 }
 
-function litres(si: number, show: Shower): string {
+function litres(si: number, show: QuantityFormatter): string {
   return show.quantity(si, 'l', 1);
 }
 

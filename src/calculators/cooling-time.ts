@@ -4,16 +4,24 @@ import {
   COOL_ENOUGH,
   coolingTime,
   coolingTimeSeen,
+  type EnginePlace,
   type Span,
-  type Standing,
   type Warming,
-  type WarmsUp,
+  type WarmUpRisk,
   warmUpTime,
 } from '../physics/cooling-time.ts';
 import { toMassFraction } from '../physics/strength.ts';
 import { cubicMetre, kelvin, metre, second, volumeFraction } from '../physics/units.ts';
 import { ALTITUDE, CAPACITY, openingCaution } from './coolant-inputs.ts';
-import type { Answer, Calculator, Input, QuantityInput, Refusal, Shower, Values } from './declaration.ts';
+import type {
+  Answer,
+  Calculator,
+  Input,
+  QuantityFormatter,
+  QuantityInput,
+  Refusal,
+  Values,
+} from './declaration.ts';
 
 /** Half and half stands for what is inside: water flashes a few kelvin sooner, which the error holds. */
 const COOLANT = { glycol: 'ethylene', fraction: toMassFraction('ethylene', volumeFraction(0.5)) } as const;
@@ -22,7 +30,7 @@ const TOO_WARM_A_DAY = 2;
 /** Beside the span that a sound engine needs, the time taken may be so far out: a hand on the clock, lights on the way. Common practice, no source. */
 const TAKEN = { least: 0.7, most: 1.5 } as const;
 
-const STANDING: Readonly<Record<string, readonly [Standing, string]>> = {
+const STANDING: Readonly<Record<string, readonly [EnginePlace, string]>> = {
   open: ['bonnet open', 'bonnet open'],
   shut: ['bonnet shut', 'bonnet shut'],
   blower: ['blower before it', 'bonnet open, a blower before the radiator'],
@@ -193,7 +201,7 @@ function span({ soonest, latest }: Span): string {
   return from === to ? `about ${from}` : `${from} to ${to}`;
 }
 
-function cooling(values: Values, show: Shower): Answer | Refusal {
+function cooling(values: Values, show: QuantityFormatter): Answer | Refusal {
   const now = kelvin(values.number('now'));
   const outside = kelvin(values.number('outside'));
   const flashes = flashTemperature(COOLANT, metre(values.number('altitude')));
@@ -260,7 +268,7 @@ function cooling(values: Values, show: Shower): Answer | Refusal {
   };
 }
 
-function warming(values: Values, show: Shower): Answer | Refusal {
+function warming(values: Values, show: QuantityFormatter): Answer | Refusal {
   const opens = kelvin(values.number('opens'));
   const start = kelvin(values.number('start'));
   if (start >= opens - 2)
@@ -315,7 +323,7 @@ function warming(values: Values, show: Shower): Answer | Refusal {
   };
 }
 
-function belongsText(comes: WarmsUp, at: string, show: Shower): string {
+function belongsText(comes: WarmUpRisk, at: string, show: QuantityFormatter): string {
   if (comes.gets === 'there') return `A sound engine comes to ${at} in ${span(comes)} so.`;
   const out = show.quantity(comes.levelsOut, '°C', 0);
   return comes.gets === 'never'
@@ -323,7 +331,7 @@ function belongsText(comes: WarmsUp, at: string, show: Shower): string {
     : `So it takes ${clock(comes.soonest)} or more to ${at}, or levels out at ${out}, and that is no fault.`;
 }
 
-function judgeTaken(took: number, comes: WarmsUp, belongs: string): Pick<Answer, 'sentence' | 'tone'> {
+function judgeTaken(took: number, comes: WarmUpRisk, belongs: string): Pick<Answer, 'sentence' | 'tone'> {
   if (comes.gets === 'never' || took < TAKEN.least * comes.soonest)
     return {
       sentence: `There in ${clock(took)}, sooner than heat allows. ${belongs} No flow past the sensor, a low level, or a sensor that reads high.`,

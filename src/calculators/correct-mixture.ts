@@ -9,7 +9,7 @@ import {
 import { flushesToBelow, oldCoolantLeft } from '../physics/flushing.ts';
 import { cubicMetre, volumeFraction } from '../physics/units.ts';
 import { CAPACITY, doubtfulStrength } from './coolant-inputs.ts';
-import type { Answer, Calculator, Refusal, Shower, Values } from './declaration.ts';
+import type { Answer, Calculator, QuantityFormatter, Refusal, Values } from './declaration.ts';
 
 /** Differences in strength below this are within what a refractometer can tell. Common practice, no source. */
 const REFRACTOMETER_TELLS = 0.02;
@@ -170,12 +170,12 @@ function strongIs(values: Values): number {
   return values.choice('adding') === 'ready' ? values.number('ready') : 1;
 }
 
-function nameOf(values: Values, show: Shower, share: number): string {
+function nameOf(values: Values, show: QuantityFormatter, share: number): string {
   if (share === 0) return 'water';
   return values.choice('adding') === 'ready' ? `ready mix of ${show.quantity(share, '%', 0)}` : 'concentrate';
 }
 
-function correct(values: Values, show: Shower): Answer | Refusal {
+function correct(values: Values, show: QuantityFormatter): Answer | Refusal {
   const capacity = cubicMetre(values.number('capacity'));
   const is = volumeFraction(values.number('is'));
   const wanted = volumeFraction(values.number('wanted'));
@@ -224,7 +224,7 @@ function inMoreRounds(
   comes: number,
   added: string,
   needed: string,
-  show: Shower,
+  show: QuantityFormatter,
 ): Omit<Answer, 'notes'> {
   const { capacity, is, wanted, adding } = question;
   const drained = show.quantity(comes, 'l', 1);
@@ -254,7 +254,7 @@ function inMoreRounds(
   };
 }
 
-function fill(values: Values, show: Shower): Answer | Refusal {
+function fill(values: Values, show: QuantityFormatter): Answer | Refusal {
   const capacity = cubicMetre(values.number('capacity'));
   const drained = values.number('drained');
   const strong = volumeFraction(strongIs(values));
@@ -310,7 +310,7 @@ function fill(values: Values, show: Shower): Answer | Refusal {
   };
 }
 
-function flush(values: Values, show: Shower): Answer | Refusal {
+function flush(values: Values, show: QuantityFormatter): Answer | Refusal {
   const capacity = cubicMetre(values.number('capacity'));
   const drained = cubicMetre(values.number('drained'));
   if (drained < 0.05 * capacity)

@@ -76,7 +76,7 @@ export interface Values {
 }
 
 /** Writes quantities the way this reader wants to see them. */
-export interface Shower {
+export interface QuantityFormatter {
   /**
    * @param si value in SI
    * @param unit metric unit to show it in when the reader has no other habit
@@ -182,7 +182,7 @@ export interface Calculator {
   /** What the chosen vehicle can fill in as a set, such as one of its joints. */
   sets?: { label: string; of(vehicle: VehicleFacts): FieldSet[] };
   /** The arithmetic. May throw OutOfRange; never returns NaN. */
-  answer(values: Values, show: Shower): Answer | Refusal;
+  answer(values: Values, show: QuantityFormatter): Answer | Refusal;
   method: {
     /** The formula in words and signs. */
     formula: string;

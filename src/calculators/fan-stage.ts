@@ -14,9 +14,9 @@ import type {
   Answer,
   AnswerFigure,
   Calculator,
+  QuantityFormatter,
   QuantityInput,
   Refusal,
-  Shower,
   Values,
 } from './declaration.ts';
 
@@ -180,7 +180,7 @@ const NOTES = [
 ];
 
 /** A battery that is down makes every fan slow: said first, and nothing is called good on it. */
-function withBattery(answer: Answer, supply: number, rated: number, show: Shower): Answer {
+function withBattery(answer: Answer, supply: number, rated: number, show: QuantityFormatter): Answer {
   if (supply >= WEAK_BATTERY * (rated > LORRY ? 2 : 1) - SLACK) return answer;
   return {
     ...answer,
@@ -191,19 +191,22 @@ function withBattery(answer: Answer, supply: number, rated: number, show: Shower
 
 type Motor = Parameters<typeof fanOnVolts>[0];
 
-function v(si: number, show: Shower): string {
+function v(si: number, show: QuantityFormatter): string {
   return show.quantity(si, 'V', 1);
 }
 
-function amps(si: number, show: Shower): string {
+function amps(si: number, show: QuantityFormatter): string {
   return show.quantity(si, 'A', si < 30 ? 1 : 0);
 }
 
-function percent(share: number, show: Shower): string {
+function percent(share: number, show: QuantityFormatter): string {
   return show.quantity(share, '%', 0);
 }
 
-function runFigures(runs: { speed: number; volts: number; current: number }, show: Shower): AnswerFigure[] {
+function runFigures(
+  runs: { speed: number; volts: number; current: number },
+  show: QuantityFormatter,
+): AnswerFigure[] {
   return [
     { label: 'Motor has', value: v(runs.volts, show) },
     { label: 'Motor draws', value: amps(runs.current, show), note: 'within a sixth' },
@@ -211,7 +214,7 @@ function runFigures(runs: { speed: number; volts: number; current: number }, sho
   ];
 }
 
-function slowStage(values: Values, motor: Motor, show: Shower): Answer {
+function slowStage(values: Values, motor: Motor, show: QuantityFormatter): Answer {
   const runs = fanBehindResistor(motor, volt(values.number('supply')), ohm(values.number('resistor')));
   const belongs = `${amps(runs.current, show)}, ${v(runs.volts, show)} at the motor and ${percent(runs.speed, show)} of the air`;
   const read = values.optional('measured');
@@ -241,7 +244,7 @@ function slowStage(values: Values, motor: Motor, show: Shower): Answer {
   };
 }
 
-function missingVolts(values: Values, motor: Motor, show: Shower): Answer | Refusal {
+function missingVolts(values: Values, motor: Motor, show: QuantityFormatter): Answer | Refusal {
   const supply = values.number('supply');
   const at = values.number('motor');
   if (at > supply + 0.1)
@@ -282,7 +285,7 @@ function missingVolts(values: Values, motor: Motor, show: Shower): Answer | Refu
   };
 }
 
-function pulsed(values: Values, motor: Motor, show: Shower): Answer {
+function pulsed(values: Values, motor: Motor, show: QuantityFormatter): Answer {
   const duty = values.number('duty');
   const supply = volt(values.number('supply'));
   const runs = fanOnDuty(motor, supply, duty);
@@ -324,7 +327,7 @@ function pulsed(values: Values, motor: Motor, show: Shower): Answer {
 function judgeCurrent(
   read: number,
   belongs: number,
-  show: Shower,
+  show: QuantityFormatter,
   means: { none: string; little: string; much: string },
 ): Pick<Answer, 'sentence' | 'tone'> {
   const off = read / belongs - 1;

@@ -161,7 +161,7 @@ function shortBefore(values: Values): number | undefined {
   return before === 'mark' ? 0 : before === 'low' ? values.optional('short') : undefined;
 }
 
-interface Said {
+interface FillWords {
   missing: string;
   over: string;
   /** From here on it is not started. */
@@ -179,7 +179,7 @@ function sayingsOf({
   atLeast,
   toppedUp,
   wasLow,
-}: Said): Record<FillVerdict, Pick<Answer, 'sentence' | 'tone'>> {
+}: FillWords): Record<FillVerdict, Pick<Answer, 'sentence' | 'tone'>> {
   const more = atLeast ? ', more if it was low before' : '';
   return {
     'air inside': {

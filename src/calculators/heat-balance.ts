@@ -3,7 +3,7 @@ import { flowForHeat, heatGivenOff, USUAL_DIFFERENCE } from '../physics/heat-bal
 import { CORRELATION_HOT_END, freezingPoint } from '../physics/mixture-properties.ts';
 import { cubicMetrePerSecond, kelvin, watt } from '../physics/units.ts';
 import { CORRELATED_STRENGTH, GLYCOL, mixtureOf } from './coolant-inputs.ts';
-import type { Answer, Calculator, Refusal, Shower } from './declaration.ts';
+import type { Answer, Calculator, QuantityFormatter, Refusal } from './declaration.ts';
 
 type Place = keyof typeof USUAL_DIFFERENCE;
 
@@ -179,7 +179,7 @@ export const heatBalance: Calculator = {
   },
 };
 
-function usualText(place: Place, show: Shower): string {
+function usualText(place: Place, show: QuantityFormatter): string {
   const [low, high] = USUAL_DIFFERENCE[place];
   return `${show.difference(low).replace(/\u00a0.*/, '')} to ${show.difference(high)}`;
 }
@@ -195,7 +195,7 @@ function judge(
   place: Place,
   difference: number,
   worked: string,
-  show: Shower,
+  show: QuantityFormatter,
 ): Pick<Answer, 'sentence' | 'tone'> {
   const [low, high] = USUAL_DIFFERENCE[place];
   // Close to a limit a whole degree would hide on which side it lies.

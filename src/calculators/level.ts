@@ -11,7 +11,7 @@ import {
   mixtureOf,
   openingCaution,
 } from './coolant-inputs.ts';
-import type { Answer, Calculator, Refusal, Shower } from './declaration.ts';
+import type { Answer, Calculator, QuantityFormatter, Refusal } from './declaration.ts';
 
 /** Nearer than this a mark cannot be read, m. Common practice, no source. */
 const READS_TO = 0.003;
@@ -164,7 +164,12 @@ export const level: Calculator = {
 };
 
 /** Where the level belongs; in litres alone where the bottle is not known. @param height above the cold mark, m */
-function belongs(gained: number, height: number | undefined, coldAt: Kelvin, show: Shower): string {
+function belongs(
+  gained: number,
+  height: number | undefined,
+  coldAt: Kelvin,
+  show: QuantityFormatter,
+): string {
   const litres = show.quantity(Math.abs(gained), 'l', 2);
   if (height === undefined)
     return gained >= 0
@@ -186,7 +191,7 @@ function notStarted(capacity: number): number {
 /** A bottle measured to this share. Common practice, no source. */
 const MEASURED_TO = 0.1;
 
-interface Seen {
+interface LevelReading {
   /** Above the cold mark, m. */
   seen: number;
   /** m³. */
@@ -198,7 +203,10 @@ interface Seen {
 }
 
 /** Asks back where the litres seen are more than the system, or the room in the bottle, has. */
-function doubtOf({ seen, short, area, capacity, air }: Seen, show: Shower): Refusal | undefined {
+function doubtOf(
+  { seen, short, area, capacity, air }: LevelReading,
+  show: QuantityFormatter,
+): Refusal | undefined {
   if (short >= capacity)
     return {
       refused: {
@@ -223,7 +231,7 @@ function againstSeen(
   belongsAt: number,
   area: number,
   stopFrom: number,
-  show: Shower,
+  show: QuantityFormatter,
 ): Pick<Answer, 'sentence' | 'tone'> {
   const under = belongsAt - seen;
   const apart = show.quantity(Math.abs(under), 'mm', 0);

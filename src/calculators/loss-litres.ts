@@ -4,7 +4,7 @@ import { type AgainstTester, againstTester, lastsFor, usualTimeFor } from '../ph
 import { freezingPoint } from '../physics/mixture-properties.ts';
 import { cubicMetre, cubicMetrePerSecond, kelvin, metre, second, ZERO_CELSIUS } from '../physics/units.ts';
 import { mixtureOf } from './coolant-inputs.ts';
-import type { AnswerFigure, Refusal, Shower, Values } from './declaration.ts';
+import type { AnswerFigure, QuantityFormatter, Refusal, Values } from './declaration.ts';
 
 /** A level is read to this, twice, m. A jug with marks is good to the second, m³. Common practice, no source. */
 const EYE = 3e-3;
@@ -14,7 +14,7 @@ const COLD_IS_COLD = 5;
 export const DAY = 86_400;
 
 /** What is missing and how far that may be off, m³. */
-export function lossOf(values: Values, show: Shower): { lost: number; error: number } | Refusal {
+export function lossOf(values: Values, show: QuantityFormatter): { lost: number; error: number } | Refusal {
   if (values.choice('how') === 'topped') return { lost: values.number('topped'), error: JUG };
   const area = values.optional('area');
   if (area === undefined)
@@ -51,7 +51,7 @@ export function lastsOf(
   values: Values,
   lost: number,
   error: number,
-  show: Shower,
+  show: QuantityFormatter,
 ): { said: string; figures: AnswerFigure[] } | Refusal {
   const left = values.optional('left');
   const area = values.optional('area');

@@ -11,7 +11,7 @@ import {
 } from '../physics/loss-rate.ts';
 import { cubicMetre, cubicMetreDifference, metre, second } from '../physics/units.ts';
 import { BOTTLE_AREA, CAPACITY, CORRELATED_STRENGTH, GLYCOL } from './coolant-inputs.ts';
-import type { Answer, Calculator, QuantityInput, Refusal, Shower } from './declaration.ts';
+import type { Answer, Calculator, QuantityFormatter, QuantityInput, Refusal } from './declaration.ts';
 import { DAY, lastsOf, lossOf, testerOf } from './loss-litres.ts';
 
 const THOUSAND_KILOMETRES = 1e6;
@@ -266,16 +266,16 @@ const TESTER_SAYS: Readonly<Record<AgainstTester['accounts'], string>> = {
     'The leak on the tester would have lost far more: it opens cold or only at full pressure. Look along the joints again with the engine cold.',
 };
 
-function litres(si: number, show: Shower): string {
+function litres(si: number, show: QuantityFormatter): string {
   return show.quantity(si, 'l', 2);
 }
 
 /** Small amounts a day are read in millilitres. */
-function small(si: number, show: Shower): string {
+function small(si: number, show: QuantityFormatter): string {
   return Math.abs(si) < 0.1e-3 ? show.quantity(si, 'ml', Math.abs(si) < 10e-6 ? 1 : 0) : litres(si, show);
 }
 
-function saying(verdict: LossVerdict, lost: number, pace: string, show: Shower): string {
+function saying(verdict: LossVerdict, lost: number, pace: string, show: QuantityFormatter): string {
   const gone = litres(Math.abs(lost), show);
   const [time, distance] = [show.quantity(WATCHED.time, 'days', 0), show.quantity(WATCHED.distance, 'km', 0)];
   return {

@@ -4,7 +4,7 @@ import { type FreezingRange, freezingRange, freezingRangeByVolume } from '../phy
 import type { Glycol, Mixture } from '../physics/glycol.ts';
 import { gaugePascal, kelvin, massFraction, toCelsius, volumeFraction } from '../physics/units.ts';
 import { altitudeOf } from './coolant-inputs.ts';
-import type { Answer, Picture, Shower, Values } from './declaration.ts';
+import type { Answer, Picture, QuantityFormatter, Values } from './declaration.ts';
 
 /** Band of strengths a workshop fills, by volume. Common practice, no source. */
 const USUAL = { weak: 0.4, strong: 0.6, tooStrong: 0.7 } as const;
@@ -19,7 +19,7 @@ export function judge(
   range: FreezingRange,
   glycol: Glycol,
   freezes: string,
-  show: Shower,
+  show: QuantityFormatter,
   read?: { protects: number; strongest: number },
 ): Pick<Answer, 'sentence' | 'tone'> {
   const third = freezingRangeByVolume(glycol, volumeFraction(1 / 3));
@@ -78,7 +78,7 @@ export function freezingNote({ basis }: FreezingRange): string {
 }
 
 /** Boiling point under the cap, with what is left open of it. */
-export function boilingFigure(mixed: Mixture, values: Values, show: Shower): Answer['figures'] {
+export function boilingFigure(mixed: Mixture, values: Values, show: QuantityFormatter): Answer['figures'] {
   const boils = boilingPointUnderCap(mixed, gaugePascal(values.number('cap')), altitudeOf(values));
   const { realCoolant } = boilingUncertainty(mixed);
   return [

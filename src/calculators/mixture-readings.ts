@@ -14,7 +14,7 @@ import {
   strengthForIndex,
   strengthForIndexAt,
   strengthReadOnScaleOf,
-  type Zeroed,
+  type ZeroSetting,
 } from '../physics/refractive-index.ts';
 import { toMassFraction, toVolumeFraction } from '../physics/strength.ts';
 import {
@@ -27,7 +27,7 @@ import {
   volumeFraction,
 } from '../physics/units.ts';
 import { glycolOf } from './coolant-inputs.ts';
-import type { Answer, Refusal, Shower, Values } from './declaration.ts';
+import type { Answer, QuantityFormatter, Refusal, Values } from './declaration.ts';
 import { boilingFigure, freezeCurve, freezingLabel, freezingNote, judge, middleOf } from './mixture-judge.ts';
 
 /** Less is water: bits of the arithmetic, by mass. */
@@ -46,7 +46,7 @@ function sameStrength(strength: MassFraction) {
 }
 
 /** Strength from a freezing point as a refractometer shows it; refused where its scale ends. */
-export function fromFreezing(values: Values, show: Shower): Answer | Refusal {
+export function fromFreezing(values: Values, show: QuantityFormatter): Answer | Refusal {
   const glycol = glycolOf(values);
   const scale: Glycol = values.choice('scale') === 'propylene' ? 'propylene' : 'ethylene';
   const read = kelvin(values.number('freezes'));
@@ -142,14 +142,14 @@ function at20(values: Values, scale: Glycol, read: Kelvin): Kelvin {
 }
 
 /** How the refractometer was zeroed; undefined when it corrects for temperature itself. */
-function zeroedOf(values: Values): Zeroed | undefined {
+function zeroedOf(values: Values): ZeroSetting | undefined {
   const corrects = values.choice('corrects');
   if (corrects === 'itself') return undefined;
   return corrects === 'warm' ? 'with water at the sample’s temperature' : 'at 20 °C';
 }
 
 /** What a refractometer marked in degrees Brix shows, as a strength. */
-export function fromBrix(values: Values, show: Shower): Answer | Refusal {
+export function fromBrix(values: Values, show: QuantityFormatter): Answer | Refusal {
   const glycol = glycolOf(values);
   const index = indexOfBrix(values.number('brix'));
   const strongest = indexAt(glycol, CORRELATION_ENDS);
@@ -197,7 +197,7 @@ export function fromBrix(values: Values, show: Shower): Answer | Refusal {
 }
 
 /** What a hydrometer shows, as the strengths that may lie behind it. */
-export function fromDensity(values: Values, show: Shower): Answer {
+export function fromDensity(values: Values, show: QuantityFormatter): Answer {
   const glycol = glycolOf(values);
   const sample = kelvin(values.number('sample'));
   const found = strengthForDensity(glycol, values.number('density') * 1e3, sample);

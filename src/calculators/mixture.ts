@@ -4,7 +4,7 @@ import { CORRELATION_ENDS } from '../physics/glycol.ts';
 import { toMassFraction, toVolumeFraction } from '../physics/strength.ts';
 import { fromCelsius, massFraction, volumeFraction } from '../physics/units.ts';
 import { ALTITUDE, CAP, doubtfulCap, doubtfulStrength, GLYCOL, glycolOf } from './coolant-inputs.ts';
-import type { Answer, Calculator, Refusal, Shower, Values } from './declaration.ts';
+import type { Answer, Calculator, QuantityFormatter, Refusal, Values } from './declaration.ts';
 import {
   type Basis,
   boilingFigure,
@@ -180,7 +180,7 @@ export const mixture: Calculator = {
   },
 };
 
-function fromStrength(values: Values, show: Shower): Answer {
+function fromStrength(values: Values, show: QuantityFormatter): Answer {
   const glycol = glycolOf(values);
   const by: Basis = values.choice('by') === 'mass' ? 'mass' : 'volume';
   const typed = values.number('strength');
@@ -209,7 +209,7 @@ function fromStrength(values: Values, show: Shower): Answer {
   };
 }
 
-function whyStrongIsWorse(show: Shower): string {
+function whyStrongIsWorse(show: QuantityFormatter): string {
   const undiluted = show.quantity(fromCelsius(-13), '°C', 0);
   return `Glycol keeps water from making ice only while there is water to keep apart. Past about two thirds the glycol itself begins to freeze out, so undiluted it freezes at about ${undiluted}, warmer than a mixture of one third. Above 60 % by mass the published correlation ends and sources disagree: only a range is given.`;
 }

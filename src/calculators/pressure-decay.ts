@@ -15,7 +15,7 @@ import {
 import { CAP_EARLY, judgePressureRise, type PressureRise } from '../physics/pressure-rise.ts';
 import { cubicMetre, fromCelsius, gaugePascal, kelvin, second } from '../physics/units.ts';
 import { ALTITUDE, altitudeOf, CAPACITY, CORRELATED_STRENGTH, GLYCOL, mixtureOf } from './coolant-inputs.ts';
-import type { Answer, Calculator, QuantityInput, Refusal, Shower, Values } from './declaration.ts';
+import type { Answer, Calculator, QuantityFormatter, QuantityInput, Refusal, Values } from './declaration.ts';
 
 function reading(name: string, label: string, unit: string, value: string, hint = ''): QuantityInput {
   const pressure = unit === 'bar';
@@ -226,7 +226,7 @@ export const pressureDecay: Calculator = {
 };
 
 /** Closed cold and warmed: what a sound system comes to by heat alone, and what is above it. */
-function rise(values: Values, show: Shower): Answer | Refusal {
+function rise(values: Values, show: QuantityFormatter): Answer | Refusal {
   const outside = atmosphericPressure(altitudeOf(values));
   const cold = kelvin(values.number('start-temperature'));
   const now = kelvin(values.number('end-temperature'));
@@ -305,7 +305,7 @@ function refusalOf(
   system: PressurisedSystem,
   start: PressureReading,
   end: PressureReading,
-  show: Shower,
+  show: QuantityFormatter,
 ): Refusal | undefined {
   if (Math.abs(start.gauge) < TOO_LITTLE)
     return refuse(

@@ -3,7 +3,7 @@ import type { Habit } from '../model/habit.ts';
 import { decimalsIn, readersUnit } from '../model/readers-unit.ts';
 import { showNumber } from '../model/show-quantity.ts';
 import { type Dimension, findUnit, fromSI } from '../model/units.ts';
-import type { QuantityInput, Shower } from './declaration.ts';
+import type { QuantityFormatter, QuantityInput } from './declaration.ts';
 
 /** Units offered beside a field, by dimension; a length by whether it is a distance or a size. */
 const OFFERED: Partial<Record<Dimension | 'm' | 'km' | 'ml', readonly string[]>> = {
@@ -28,7 +28,7 @@ export function unitsOffered({ dimension, unit }: QuantityInput): readonly strin
 }
 
 /** Quantities in the units this reader wants to see. */
-export function showerFor(habit: Habit): Shower {
+export function showerFor(habit: Habit): QuantityFormatter {
   const range = (low: number, high: number, metric: string, decimals: number) => {
     const unit = readersUnit(metric, habit, Math.max(Math.abs(low), Math.abs(high)));
     const places = decimalsIn(unit, findUnit(metric) ?? unit, decimals, [low, high]);

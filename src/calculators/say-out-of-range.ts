@@ -1,6 +1,6 @@
 /** A figure outside its formula, said in the reader's units. */
 import type { OutOfRange } from '../physics/out-of-range.ts';
-import type { Shower } from './declaration.ts';
+import type { QuantityFormatter } from './declaration.ts';
 
 /** Unit the arithmetic names -> metric unit and decimals a person reads, and what the SI value is multiplied by first. */
 const READ: Readonly<Record<string, readonly [unit: string, decimals: number]>> = {
@@ -22,7 +22,10 @@ const READ: Readonly<Record<string, readonly [unit: string, decimals: number]>> 
 const NO_TEMPERATURE = /difference|distance|B value/;
 
 /** "Coolant temperature comes to 120 °C. The formula holds up to 100 °C; no figure is given beyond it." */
-export function sayOutOfRange({ quantity, value, limits, unit }: OutOfRange, show: Shower): string {
+export function sayOutOfRange(
+  { quantity, value, limits, unit }: OutOfRange,
+  show: QuantityFormatter,
+): string {
   const say = (si: number) => {
     if (unit === 'K' && NO_TEMPERATURE.test(quantity)) return show.difference(si, 1);
     if (unit === '1') return quantity.includes('glycol') ? show.quantity(si, '%', 0) : plain(si);

@@ -9,7 +9,7 @@ import {
   type SensorPoint,
 } from '../physics/thermistor.ts';
 import { fromCelsius, kelvin, ohm } from '../physics/units.ts';
-import type { Input, QuantityInput, Refusal, Shower, Values } from './declaration.ts';
+import type { Input, QuantityFormatter, QuantityInput, Refusal, Values } from './declaration.ts';
 
 /** A common fluid sensor of 2.5 kΩ at 20 °C: a component maker's sheet, from memory. °C and ohm. */
 const COMMON_CURVE: readonly (readonly [celsius: number, ohm: number])[] = [
@@ -172,7 +172,7 @@ export function pointsOf(values: Values): TypedPoint[] | undefined {
 }
 
 /** The curve that the fields describe: the common one, by a B value, or by points of a table; refused where they contradict each other. */
-export function curveOf(values: Values, show: Shower): SensorCurve | Refusal {
+export function curveOf(values: Values, show: QuantityFormatter): SensorCurve | Refusal {
   const known = values.choice('curve');
   if (known === 'common')
     return curveFromTable(
@@ -207,7 +207,7 @@ export function curveThrough(points: readonly SensorPoint[]): SensorCurve {
 }
 
 /** Two neighbours that are no table of a sensor whose resistance falls. */
-function refusalOf(points: readonly TypedPoint[], show: Shower): Refusal | undefined {
+function refusalOf(points: readonly TypedPoint[], show: QuantityFormatter): Refusal | undefined {
   for (const [at, after] of points.entries()) {
     const before = points[at - 1];
     if (!before) continue;

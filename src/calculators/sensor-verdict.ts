@@ -2,7 +2,7 @@
 import { HOSE_ABOVE, INFRARED_ERROR } from '../physics/hose-wall.ts';
 import { SENSOR_AGREES, type SensorCurve } from '../physics/thermistor.ts';
 import { fromCelsius, type Kelvin } from '../physics/units.ts';
-import type { Answer, Shower } from './declaration.ts';
+import type { Answer, QuantityFormatter } from './declaration.ts';
 
 /** So far apart they may still be two moments: the resistance is read with the plug off, K. Common practice, no source. */
 export const TWO_MOMENTS = 10;
@@ -35,7 +35,7 @@ const fine = (sentence: string): Verdict => ({ sentence, tone: 'fine' });
 const look = (sentence: string): Verdict => ({ sentence, tone: 'look' });
 
 /** What the readings come to, and what to do next. */
-export function judgeReadings(read: Reading, curve: SensorCurve, show: Shower): Verdict {
+export function judgeReadings(read: Reading, curve: SensorCurve, show: QuantityFormatter): Verdict {
   const { sensor: own, scan, infrared, matt } = read;
   const say = (each: Kelvin) => show.quantity(each, '°C', 0);
   const faulty = wireFault(read, say) ?? bareMetal(read, show);
@@ -90,7 +90,7 @@ function wireFault(read: Reading, say: Say): Verdict | undefined {
 /** Infrared held on bare metal, beside a reading that it would be held against. */
 function bareMetal(
   { sensor: own, scan, infrared, matt, onMetal }: Reading,
-  show: Shower,
+  show: QuantityFormatter,
 ): Verdict | undefined {
   const others = own ?? scan;
   if (infrared === undefined || matt || others === undefined) return undefined;
@@ -172,7 +172,7 @@ function farBelow(who: string, inside: Kelvin, surface: Kelvin, say: Say): strin
 }
 
 /** What one resistance means, and how far the table lets that be told. */
-function resistanceAlone(own: Kelvin, rounding: number, show: Shower): Verdict {
+function resistanceAlone(own: Kelvin, rounding: number, show: QuantityFormatter): Verdict {
   const doubt = rounding >= 2 ? `, ${show.difference(rounding)} either way as the table is rounded` : '';
   return fine(
     `This resistance means ${show.quantity(own, '°C', 0)}${doubt}. Hold it against the scan tool and a matt patch before believing either.`,
@@ -180,7 +180,7 @@ function resistanceAlone(own: Kelvin, rounding: number, show: Shower): Verdict {
 }
 
 /** What to measure where only a temperature is known. */
-function resistanceFor(at: Kelvin | undefined, curve: SensorCurve, show: Shower): Verdict {
+function resistanceFor(at: Kelvin | undefined, curve: SensorCurve, show: QuantityFormatter): Verdict {
   if (at === undefined || at < curve.from || at > curve.to)
     return look(
       `The curve does not reach so far: it answers from ${show.range(curve.from, curve.to, '°C', 0)}. Read again, or take points of a table nearer to it.`,
@@ -191,6 +191,6 @@ function resistanceFor(at: Kelvin | undefined, curve: SensorCurve, show: Shower)
 }
 
 /** A resistance in the unit a meter shows it in. @param resistance ohm */
-export function ohms(resistance: number, show: Shower): string {
+export function ohms(resistance: number, show: QuantityFormatter): string {
   return resistance < 1000 ? show.quantity(resistance, 'Ω', 0) : show.quantity(resistance, 'kΩ', 2);
 }

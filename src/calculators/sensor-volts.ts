@@ -12,7 +12,15 @@ import {
 } from '../physics/sensor-circuit.ts';
 import { SENSOR_AGREES, type SensorCurve } from '../physics/thermistor.ts';
 import { fromCelsius, type Kelvin, kelvin, type Ohm, ohm, toCelsius, volt } from '../physics/units.ts';
-import type { Answer, Calculator, Picture, QuantityInput, Refusal, Shower, Values } from './declaration.ts';
+import type {
+  Answer,
+  Calculator,
+  Picture,
+  QuantityFormatter,
+  QuantityInput,
+  Refusal,
+  Values,
+} from './declaration.ts';
 import { CURVE_INPUTS, curveOf } from './sensor-curve.ts';
 import { ohms } from './sensor-verdict.ts';
 
@@ -159,14 +167,14 @@ function refuse(name: string, message: string): Refusal {
   return { refused: { name, message } };
 }
 
-function v(si: number, show: Shower): string {
+function v(si: number, show: QuantityFormatter): string {
   return show.quantity(si, 'V', 2);
 }
 
 type Verdict = Pick<Answer, 'sentence' | 'tone'>;
 const look = (sentence: string): Verdict => ({ sentence, tone: 'look' });
 
-function unusualSupply(supply: number, show: Shower): Verdict | undefined {
+function unusualSupply(supply: number, show: QuantityFormatter): Verdict | undefined {
   if (supply > FIVE_VOLTS.most)
     return look(
       `${v(supply, show)} with the plug off is more than a controller feeds a sensor: battery gets into the wire, or this is a gauge’s own sender. Find which before the sensor is judged.`,
@@ -178,7 +186,7 @@ function unusualSupply(supply: number, show: Shower): Verdict | undefined {
   return undefined;
 }
 
-function endOfScale(volts: number, supply: number, show: Shower): Verdict | undefined {
+function endOfScale(volts: number, supply: number, show: QuantityFormatter): Verdict | undefined {
   if (volts > OPEN_ABOVE * supply)
     return look(
       `Next to all of the supply stands at the plug, ${v(volts, show)}: the circuit is open behind it. Sensor, its pins, or the earth of the sensor; a bridge over the plug tells on which side.`,
@@ -190,7 +198,7 @@ function endOfScale(volts: number, supply: number, show: Shower): Verdict | unde
   return undefined;
 }
 
-function pullUp(values: Values, show: Shower): Answer | Refusal {
+function pullUp(values: Values, show: QuantityFormatter): Answer | Refusal {
   const [supply, known, volts] = ['supply', 'known', 'volts'].map((name) => values.number(name));
   if (supply === undefined || known === undefined || volts === undefined)
     throw new Error('All three are declared');
@@ -255,7 +263,7 @@ function readWith(curve: SensorCurve, circuit: PullUp, volts: number): Kelvin | 
   }
 }
 
-function meaning(values: Values, show: Shower): Answer | Refusal {
+function meaning(values: Values, show: QuantityFormatter): Answer | Refusal {
   const curve = curveOf(values, show);
   if ('refused' in curve) return curve;
   const circuit = { supply: volt(values.number('supply')), resistance: ohm(values.number('pull')) };
@@ -293,7 +301,7 @@ function meaning(values: Values, show: Shower): Answer | Refusal {
   };
 }
 
-function judge(read: Meaning, values: Values, curve: SensorCurve, show: Shower): Verdict {
+function judge(read: Meaning, values: Values, curve: SensorCurve, show: QuantityFormatter): Verdict {
   const { temperature, error, resistance } = read;
   const say = (at: number) => show.quantity(at, '°C', 0);
   const agrees = SENSOR_AGREES + error;
@@ -335,7 +343,13 @@ function judge(read: Meaning, values: Values, curve: SensorCurve, show: Shower):
   return { sentence: `The volts mean ${own} and agree with ${list}.${range} Look elsewhere.`, tone: 'fine' };
 }
 
-function pictureOf(curve: SensorCurve, circuit: PullUp, read: Meaning, volts: number, show: Shower): Picture {
+function pictureOf(
+  curve: SensorCurve,
+  circuit: PullUp,
+  read: Meaning,
+  volts: number,
+  show: QuantityFormatter,
+): Picture {
   const low = Math.max(-20, Math.ceil(toCelsius(curve.from)));
   const high = Math.min(130, Math.floor(toCelsius(curve.to)));
   const points = Array.from({ length: 31 }, (_, i) => low + ((high - low) * i) / 30).map(

@@ -13,7 +13,15 @@ import { BARE_ALUMINIUM, infraredReading } from '../physics/infrared.ts';
 import { OutOfRange } from '../physics/out-of-range.ts';
 import { SENSOR_AGREES, type SensorCurve, type SensorPoint } from '../physics/thermistor.ts';
 import { fromCelsius, type Kelvin, kelvin, ohm, toCelsius } from '../physics/units.ts';
-import type { Answer, AnswerFigure, Calculator, Picture, Refusal, Shower, Values } from './declaration.ts';
+import type {
+  Answer,
+  AnswerFigure,
+  Calculator,
+  Picture,
+  QuantityFormatter,
+  Refusal,
+  Values,
+} from './declaration.ts';
 import { CURVE_INPUTS, curveOf, curveThrough, pointsOf } from './sensor-curve.ts';
 import { judgeReadings, ohms, type Reading } from './sensor-verdict.ts';
 
@@ -124,7 +132,7 @@ export const sensor: Calculator = {
   },
 };
 
-function temperatures(values: Values, curve: SensorCurve, show: Shower): Reading | Refusal {
+function temperatures(values: Values, curve: SensorCurve, show: QuantityFormatter): Reading | Refusal {
   const resistance = values.optional('resistance');
   const scan = values.optional('scan');
   const infrared = values.optional('infrared');
@@ -212,7 +220,7 @@ function metalSpan(truth: Kelvin): readonly [Kelvin, Kelvin] {
   return [low ?? truth, high ?? truth];
 }
 
-function figuresOf(read: Reading, curve: SensorCurve, show: Shower): AnswerFigure[] {
+function figuresOf(read: Reading, curve: SensorCurve, show: QuantityFormatter): AnswerFigure[] {
   const { sensor: own, scan } = read;
   const expected = (name: string, at: Kelvin | undefined): AnswerFigure[] =>
     at === undefined || at < curve.from || at > curve.to
@@ -236,7 +244,7 @@ function figuresOf(read: Reading, curve: SensorCurve, show: Shower): AnswerFigur
 }
 
 /** What the outside may show when the inside is right. */
-function surfaceFigure(inside: Kelvin | undefined, read: Reading, show: Shower): AnswerFigure[] {
+function surfaceFigure(inside: Kelvin | undefined, read: Reading, show: QuantityFormatter): AnswerFigure[] {
   if (inside === undefined || read.infrared === undefined || !read.matt) return [];
   const coldest = kelvin(inside - read.wallDrop(inside) - INFRARED_ERROR);
   return [
@@ -248,7 +256,7 @@ function surfaceFigure(inside: Kelvin | undefined, read: Reading, show: Shower):
   ];
 }
 
-function notesOf(values: Values, show: Shower): string[] {
+function notesOf(values: Values, show: QuantityFormatter): string[] {
   return [
     ...(values.choice('curve') === 'common'
       ? [
@@ -260,7 +268,7 @@ function notesOf(values: Values, show: Shower): string[] {
   ];
 }
 
-function pictureOf(values: Values, curve: SensorCurve, read: Reading, show: Shower): Picture {
+function pictureOf(values: Values, curve: SensorCurve, read: Reading, show: QuantityFormatter): Picture {
   const low = Math.max(-20, Math.ceil(toCelsius(curve.from)));
   const high = Math.min(130, Math.floor(toCelsius(curve.to)));
   const steps = Array.from({ length: 31 }, (_, i) => low + ((high - low) * i) / 30);

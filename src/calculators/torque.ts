@@ -18,8 +18,8 @@ import type {
   AnswerFigure,
   Calculator,
   FieldSet,
+  QuantityFormatter,
   Refusal,
-  Shower,
   Values,
   VehicleFacts,
 } from './declaration.ts';
@@ -271,12 +271,12 @@ function settingOf(values: Values): number | undefined | 'under the hand' {
   return wrenchSetting(newtonMetre(values.number('torque')), metre(wrench), metre(extension), angle);
 }
 
-function setSentence(setting: number | undefined, show: Shower): string {
+function setSentence(setting: number | undefined, show: QuantityFormatter): string {
   return setting === undefined ? '' : `Set the wrench to ${show.quantity(setting, 'N·m', 1)}. `;
 }
 
 /** For a wrench marked otherwise; who reads US units has none in newton metres. */
-function inUnits(given: number, show: Shower): AnswerFigure[] {
+function inUnits(given: number, show: QuantityFormatter): AnswerFigure[] {
   const round = (value: number) => String(Number(value.toPrecision(3)));
   const isMetric = show.quantity(given, 'N·m', 1).endsWith('N·m');
   return [
@@ -298,7 +298,7 @@ function engagementNote(
   thread: string,
   into: HoleMaterial,
   engagement: number | undefined,
-  show: Shower,
+  show: QuantityFormatter,
 ): string[] {
   const diameter = parseThread(thread)?.diameter;
   const wants = ENGAGEMENT[into] * (diameter ?? 0);
@@ -312,7 +312,7 @@ function boltFigures(
   figures: TorqueFigures,
   propertyClass: string,
   isRefused: boolean,
-  show: Shower,
+  show: QuantityFormatter,
 ): AnswerFigure[] {
   const kilonewton = (force: number) => `${(force / 1000).toFixed(1)}`;
   const { clampLoad, proofLoad, strippingLoad } = figures;
@@ -348,7 +348,7 @@ function say(
   found: Exclude<TorquePlausibility, { verdict: 'unknown thread' }>,
   given: number,
   { propertyClass, into }: { propertyClass: string; into: HoleMaterial },
-  show: Shower,
+  show: QuantityFormatter,
 ): Pick<Answer, 'sentence' | 'tone'> {
   const asked = show.quantity(given, 'N·m', given < 20 && given % 1 !== 0 ? 1 : 0);
   const { thread, usual } = found.figures;

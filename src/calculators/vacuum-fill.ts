@@ -6,7 +6,7 @@ import { toMassFraction } from '../physics/strength.ts';
 import { cubicMetre, gaugePascal, kelvin, metre, volumeFraction } from '../physics/units.ts';
 import { type VacuumDraw, vacuumDraw } from '../physics/vacuum-fill.ts';
 import { ALTITUDE, altitudeOf } from './coolant-inputs.ts';
-import type { Answer, Calculator, QuantityInput, Refusal, Shower, Values } from './declaration.ts';
+import type { Answer, Calculator, QuantityFormatter, QuantityInput, Refusal, Values } from './declaration.ts';
 
 /** Its vapour and weight decide little: half and half stands for any coolant. */
 const COOLANT = { glycol: 'ethylene', fraction: toMassFraction('ethylene', volumeFraction(0.5)) } as const;
@@ -171,7 +171,7 @@ export const vacuumFill: Calculator = {
   },
 };
 
-interface Drawn {
+interface MeasuredDraw {
   draw: VacuumDraw;
   /** Below the air outside, Pa. */
   depth: number;
@@ -182,7 +182,11 @@ interface Drawn {
   gaugeLitres: number;
 }
 
-function judge(values: Values, drawn: Drawn, show: Shower): Pick<Answer, 'sentence' | 'tone'> | Refusal {
+function judge(
+  values: Values,
+  drawn: MeasuredDraw,
+  show: QuantityFormatter,
+): Pick<Answer, 'sentence' | 'tone'> | Refusal {
   const { draw, depth, outside, excess, gaugeLitres } = drawn;
   const after = values.optional('after');
   const fall = after === undefined ? 0 : depth - Math.abs(after);
@@ -240,11 +244,11 @@ function judge(values: Values, drawn: Drawn, show: Shower): Pick<Answer, 'senten
   };
 }
 
-function litres(si: number, show: Shower): string {
+function litres(si: number, show: QuantityFormatter): string {
   return show.quantity(si, 'l', 1);
 }
 
-function bar(si: number, show: Shower): string {
+function bar(si: number, show: QuantityFormatter): string {
   return show.quantity(si, 'bar', 2);
 }
 

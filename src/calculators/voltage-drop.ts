@@ -12,7 +12,7 @@ import {
   squareMetre,
   volt,
 } from '../physics/units.ts';
-import type { Answer, Calculator, Input, Refusal, Shower, Values } from './declaration.ts';
+import type { Answer, Calculator, Input, QuantityFormatter, Refusal, Values } from './declaration.ts';
 
 const PLACES: Readonly<Record<DropPlace, string>> = {
   connection: 'one connection, terminal or fuse holder',
@@ -236,7 +236,7 @@ const LOAD_NOTE =
 const BATTERY_NOTE =
   'Live cables without a fuse can weld a tool and burn a hand: rings off, probes with short tips, battery disconnected as the maker says before any joint is opened. Keep clear of a fan that starts by itself.';
 
-function drop(values: Values, show: Shower): Answer {
+function drop(values: Values, show: QuantityFormatter): Answer {
   const place =
     Object.keys(PLACES).find((each): each is DropPlace => each === values.choice('place')) ?? 'connection';
   const lost = volt(values.number('drop'));
@@ -298,7 +298,7 @@ function inOneSpot(place: DropPlace, heat: number, surplus: number): boolean {
   return surplus >= MELTS || (place === 'switch or run of cable' && heat >= 2 * MELTS);
 }
 
-function fuse(values: Values, show: Shower): Answer | Refusal {
+function fuse(values: Values, show: QuantityFormatter): Answer | Refusal {
   const rating = values.number('fuse');
   const { resistance, doubt } = resistanceOf(values, rating);
   const current = currentFromFuseDrop(volt(values.number('fuse-drop')), resistance);
@@ -353,7 +353,7 @@ function sayFuse(
   { current, least, most, amps }: { current: number; least: number; most: number; amps: string },
   rating: number,
   draws: number | undefined,
-  show: Shower,
+  show: QuantityFormatter,
 ): Pick<Answer, 'sentence' | 'tone'> {
   const flows = `About ${amps} flows`;
   const stamped = show.quantity(rating, 'A', rating % 1 === 0 ? 0 : 1);
@@ -395,7 +395,7 @@ function sayFuse(
 function heatOf(
   current: Ampere,
   area: SquareMetre,
-  show: Shower,
+  show: QuantityFormatter,
 ): Pick<Answer, 'sentence' | 'tone'> | undefined {
   const bears = cableBears(area);
   if (current <= bears) return undefined;
@@ -418,7 +418,7 @@ function heatOf(
       };
 }
 
-function cable(values: Values, show: Shower): Answer {
+function cable(values: Values, show: QuantityFormatter): Answer {
   const current = ampere(values.number('current'));
   const area = squareMetre(values.number('area'));
   const resistance = cableResistance(

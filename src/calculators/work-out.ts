@@ -12,7 +12,7 @@ import { sayOutOfRange } from './say-out-of-range.ts';
 import { withGaugeAsArea } from './wire-gauge.ts';
 
 /** What stands in the fields, by input name, as typed. */
-export type Typed = Readonly<Record<string, string | undefined>>;
+export type TypedValues = Readonly<Record<string, string | undefined>>;
 
 /** A message at a field; at none when it is the whole that does not fit. */
 export interface FieldFault {
@@ -20,10 +20,10 @@ export interface FieldFault {
   message: string;
 }
 
-export type Outcome = { ok: true; answer: Answer } | { ok: false; faults: FieldFault[] };
+export type CalculatorResult = { ok: true; answer: Answer } | { ok: false; faults: FieldFault[] };
 
 /** Whether an input is asked, given the choices made. */
-export function isAsked(input: Input, calculator: Calculator, typed: Typed): boolean {
+export function isAsked(input: Input, calculator: Calculator, typed: TypedValues): boolean {
   return Object.entries(input.when ?? {}).every(([name, values]) => {
     const other = calculator.inputs.find((each) => each.name === name);
     return other !== undefined && values.includes(typed[name] ?? other.default);
@@ -31,7 +31,7 @@ export function isAsked(input: Input, calculator: Calculator, typed: Typed): boo
 }
 
 /** Whose figures stand in the fields, by input name. */
-export interface Given {
+export interface FilledIn {
   person: ReadonlySet<string>;
   vehicle: ReadonlySet<string>;
 }
@@ -40,7 +40,11 @@ export interface Given {
  * Whether an answer rests on example figures: nobody has typed one, and the vehicle gives not all that is read on a car.
  * @param typed fields as they stand, for what is asked
  */
-export function isExample(calculator: Calculator, typed: Typed, { person, vehicle }: Given): boolean {
+export function isExample(
+  calculator: Calculator,
+  typed: TypedValues,
+  { person, vehicle }: FilledIn,
+): boolean {
   if (hasTyped(calculator, typed, person)) return false;
   const asked = askedQuantities(calculator, typed);
   const readings = asked.filter(({ reading }) => reading);
@@ -54,7 +58,7 @@ export function isExample(calculator: Calculator, typed: Typed, { person, vehicl
  * this car, an example beside it would be taken for another.
  * @param typed fields as they stand, for what is asked
  */
-export function withoutExamples(calculator: Calculator, typed: Typed, given: Given): Typed {
+export function withoutExamples(calculator: Calculator, typed: TypedValues, given: FilledIn): TypedValues {
   if (!hasTyped(calculator, typed, given.person)) return typed;
   const notTaken = askedQuantities(calculator, typed).filter(
     ({ name, reading }) => reading && !given.person.has(name) && !given.vehicle.has(name),
@@ -63,11 +67,11 @@ export function withoutExamples(calculator: Calculator, typed: Typed, given: Giv
 }
 
 /** Whether a person has typed a figure that is asked for. @param typed fields as they stand, for what is asked */
-export function hasTyped(calculator: Calculator, typed: Typed, person: ReadonlySet<string>): boolean {
+export function hasTyped(calculator: Calculator, typed: TypedValues, person: ReadonlySet<string>): boolean {
   return askedQuantities(calculator, typed).some(({ name }) => person.has(name));
 }
 
-function askedQuantities(calculator: Calculator, typed: Typed): QuantityInput[] {
+function askedQuantities(calculator: Calculator, typed: TypedValues): QuantityInput[] {
   return calculator.inputs.filter(
     (input): input is QuantityInput => input.kind === 'quantity' && isAsked(input, calculator, typed),
   );
@@ -83,7 +87,7 @@ interface ReadNumber {
  * Work out a calculator. Never throws on what a person can type; a number is never changed silently.
  * @param typed fields as typed; a missing one stands at its default
  */
-export function workOut(calculator: Calculator, typed: Typed, habit: Habit = METRIC): Outcome {
+export function workOut(calculator: Calculator, typed: TypedValues, habit: Habit = METRIC): CalculatorResult {
   const numbers = new Map<string, ReadNumber>();
   const texts = new Map<string, string>();
   const faults: FieldFault[] = [];

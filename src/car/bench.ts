@@ -6,7 +6,7 @@ import { type Random, randomOf } from './random.ts';
 import { runCar } from './run.ts';
 
 /** Figures of the sound car as a data sheet has them. K, Pa gauge, m3, s. */
-export interface Sheet {
+export interface DataSheet {
   readonly opens: number;
   readonly fullyOpen: number;
   readonly cruise: readonly [number, number];
@@ -36,15 +36,15 @@ const CRUISE = [-3, 7] as const;
 
 const whole = (kelvin: number) => Math.round(kelvin - CELSIUS) + CELSIUS;
 
-const sheets = new WeakMap<Car['values'], Sheet>();
+const sheets = new WeakMap<Car['values'], DataSheet>();
 
 /** The data sheet of a car as it left the maker: whole degrees, and a warm-up somebody timed on a sound one. */
-export function sheetOf(car: Car): Sheet {
+export function sheetOf(car: Car): DataSheet {
   const known = sheets.get(car.values);
   if (known) return known;
   const { values } = car;
   const { on, off } = fanFigures(car);
-  const sheet: Sheet = {
+  const sheet: DataSheet = {
     opens: values.stamp,
     fullyOpen: values.stamp + FULLY_OPEN,
     cruise: [values.stamp + CRUISE[0], values.stamp + CRUISE[1]],
@@ -79,7 +79,7 @@ export interface Bench {
   readonly car: Car;
   /** The same car with nothing wrong. */
   readonly sound: Car;
-  readonly sheet: Sheet;
+  readonly sheet: DataSheet;
   /** K. */
   readonly outside: number;
   readonly seed: number;
@@ -99,7 +99,7 @@ export function benchOf(car: Car, seed: number, test: string, outside: number): 
 }
 
 /** What a tool shows, in the unit printed on it, and which outcome of the record that is. */
-export interface Shown<Outcome extends string> {
+export interface ToolReading<Outcome extends string> {
   readonly outcome: Outcome;
   readonly shows: Readonly<Record<string, number | string>>;
 }

@@ -15,7 +15,7 @@ export interface CarLayout {
 }
 
 /** Where gas can sit. */
-export type Place = 'head' | 'heater' | 'radiator';
+export type GasPlace = 'head' | 'heater' | 'radiator';
 
 /** State of the parts. A sound car has `SOUND`; a fault changes some of it. */
 export interface Condition {
@@ -67,7 +67,7 @@ export interface Condition {
   readonly missing: number;
   /** Gas at the start and where, m3 at outside pressure; whether it finds its way out. */
   readonly pocket: number;
-  readonly pocketIn: Place;
+  readonly pocketIn: GasPlace;
   readonly vent: number;
   /** Opening pressure of the cap beside its stamp; vacuum it needs to let air in, Pa. */
   readonly cap: number;
@@ -186,7 +186,7 @@ export function usualCar(layout: Partial<CarLayout> = {}, displacement = 1.6e-3)
 }
 
 /** What is known of a car before it is drawn. */
-export interface Known {
+export interface KnownFigures {
   readonly layout?: Partial<CarLayout>;
   /** m3. */
   readonly displacement?: number;
@@ -199,7 +199,7 @@ export interface Known {
  *
  * @param known what is not left to chance
  */
-export function drawCar(seed: number, known: Known = {}): Car {
+export function drawCar(seed: number, known: KnownFigures = {}): Car {
   const random = randomOf(seed, 'car');
   const layout = { ...drawLayout(random), ...known.layout };
   const drawn = random.around(1, 1.6, 2.6) * 1e-3;

@@ -1,5 +1,5 @@
 /** Tests of pressure, gas, level and flow. */
-import { type Bench, NOISE, type Shown, shown } from './bench.ts';
+import { type Bench, NOISE, shown, type ToolReading } from './bench.ts';
 import { coolantOf } from './coolant-state.ts';
 import { driveOf } from './drive.ts';
 import { runCar } from './run.ts';
@@ -13,7 +13,7 @@ export function pressureTestCold({
   car,
   random,
   outside,
-}: Bench): Shown<'holds' | 'drip-outside' | 'falls-unseen'> {
+}: Bench): ToolReading<'holds' | 'drip-outside' | 'falls-unseen'> {
   const { values, condition } = car;
   const coolant = coolantOf(condition.mixture ?? values.mixture);
   const vapour = coolant.vapourPressure(outside);
@@ -39,7 +39,7 @@ export function capTest({
   car,
   sheet,
   random,
-}: Bench): Shown<'holds' | 'leaks-early' | 'vacuum-stuck' | 'wrong-stamp'> {
+}: Bench): ToolReading<'holds' | 'leaks-early' | 'vacuum-stuck' | 'wrong-stamp'> {
   const { condition, values } = car;
   const opens = (values.cap * condition.cap * condition.capStamp) / 1e5 + NOISE.pressure * random.normal();
   const off = opens - sheet.capOpens / 1e5;
@@ -52,7 +52,7 @@ export function capTest({
 const SEEN = 0.05e-6;
 
 /** Funnel on the neck for ten minutes from cold. A bubble a few seconds apart is seen: 0.02 ml/s. */
-export function bubbleWatch(bench: Bench): Shown<'still' | 'stops' | 'never-stops'> {
+export function bubbleWatch(bench: Bench): ToolReading<'still' | 'stops' | 'never-stops'> {
   const { car, outside, seed } = bench;
   const { samples } = runCar(car, driveOf(outside, [{ seconds: 600, rpm: 1200, hot: 1 }]), seed);
   const [first, late, last] = [samples[5], samples[480], samples.at(-1)];
@@ -66,7 +66,7 @@ export function bubbleWatch(bench: Bench): Shown<'still' | 'stops' | 'never-stop
 }
 
 /** Bottle against its cold mark. */
-export function levelCold({ car, random }: Bench): Shown<'at-mark' | 'a-little-low' | 'far-down'> {
+export function levelCold({ car, random }: Bench): ToolReading<'at-mark' | 'a-little-low' | 'far-down'> {
   const litres = Math.max(0, car.condition.missing * 1e3 + 0.04 * random.normal());
   const shows = { 'l to the mark': shown(litres, 0.1) };
   if (litres > 0.5) return { outcome: 'far-down', shows };
@@ -74,7 +74,7 @@ export function levelCold({ car, random }: Bench): Shown<'at-mark' | 'a-little-l
 }
 
 /** Small return in the tank, idle and 2,500 rpm. */
-export function returnFlow(bench: Bench): Shown<'streams' | 'dribbles' | 'nothing'> {
+export function returnFlow(bench: Bench): ToolReading<'streams' | 'dribbles' | 'nothing'> {
   const { car, sound, outside, seed } = bench;
   const stream = (which: typeof car) =>
     runCar(which, driveOf(outside, [{ seconds: 60 }, { seconds: 30, rpm: 2500 }], 333.15), seed).samples.at(
@@ -89,7 +89,7 @@ export function returnFlow(bench: Bench): Shown<'streams' | 'dribbles' | 'nothin
 const TURNS = 15e-6;
 
 /** Tester on the neck, two minutes at idle and two at 2,500 rpm. Fluid turns on so many ml of exhaust; from memory. */
-export function combustionGas(bench: Bench): Shown<'unchanged' | 'changes-quickly' | 'changes-slowly'> {
+export function combustionGas(bench: Bench): ToolReading<'unchanged' | 'changes-quickly' | 'changes-slowly'> {
   const { car, outside, seed, random } = bench;
   const { samples } = runCar(
     car,
@@ -105,7 +105,10 @@ export function combustionGas(bench: Bench): Shown<'unchanged' | 'changes-quickl
 }
 
 /** Litres out of a drain against litres in: air that stays inside is missing from the second. */
-export function fillAccount({ car, random }: Bench): Shown<'balanced' | 'a-little-short' | 'far-short'> {
+export function fillAccount({
+  car,
+  random,
+}: Bench): ToolReading<'balanced' | 'a-little-short' | 'far-short'> {
   const short = car.condition.pocket * 1e3 + NOISE.litres * random.normal();
   const shows = { 'l short': shown(short, 0.1) };
   if (short > 1) return { outcome: 'far-short', shows };
@@ -115,7 +118,7 @@ export function fillAccount({ car, random }: Bench): Shown<'balanced' | 'a-littl
 /** Hoses by hand, cold and just started. */
 export function hoseSqueeze(
   bench: Bench,
-): Shown<'springs-back' | 'air-comes' | 'soft-or-flat' | 'hard-cold'> {
+): ToolReading<'springs-back' | 'air-comes' | 'soft-or-flat' | 'hard-cold'> {
   const { car, outside, seed } = bench;
   const { hoseClosesAt, tubes, vacuum, pocket } = car.condition;
   const { samples } = runCar(car, driveOf(outside, [{ seconds: 60 }]), seed);

@@ -1,5 +1,5 @@
 /** Tests with volts and ohms, and looks at the part itself. */
-import { type Bench, celsius, NOISE, type Shown, shown } from './bench.ts';
+import { type Bench, celsius, NOISE, shown, type ToolReading } from './bench.ts';
 import { driveOf } from './drive.ts';
 import { CHARGING, feedOf, stageAsked } from './fan.ts';
 import { ohmsAtPins, scanOf, sensorOhms, temperatureOf } from './signals.ts';
@@ -8,7 +8,7 @@ import { stateAt } from './state.ts';
 /** Plug off, against the true temperature. */
 export function sensorResistance(
   bench: Bench,
-): Shown<'on-curve' | 'too-high' | 'too-low' | 'open-or-shorted'> {
+): ToolReading<'on-curve' | 'too-high' | 'too-low' | 'open-or-shorted'> {
   const { car, outside, random } = bench;
   const { sensor } = car.condition;
   const warm = 273.15 + 80;
@@ -31,21 +31,21 @@ export function sensorResistance(
 /** Plug off and bridged: what the controller shows. An open or a short of the model lies in the sensor itself. */
 export function sensorUnplug({
   car,
-}: Bench): Shown<'follows' | 'stuck-cold' | 'stuck-hot' | 'gauge-does-not-follow'> {
+}: Bench): ToolReading<'follows' | 'stuck-cold' | 'stuck-hot' | 'gauge-does-not-follow'> {
   return car.condition.gauge === 'wrong'
     ? { outcome: 'gauge-does-not-follow', shows: { scan: 'swings', needle: 'stands' } }
     : { outcome: 'follows', shows: { scan: 'swings', needle: 'swings' } };
 }
 
 /** A fused lead straight to the motor. */
-export function fanDirect({ car }: Bench): Shown<'strong' | 'weak' | 'dead'> {
+export function fanDirect({ car }: Bench): ToolReading<'strong' | 'weak' | 'dead'> {
   return car.condition.fanMotor === 'dead'
     ? { outcome: 'dead', shows: { fan: 'stands' } }
     : { outcome: 'strong', shows: { fan: 'full speed' } };
 }
 
 /** The fan with a good relay, and with none. */
-export function relaySwap({ car }: Bench): Shown<'cured' | 'unchanged' | 'runs-without-relay'> {
+export function relaySwap({ car }: Bench): ToolReading<'cured' | 'unchanged' | 'runs-without-relay'> {
   return car.condition.fanRelay === 'works'
     ? { outcome: 'unchanged', shows: { fan: 'as before' } }
     : { outcome: 'cured', shows: { fan: 'as it should' } };
@@ -56,7 +56,7 @@ export function fanCurrent({
   car,
   sheet,
   random,
-}: Bench): Shown<'as-expected' | 'too-high' | 'too-low' | 'starved' | 'none'> {
+}: Bench): ToolReading<'as-expected' | 'too-high' | 'too-low' | 'starved' | 'none'> {
   const stage = car.layout.fan === 'electric, two stages' ? 2 : 1;
   const { current, volts } = feedOf(car, car.condition.fanCommand === 'open' ? 0 : stage, CHARGING);
   const reads = current * (1 + NOISE.clamp * random.normal());
@@ -68,7 +68,7 @@ export function fanCurrent({
 }
 
 /** Lamp at the relay's coil: engine cold, then asked. */
-export function relayControl({ car }: Bench): Shown<'as-ordered' | 'missing' | 'always-there'> {
+export function relayControl({ car }: Bench): ToolReading<'as-ordered' | 'missing' | 'always-there'> {
   const cold = stateAt(293.15, 101325);
   const [moment] = driveOf(293.15, [{ seconds: 1 }]).moments;
   if (!moment) throw new Error('a drive of no length');
@@ -89,7 +89,7 @@ export function relayControl({ car }: Bench): Shown<'as-ordered' | 'missing' | '
 /** Out of its housing, at room temperature. Held open by less than a twentieth nobody sees. */
 export function thermostatInspection({
   car,
-}: Bench): Shown<'sound' | 'gapes-cold' | 'wrong-stamp' | 'missing' | 'badly-seated'> {
+}: Bench): ToolReading<'sound' | 'gapes-cold' | 'wrong-stamp' | 'missing' | 'badly-seated'> {
   const { liftFloor, seatPassage, turnedRound, wrongStamp } = car.condition;
   const stamp = Math.round(celsius(car.values.stamp + wrongStamp));
   const shows = { 'stamp °C': stamp };
@@ -105,7 +105,7 @@ const POT = 273.15 + 99.5;
 export function thermostatBench({
   car,
   random,
-}: Bench): Shown<'opens-at-stamp' | 'opens-early' | 'open-when-cold' | 'late-or-never'> {
+}: Bench): ToolReading<'opens-at-stamp' | 'opens-early' | 'open-when-cold' | 'late-or-never'> {
   const { liftFloor, liftCeiling, shift, sticks, wrongStamp } = car.condition;
   if (liftFloor > 0.04) return { outcome: 'open-when-cold', shows: { thread: 'falls out cold' } };
   const stamp = car.values.stamp + wrongStamp;
@@ -121,7 +121,7 @@ export function thermostatBench({
 }
 
 /** A lamp behind the radiator. */
-export function finInspection({ car, random }: Bench): Shown<'clear' | 'clogged' | 'rotted'> {
+export function finInspection({ car, random }: Bench): ToolReading<'clear' | 'clogged' | 'rotted'> {
   const light = car.condition.fins + 0.05 * random.normal();
   return {
     outcome: light < 0.85 ? 'clogged' : 'clear',
@@ -130,7 +130,11 @@ export function finInspection({ car, random }: Bench): Shown<'clear' | 'clogged'
 }
 
 /** Points by volume from mass: ethylene glycol 1,113, water 998 kg/m3 at 20 °C. */
-export function refractometer({ car, sheet, random }: Bench): Shown<'as-wanted' | 'too-weak' | 'too-strong'> {
+export function refractometer({
+  car,
+  sheet,
+  random,
+}: Bench): ToolReading<'as-wanted' | 'too-weak' | 'too-strong'> {
   const byVolume = (mass: number) => (100 * (mass / 1113)) / (mass / 1113 + (1 - mass) / 998);
   const reads = byVolume(car.condition.mixture ?? car.values.mixture) + NOISE.refractometer * random.normal();
   const shows = { '% by volume': Math.round(reads) };

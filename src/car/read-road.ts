@@ -1,5 +1,5 @@
 /** Tests on the road, at the fan and in the cabin. */
-import { type Bench, celsius, NOISE, type Shown, shown } from './bench.ts';
+import { type Bench, celsius, NOISE, shown, type ToolReading } from './bench.ts';
 import { driveOf } from './drive.ts';
 import { runCar, type Sample } from './run.ts';
 
@@ -14,7 +14,7 @@ function middle(samples: readonly Sample[], of: (sample: Sample) => number): num
 /** Town, ten minutes at 90 km/h, idle again; in frost once more with half of the radiator covered. */
 export function cruiseTrace(
   bench: Bench,
-): Shown<'holds' | 'falls-at-speed' | 'frost-only' | 'steady-low' | 'jumps'> {
+): ToolReading<'holds' | 'falls-at-speed' | 'frost-only' | 'steady-low' | 'jumps'> {
   const { car, outside, seed, sheet } = bench;
   const heater = { blower: 0.3, hot: 1 };
   const drive = driveOf(
@@ -58,7 +58,7 @@ function jumps(samples: readonly Sample[]): number {
 }
 
 /** A hill of 6 % at 75 km/h in a low gear, the flat, then standing. Air conditioning off. */
-export function roadLoad(bench: Bench): Shown<'holds' | 'climbs-on-load' | 'climbs-at-standstill'> {
+export function roadLoad(bench: Bench): ToolReading<'holds' | 'climbs-on-load' | 'climbs-at-standstill'> {
   const { car, outside, seed, sheet } = bench;
   const drive = driveOf(
     outside,
@@ -81,7 +81,7 @@ export function roadLoad(bench: Bench): Shown<'holds' | 'climbs-on-load' | 'clim
 /** Fan on a cold engine, then asked for. */
 export function fanBehaviour(
   bench: Bench,
-): Shown<'as-it-should' | 'runs-always' | 'never-runs' | 'one-stage-missing'> {
+): ToolReading<'as-it-should' | 'runs-always' | 'never-runs' | 'one-stage-missing'> {
   const { car, sound, outside, seed } = bench;
   const drive = driveOf(outside, [
     { seconds: 90 },
@@ -111,7 +111,7 @@ export function fanBehaviour(
 }
 
 /** Flap from cold to hot with both hoses hot; air at the centre outlet. */
-export function blendDoor(bench: Bench): Shown<'follows' | 'does-not-follow' | 'one-side-only'> {
+export function blendDoor(bench: Bench): ToolReading<'follows' | 'does-not-follow' | 'one-side-only'> {
   const { car, outside, seed, random } = bench;
   const vent = (hot: number) =>
     (runCar(car, driveOf(outside, [{ seconds: 300, blower: 0.5, hot }], WARM), seed).samples.at(-1)?.vent ??
@@ -123,7 +123,9 @@ export function blendDoor(bench: Bench): Shown<'follows' | 'does-not-follow' | '
 }
 
 /** Valve in the feed. The model's stuck valve does not move; what keeps water from passing a moving one is elsewhere. */
-export function heaterValve(bench: Bench): Shown<'moves-and-flows' | 'does-not-move' | 'moves-no-flow'> {
+export function heaterValve(
+  bench: Bench,
+): ToolReading<'moves-and-flows' | 'does-not-move' | 'moves-no-flow'> {
   const { car, outside, seed, random } = bench;
   if (car.condition.valve < 0.1) return { outcome: 'does-not-move', shows: { arm: 'stands' } };
   const last = runCar(car, driveOf(outside, [{ seconds: 200, blower: 0.5, hot: 1 }], WARM), seed).samples.at(
@@ -139,7 +141,7 @@ export function heaterValve(bench: Bench): Shown<'moves-and-flows' | 'does-not-m
 const DISC_LOSS = 12;
 
 /** Disc of the dragging wheel above its partner after ten minutes at 60 km/h: N times v over what a disc gives off. */
-export function brakeDrag({ car, random }: Bench): Shown<'alike' | 'undecided' | 'one-hot'> {
+export function brakeDrag({ car, random }: Bench): ToolReading<'alike' | 'undecided' | 'one-hot'> {
   const above = Math.abs((car.condition.drag * 60 * KMH) / DISC_LOSS + 6 * random.normal());
   const shows = { 'K above its partner': shown(above, 5) };
   if (above >= 40) return { outcome: 'one-hot', shows };
@@ -147,7 +149,7 @@ export function brakeDrag({ car, random }: Bench): Shown<'alike' | 'undecided' |
 }
 
 /** A sheet of paper at the vents. */
-export function ventAir({ car, random }: Bench): Shown<'strong' | 'weak' | 'some-speeds-only'> {
+export function ventAir({ car, random }: Bench): ToolReading<'strong' | 'weak' | 'some-speeds-only'> {
   const air = car.condition.cabinAir * (1 + 0.08 * random.normal());
   return { outcome: air > 0.62 ? 'strong' : 'weak', shows: { paper: air > 0.62 ? 'blown off' : 'hangs' } };
 }
@@ -155,7 +157,7 @@ export function ventAir({ car, random }: Bench): Shown<'strong' | 'weak' | 'some
 /** Monitors of the controller, run over a drive of the week before. */
 export function codeRead(
   bench: Bench,
-): Shown<'nothing-new' | 'too-cold-code' | 'sensor-circuit-code' | 'actuator-code'> {
+): ToolReading<'nothing-new' | 'too-cold-code' | 'sensor-circuit-code' | 'actuator-code'> {
   const { car, outside, seed, sheet } = bench;
   const { sensor, fanMotor, fanRelay, mapHeater, fanCommand, fanFuse } = car.condition;
   const dead =

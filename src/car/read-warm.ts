@@ -1,12 +1,12 @@
 /** Tests that watch a car warm up or stand, by its own temperatures. */
-import { type Bench, celsius, NOISE, type Shown, shown } from './bench.ts';
+import { type Bench, celsius, NOISE, shown, type ToolReading } from './bench.ts';
 import { type Drive, driveOf, type Leg } from './drive.ts';
-import { type Run, runCar, type Sample } from './run.ts';
+import { type CarRun, runCar, type Sample } from './run.ts';
 import { OPEN_SHOWS, SHORTED_SHOWS } from './signals.ts';
 
 const WARM = 273.15 + 85;
 
-function run({ car, outside, seed }: Bench, legs: readonly Leg[], start = outside): Run {
+function run({ car, outside, seed }: Bench, legs: readonly Leg[], start = outside): CarRun {
   return runCar(car, driveOf(outside, legs, start), seed);
 }
 const bay: (outside: number, legs: readonly Leg[]) => Drive = (outside, legs) => driveOf(outside, legs);
@@ -16,10 +16,10 @@ const PAUSES = 0.6;
 const LOOK = 90;
 
 /** Scan figure against the clock at 1,800 rpm. The yardstick is the same car sound in the same bay. */
-export function warmUpTiming(bench: Bench): Shown<'on-time' | 'slow' | 'never' | 'too-fast'> {
+export function warmUpTiming(bench: Bench): ToolReading<'on-time' | 'slow' | 'never' | 'too-fast'> {
   const { car, sound, sheet, outside, seed, random } = bench;
   const legs = [{ seconds: 2700, rpm: 1800 }];
-  const reaches = (which: Run) => which.samples.find(({ scan }) => scan >= sheet.opens)?.time;
+  const reaches = (which: CarRun) => which.samples.find(({ scan }) => scan >= sheet.opens)?.time;
   const own = runCar(car, bay(outside, legs), seed);
   const usual = reaches(runCar(sound, bay(outside, legs), seed)) ?? 1800;
   const at = reaches(own);
@@ -36,7 +36,7 @@ export function warmUpTiming(bench: Bench): Shown<'on-time' | 'slow' | 'never' |
 const highestOf = (samples: readonly Sample[]) => Math.max(...samples.map(({ scan }) => scan));
 const highest = (samples: readonly Sample[]) => Math.round(celsius(highestOf(samples)));
 
-type HoseWarms = Shown<'warm-early' | 'warm-on-time' | 'stays-cold'>;
+type HoseWarms = ToolReading<'warm-early' | 'warm-on-time' | 'stays-cold'>;
 
 /** A hand calls a hose warm at 40 °C. */
 const HAND_WARM = 313.15;
@@ -70,7 +70,7 @@ export function hoseInletSide(bench: Bench): HoseWarms {
 /** Standing hot with the air conditioning off. */
 export function idleToFan(
   bench: Bench,
-): Shown<'cycles' | 'climbs-no-fan' | 'climbs-with-fan' | 'never-gets-there'> {
+): ToolReading<'cycles' | 'climbs-no-fan' | 'climbs-with-fan' | 'never-gets-there'> {
   const { sheet } = bench;
   const { samples } = run(bench, [{ seconds: 2400 }], WARM);
   const top = Math.max(...samples.map(({ scan }) => scan));
@@ -88,7 +88,7 @@ export function idleToFan(
 /** Scan tool, needle and infrared on the outlet hose, warm and idling. */
 export function compareReadings(
   bench: Bench,
-): Shown<'all-agree' | 'scan-reads-low' | 'scan-reads-high' | 'gauge-stands-alone'> {
+): ToolReading<'all-agree' | 'scan-reads-low' | 'scan-reads-high' | 'gauge-stands-alone'> {
   const { random } = bench;
   const last = run(bench, [{ seconds: 600, speed: 15 }, { seconds: 300 }], WARM).samples.at(-1);
   if (!last) throw new Error('a drive of no length');
@@ -112,7 +112,7 @@ function needle(temperature: number): 'low' | 'middle' | 'high' {
 /** After a night; the four thermometers. */
 export function coldSoak(
   bench: Bench,
-): Shown<'together' | 'coolant-below' | 'coolant-above' | 'substitute-value'> {
+): ToolReading<'together' | 'coolant-below' | 'coolant-above' | 'substitute-value'> {
   const { outside, random } = bench;
   const night = run(
     bench,
@@ -135,7 +135,7 @@ export function coldSoak(
 /** The two hoses at the bulkhead, blower on its second speed, idling and then at 2,500 rpm. */
 export function heaterHosePair(
   bench: Bench,
-): Shown<'both-hot' | 'one-hot' | 'both-cool' | 'better-when-revved'> {
+): ToolReading<'both-hot' | 'one-hot' | 'both-cool' | 'better-when-revved'> {
   const { random } = bench;
   const heater = { blower: 0.4, hot: 1 };
   const { samples } = run(
@@ -167,7 +167,7 @@ export function heaterHosePair(
 }
 
 /** Cold start with a gauge on the neck. */
-export function pressureRise(bench: Bench): Shown<'with-heat' | 'at-once' | 'never-builds'> {
+export function pressureRise(bench: Bench): ToolReading<'with-heat' | 'at-once' | 'never-builds'> {
   const { random, sheet } = bench;
   const { samples } = run(bench, [{ seconds: 300 }, { seconds: 1800, rpm: 1500 }]);
   const bar = (sample: Sample | undefined) =>

@@ -6,7 +6,7 @@
  */
 
 import type { Bench } from './bench.ts';
-import { benchOf, type Shown } from './bench.ts';
+import { benchOf, type ToolReading } from './bench.ts';
 import type { Car, CarLayout } from './car.ts';
 import { randomOf } from './random.ts';
 import * as contents from './read-contents.ts';
@@ -18,7 +18,7 @@ interface Test {
   readonly outcomes: readonly string[];
   /** Layouts the record is for. */
   readonly layout?: (layout: CarLayout) => boolean;
-  readonly read: (bench: Bench) => Shown<string>;
+  readonly read: (bench: Bench) => ToolReading<string>;
 }
 
 const electricFan = ({ fan }: CarLayout) => fan !== 'viscous clutch';

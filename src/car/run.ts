@@ -59,7 +59,7 @@ export interface Sample {
   readonly ventFlow: number;
 }
 
-export interface Run {
+export interface CarRun {
   readonly samples: readonly Sample[];
   /** Energy book, J: what the engine gave, less what went outside, with steam and into warmth. Near 0. */
   readonly unaccounted: number;
@@ -81,7 +81,7 @@ const BAY = 0.5;
  * @param seed for what comes by chance: gas past the sensor, a loose contact
  * @param every s between samples kept, 1 and more
  */
-export function runCar(car: Car, drive: Drive, seed = 1, every = 1): Run {
+export function runCar(car: Car, drive: Drive, seed = 1, every = 1): CarRun {
   const { values, condition } = car;
   const coolant = coolantOf(condition.mixture ?? values.mixture);
   const capacities = capacitiesOf(car, coolant.heatPerVolume);

@@ -1,5 +1,5 @@
 /** Pressure, gas and liquid: the tank with its cap, what leaks out, what combustion blows in. Called once a second. */
-import type { Car, Place } from './car.ts';
+import type { Car, GasPlace } from './car.ts';
 import type { Coolant } from './coolant-state.ts';
 import type { Flow } from './flow.ts';
 import type { State } from './state.ts';
@@ -38,7 +38,7 @@ export function fill(car: Car, coolant: Coolant, state: State, outsidePressure: 
   state.pressure = outsidePressure;
 }
 
-function put(state: State, place: Place, volume: number): void {
+function put(state: State, place: GasPlace, volume: number): void {
   if (place === 'head') state.gasHead += volume;
   else if (place === 'heater') state.gasHeater += volume;
   else state.gasRadiator += volume;

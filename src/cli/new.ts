@@ -13,7 +13,7 @@ import { dirname, join } from 'node:path';
 import { stdout } from 'node:process';
 import { safeParse } from 'zod';
 import type { $ZodType } from 'zod/v4/core';
-import { mayBeLeftOut, takes } from '../library/field-tables.ts';
+import { isOptional, takes } from '../library/field-tables.ts';
 import { nearestOf } from '../library/nearest.ts';
 import { proofsInOrder } from '../library/proofs-in-order.ts';
 import { readShelf, shownName } from '../library/read-shelf.ts';
@@ -240,7 +240,7 @@ async function askFields(
     const { references, text } = metaOf(field);
     const short =
       references !== undefined || type === 'enum' || type === 'number' || (type === 'string' && !text);
-    if (!short || name in answers || mayBeLeftOut(field) || name === 'reviewed') continue;
+    if (!short || name in answers || isOptional(field) || name === 'reviewed') continue;
     const usual = String(sampleOf(field, name, { kind, values: answers, ...base }));
     const says = metaOf(field).description ?? name;
     const answer = await ask(`${name}: ${says} [${usual}] `, (typed) => {

@@ -48,13 +48,13 @@ async function answer(folder: string, request: IncomingMessage, response: Server
   else response.writeHead(found ? 200 : 404, headers).end(request.method === 'HEAD' ? undefined : content);
 }
 
-interface Found {
+interface FoundFile {
   path: string;
   content: Buffer;
 }
 
 /** The file itself, a folder's index, or a page named without its ending. */
-async function findFile(folder: string, address: string): Promise<Found | undefined> {
+async function findFile(folder: string, address: string): Promise<FoundFile | undefined> {
   const path = inside(folder, address);
   if (path === undefined) return undefined;
   const candidates = path.endsWith(sep)
@@ -92,7 +92,7 @@ function inside(folder: string, address: string): string | undefined {
   }
 }
 
-async function lostPage(folder: string): Promise<Found> {
+async function lostPage(folder: string): Promise<FoundFile> {
   const content =
     (await contentOf(folder, join(folder, '404.html')).catch(() => undefined)) ??
     Buffer.from('No such page.');

@@ -12,7 +12,7 @@ import { existsSync } from 'node:fs';
 import { lstat, mkdir, readFile, rename, rm, writeFile } from 'node:fs/promises';
 import { basename, dirname, join, resolve } from 'node:path';
 import { filesOf, shownName } from '../library/read-shelf.ts';
-import { type HandedIn, type NewNote, takeIn } from '../library/take-in.ts';
+import { type NewNote, type Submission, takeIn } from '../library/take-in.ts';
 import { LARGEST_EXPORT } from '../model/job-limits.ts';
 import { Refusal, readArguments, runCommand } from './command.ts';
 
@@ -58,7 +58,7 @@ async function main(): Promise<void> {
   );
 }
 
-async function readHanded(name: string): Promise<HandedIn> {
+async function readHanded(name: string): Promise<Submission> {
   const found = await lstat(name).catch(() => undefined);
   if (!found) throw new Refusal(`There is no file "${name}".`);
   // A link could name any file of this machine, and a device never ends.

@@ -5,7 +5,7 @@ import { type CompiledModel, carOf } from './compiled.ts';
 import type { Finding, Situation } from './model.ts';
 import { nextStep } from './next-step.ts';
 import { resolve } from './state.ts';
-import { type Place, placeOf, type WalkTree } from './walk.ts';
+import { placeOf, type WalkPlace, type WalkTree } from './walk.ts';
 
 /** How the walk asks: along the authored tree, or what the planner finds quickest from the start. */
 export type WalkedBy = 'tree' | 'planner';
@@ -19,7 +19,7 @@ export interface KnownCar {
 
 /** A walk that has come to its end. */
 export interface AnsweredWalk {
-  place: Place;
+  place: WalkPlace;
   /** What was asked and answered, in order. */
   asked: Finding[];
   /** Tests that were asked and that the car had no answer to: passed over as not possible now. */
@@ -62,7 +62,7 @@ export function walkToEnd(
 function toAsk(
   compiled: CompiledModel,
   by: WalkedBy,
-  { standing, belief }: Place,
+  { standing, belief }: WalkPlace,
   now: Situation,
 ): string | undefined {
   if (standing.kind === 'proven') return undefined;

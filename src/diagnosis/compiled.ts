@@ -1,18 +1,18 @@
 import { item } from './arrays.ts';
-import { type EngineState, faultsOf, type Model, type ModelTest, type Place } from './model.ts';
+import { type EngineState, faultsOf, type Model, type ModelTest, type TestPlace } from './model.ts';
 
 /**
  * Engine and place as one number from 0 to 5: engine (0 cold, 1 warm) + 2 × place (0 bay, 1 road, 2 lift).
  * Known cold and warm only: a car that arrives in an unknown state counts as cold.
  */
-export type Car = number;
+export type CarState = number;
 
 /** A car that is always ready: no change-over ever. For bounds only; no real car is in this state. */
 export const READY_CAR = 6;
 export const CARS = 7;
 
 /** Engine and place in one number: 1 for a warm engine, 2 for each place further on. */
-export function carOf(engine: EngineState = 'cold', place?: Place): Car {
+export function carOf(engine: EngineState = 'cold', place?: TestPlace): CarState {
   return (engine === 'warm' ? 1 : 0) + 2 * placeNumber(place);
 }
 
@@ -133,10 +133,10 @@ function priorOf(model: Model): Float64Array {
  */
 function makeReady(
   model: Model,
-  car: Car,
+  car: CarState,
   engine: EngineState | undefined,
-  place: Place | undefined,
-): { minutes: number; car: Car } {
+  place: TestPlace | undefined,
+): { minutes: number; car: CarState } {
   if (car === READY_CAR) return { minutes: 0, car };
   const change = model.changeOver;
   const isWarm = car % 2 === 1;
@@ -154,13 +154,13 @@ function makeReady(
 }
 
 /** A drive leaves the engine warm whatever it began with. */
-function leave(car: Car, test: ModelTest): Car {
+function leave(car: CarState, test: ModelTest): CarState {
   const engine = test.leaves ?? (test.place === 'road' ? 'warm' : undefined);
   if (engine === undefined || car === READY_CAR) return car;
   return car - (car % 2) + (engine === 'warm' ? 1 : 0);
 }
 
-function placeNumber(place: Place | undefined): number {
+function placeNumber(place: TestPlace | undefined): number {
   return place === undefined ? 0 : place === 'road' ? 1 : 2;
 }
 

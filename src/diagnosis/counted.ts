@@ -23,7 +23,7 @@ export function shareWithCounts(share: number, counted: number, of: number, case
 }
 
 /** Causes with their weights, and the share that none of them has. */
-export interface Weighed {
+export interface CauseWeights {
   weights: ReadonlyMap<string, number>;
   /** 0 to 1. */
   somethingElse: number;
@@ -35,7 +35,10 @@ export interface Weighed {
  * @param counts finished jobs by proven cause; one that is not listed counts for something else
  * @returns shares of all cars as weights, and the share of something else; the words' own where nothing was counted
  */
-export function weighedWithCounts(byWords: Weighed, counts: Readonly<Record<string, number>>): Weighed {
+export function weighedWithCounts(
+  byWords: CauseWeights,
+  counts: Readonly<Record<string, number>>,
+): CauseWeights {
   const all = sum(Object.values(counts));
   if (all === 0) return byWords;
   const total = sum(byWords.weights.values());

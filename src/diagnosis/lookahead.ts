@@ -1,11 +1,11 @@
 import type { NumberedAction } from './actions.ts';
 import { item, real, whole } from './arrays.ts';
-import { CARS, type Car, type CompiledModel } from './compiled.ts';
+import { CARS, type CarState, type CompiledModel } from './compiled.ts';
 import { ProofCoster } from './proof-order.ts';
 import { applyOutcome, openAfter, type State, sumOf } from './state.ts';
 
 /** An action with the expected minutes × the sum of weights when it comes first. */
-export interface Valued {
+export interface ActionCost {
   action: NumberedAction;
   cost: number;
   /** How many real steps were looked ahead before costing the rest by proofs alone. */
@@ -45,25 +45,25 @@ export class Lookahead {
   }
 
   /** Expected minutes × sum by proofs alone. */
-  proofsOnly(weights: Float64Array, car: Car): number {
+  proofsOnly(weights: Float64Array, car: CarState): number {
     return this.coster.cost(weights, sumOf(weights), car);
   }
 
   /** All possible actions, cheapest first; those on the shortlist looked at two steps ahead. */
-  value(state: State): Valued[] {
+  value(state: State): ActionCost[] {
     return this.refined(state, false).sort(byCost);
   }
 
   /** The first of value(), in less time: the others are left as soon as they cannot be it. */
-  best(state: State): Valued {
+  best(state: State): ActionCost {
     return item(this.refined(state, true).sort(byCost), 0);
   }
 
   /** @param onlyBest an action may come back unfinished, with some cost not under that of another */
-  private refined(state: State, onlyBest: boolean): Valued[] {
+  private refined(state: State, onlyBest: boolean): ActionCost[] {
     const { weights, car, open } = state;
     const sum = sumOf(weights);
-    const tests: Valued[] = open.map((test) => ({
+    const tests: ActionCost[] = open.map((test) => ({
       action: { kind: 'test', test },
       cost: this.afterTest(weights, sum, car, test, 0, Number.POSITIVE_INFINITY),
       steps: 1,
@@ -76,9 +76,9 @@ export class Lookahead {
       ...state,
       open: tests.flatMap(({ action }) => (action.kind === 'test' ? action.test : [])),
     };
-    const passOn: Valued = { action: { kind: 'pass-on' }, cost: sum * this.compiled.passOn, steps: 2 };
+    const passOn: ActionCost = { action: { kind: 'pass-on' }, cost: sum * this.compiled.passOn, steps: 2 };
     let limit = onlyBest ? passOn.cost : Number.POSITIVE_INFINITY;
-    const counted = (valued: Valued): Valued => {
+    const counted = (valued: ActionCost): ActionCost => {
       if (onlyBest) limit = Math.min(limit, valued.cost);
       return valued;
     };
@@ -101,7 +101,7 @@ export class Lookahead {
   private afterTest(
     weights: Float64Array,
     sum: number,
-    car: Car,
+    car: CarState,
     test: number,
     known: number,
     limit: number,
@@ -121,7 +121,7 @@ export class Lookahead {
   }
 
   /** The cheapest of proofs alone and any one further test before them. */
-  private ahead(weights: Float64Array, sum: number, car: Car, open: readonly number[]): number {
+  private ahead(weights: Float64Array, sum: number, car: CarState, open: readonly number[]): number {
     if (sum === 0) return 0;
     let best = this.coster.cost(weights, sum, car);
     // Whoever knew the cause would still have to prove it: no test can bring the cost below that.
@@ -131,7 +131,7 @@ export class Lookahead {
   }
 
   /** @param limit left once the value cannot come under it, with something not under it */
-  private testAhead(state: State, sum: number, valued: Valued, limit: number): Valued {
+  private testAhead(state: State, sum: number, valued: ActionCost, limit: number): ActionCost {
     if (valued.action.kind !== 'test') return valued;
     const { test } = valued.action;
     const { minutes, after, rows } = item(this.compiled.tests, test);
@@ -148,8 +148,8 @@ export class Lookahead {
     return { action: valued.action, cost, steps: 2 };
   }
 
-  private proofs(weights: Float64Array, sum: number, car: Car): Valued[] {
-    const proofs: Valued[] = [];
+  private proofs(weights: Float64Array, sum: number, car: CarState): ActionCost[] {
+    const proofs: ActionCost[] = [];
     for (let cause = 0; cause < this.compiled.rest; cause++) {
       if (real(weights, cause) === 0) continue;
       this.far.set(weights);
@@ -163,7 +163,7 @@ export class Lookahead {
     return proofs;
   }
 
-  private proofAhead(state: State, sum: number, valued: Valued): Valued {
+  private proofAhead(state: State, sum: number, valued: ActionCost): ActionCost {
     if (valued.action.kind !== 'prove') return valued;
     const { cause } = valued.action;
     this.near.set(state.weights);
@@ -192,6 +192,6 @@ export function knownCauseCost(leastProof: Float64Array, weights: Float64Array):
   return cost;
 }
 
-function byCost(a: Valued, b: Valued): number {
+function byCost(a: ActionCost, b: ActionCost): number {
   return a.cost - b.cost;
 }

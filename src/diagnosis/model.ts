@@ -2,7 +2,7 @@
 export type EngineState = 'cold' | 'warm';
 
 /** Where the car must be for a test. A test without a place is done in the bay, car on the floor or raised. */
-export type Place = 'road' | 'lift';
+export type TestPlace = 'road' | 'lift';
 
 /** A cause as the planner sees it. "Something else" is never in this list: it is the model's own last column. */
 export interface ModelCause {
@@ -28,7 +28,7 @@ export interface ModelTest {
   engine?: EngineState;
   /** Engine state the test leaves behind when it differs from the one it starts from: a warm-up watched from cold. */
   leaves?: EngineState;
-  place?: Place;
+  place?: TestPlace;
   /** Tests of one group repeat each other: their findings are pooled and the planner offers one of them. */
   group?: string;
   /** The recheck of a cause: it is asked to prove that cause, never to tell causes apart. */
@@ -87,7 +87,7 @@ export interface Situation {
   unavailable?: readonly string[];
   /** Engine when the car arrives; unknown counts as cold. */
   engine?: EngineState;
-  place?: Place;
+  place?: TestPlace;
 }
 
 /** What can be done next. */

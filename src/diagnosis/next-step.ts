@@ -2,13 +2,13 @@ import { minutesOf, type NumberedAction, named } from './actions.ts';
 import { item, real } from './arrays.ts';
 import { believe, planningWeights } from './belief.ts';
 import type { CompiledModel } from './compiled.ts';
-import { Lookahead, type Valued } from './lookahead.ts';
+import { type ActionCost, Lookahead } from './lookahead.ts';
 import type { Action, Situation } from './model.ts';
 import { type CauseShare, nameOf, rank } from './posterior.ts';
 import { resolve, type State, stateOf, sumOf } from './state.ts';
 
 /** An action with what it comes to when it is done first. */
-export interface Considered {
+export interface RatedAction {
   action: Action;
   /** Expected minutes to a proven cause, this act included. */
   minutes: number;
@@ -23,9 +23,9 @@ export interface Considered {
 }
 
 export interface NextStep {
-  best: Considered;
+  best: RatedAction;
   /** Everything that can be done now, quickest first, `best` included. */
-  considered: Considered[];
+  considered: RatedAction[];
   /** Expected minutes when no more tests are done. */
   proofsOnly: number;
   /** Causes with their shares now, most likely first. */
@@ -47,11 +47,11 @@ export function nextStep(compiled: CompiledModel, situation: Situation): NextSte
   };
   const sum = sumOf(state.weights);
   const lookahead = new Lookahead(compiled);
-  const valued: Valued[] =
+  const valued: ActionCost[] =
     sum > 0 ? lookahead.value(state) : [{ action: { kind: 'pass-on' }, cost: compiled.passOn, steps: 2 }];
   const scale = sum > 0 ? sum : 1;
   const proofsOnly = sum > 0 ? lookahead.proofsOnly(state.weights, state.car) / sum : compiled.passOn;
-  const considered = valued.map(({ action, cost, steps }): Considered => {
+  const considered = valued.map(({ action, cost, steps }): RatedAction => {
     const own = minutesOf(compiled, action, state.car);
     return {
       action: named(compiled, action),

@@ -1,5 +1,5 @@
 import { real, whole } from './arrays.ts';
-import { CARS, type Car, COLD, type CompiledModel, WARM } from './compiled.ts';
+import { CARS, type CarState, COLD, type CompiledModel, WARM } from './compiled.ts';
 import type { Situation } from './model.ts';
 import { nameOf } from './posterior.ts';
 import { resolve, sumOf, weigh } from './state.ts';
@@ -32,7 +32,7 @@ export class ProofCoster {
    * Expected minutes × sum.
    * @param sum the sum of the weights, known to every caller
    */
-  cost(weights: Float64Array, sum: number, car: Car): number {
+  cost(weights: Float64Array, sum: number, car: CarState): number {
     this.choose(weights);
     this.sort();
     let best = this.walk(this.order, weights, sum, car);
@@ -42,7 +42,7 @@ export class ProofCoster {
   }
 
   /** The causes to prove in order before passing on. */
-  sequence(weights: Float64Array, sum: number, car: Car): number[] {
+  sequence(weights: Float64Array, sum: number, car: CarState): number[] {
     this.choose(weights);
     this.sort();
     let best = this.walk(this.order, weights, sum, car);
@@ -114,7 +114,7 @@ export class ProofCoster {
     return this.grouped;
   }
 
-  private walk(order: Int32Array, weights: Float64Array, sum: number, car: Car): number {
+  private walk(order: Int32Array, weights: Float64Array, sum: number, car: CarState): number {
     const { proof, afterProof, passOn } = this.compiled;
     let left = sum;
     let spent = 0;

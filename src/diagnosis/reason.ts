@@ -1,6 +1,6 @@
 import type { Contradiction } from './contradiction.ts';
 import { SOMETHING_ELSE } from './model.ts';
-import type { Considered, NextStep, Split } from './next-step.ts';
+import type { NextStep, RatedAction, Split } from './next-step.ts';
 
 /** Looks up what to call things; ids serve when a title is missing. */
 export interface Titles {
@@ -22,14 +22,14 @@ export interface Reason {
  * these cars: the hose warms early; 6 minutes".
  * @param split from `splitOf`, for a test
  */
-export function reasonFor(considered: Considered, step: NextStep, titles: Titles, split?: Split): Reason {
+export function reasonFor(considered: RatedAction, step: NextStep, titles: Titles, split?: Split): Reason {
   const parts = partsFor(considered, step, titles, split);
   const sentence = `${parts.join('; ')}.`;
   return { sentence: sentence.charAt(0).toUpperCase() + sentence.slice(1), parts };
 }
 
 function partsFor(
-  considered: Considered,
+  considered: RatedAction,
   step: NextStep,
   titles: Titles,
   split: Split | undefined,
@@ -59,7 +59,7 @@ function partsFor(
   return parts;
 }
 
-function timeOf(considered: Considered): string {
+function timeOf(considered: RatedAction): string {
   const total = inMinutes(considered.own);
   return considered.gettingReady > 0.5
     ? `${total}, ${Math.round(considered.gettingReady)} of them getting the car ready`

@@ -1,5 +1,5 @@
 import { item, real, whole } from './arrays.ts';
-import { CARS, type Car, type CompiledModel, READY_CAR } from './compiled.ts';
+import { CARS, type CarState, type CompiledModel, READY_CAR } from './compiled.ts';
 import { knownCauseCost, leastProofs } from './lookahead.ts';
 import type { State } from './state.ts';
 
@@ -46,7 +46,7 @@ export class RelaxedSearch {
     return this.least(set, state.car);
   }
 
-  private least(set: number, car: Car): number {
+  private least(set: number, car: CarState): number {
     const key = set * CARS + car;
     const stored = this.values.get(key);
     if (stored !== undefined) return stored;
@@ -73,7 +73,7 @@ export class RelaxedSearch {
   private provingFirst(
     set: number,
     cause: number,
-    car: Car,
+    car: CarState,
     sum: number,
     known: number,
     limit: number,
@@ -89,7 +89,7 @@ export class RelaxedSearch {
   private testingFirst(
     set: number,
     test: number,
-    car: Car,
+    car: CarState,
     sum: number,
     known: number,
     limit: number,
@@ -111,7 +111,7 @@ export class RelaxedSearch {
    * A test that tells nothing here is worth doing only for the state it leaves the car in. Following that up could
    * go round in circles; that no further change-over is ever needed is cheaper and ends.
    */
-  private movingOnly(set: number, car: Car, then: Car, cost: number): number {
+  private movingOnly(set: number, car: CarState, then: CarState, cost: number): number {
     return then === car ? Number.POSITIVE_INFINITY : cost + this.least(set, READY_CAR);
   }
 }

@@ -12,7 +12,7 @@ import { nextOf, type Step, stepOf, type Tree, type TreeFault } from './tree.ts'
 import { type EndReport, type StepReport, type TreeReport, treeCost } from './tree-cost.ts';
 
 /** A tree dearer than this many times the best found wants another order or a reason. */
-export const DEAR = 1.25;
+export const TOO_COSTLY = 1.25;
 
 /**
  * How far above proving with no tests a tree may lie. No tests is a price nobody pays: it takes every proof for certain,
@@ -137,7 +137,7 @@ export function judgeTree(compiled: CompiledModel, tree: Tree, options: JudgeOpt
   const bound = lowerBound(compiled, situation, budget);
   assertOrder(bound, searched, report);
   const ratio = ratioOf(report, best);
-  const dear = hasReason ? [] : dearness(compiled, tree, report, best);
+  const dear = hasReason ? [] : costRatio(compiled, tree, report, best);
   return {
     ok: true,
     judgement: { report, best, bound, withoutTests, ratio, findings: errorsFirst([...findings, ...dear]) },
@@ -159,22 +159,22 @@ export function priceOf(
   const cost = treeCost(compiled, tree, situation);
   if (!cost.ok) return cost;
   const { report } = cost;
-  const best = bestUnder(compiled, situation, budget, report.expectedMinutes / DEAR);
-  return { ok: true, findings: best ? dearness(compiled, tree, report, best) : [] };
+  const best = bestUnder(compiled, situation, budget, report.expectedMinutes / TOO_COSTLY);
+  return { ok: true, findings: best ? costRatio(compiled, tree, report, best) : [] };
 }
 
 function ratioOf({ expectedMinutes }: TreeReport, best: BestFound): number {
   return best.minutes > 0 ? Math.max(1, expectedMinutes / best.minutes) : 1;
 }
 
-function dearness(
+function costRatio(
   compiled: CompiledModel,
   tree: Tree,
   report: TreeReport,
   best: BestFound,
 ): SoundnessFinding[] {
   const ratio = ratioOf(report, best);
-  if (ratio <= DEAR) return [];
+  if (ratio <= TOO_COSTLY) return [];
   const move = bestMove(compiled, tree, report);
   const { expectedMinutes: minutes } = report;
   return [{ rule: 'dearer-than-best-found', level: 'warning', minutes, best: best.minutes, ratio, move }];

@@ -1,5 +1,5 @@
 import { item, real } from './arrays.ts';
-import { type Car, type CompiledModel, carOf, rowOf } from './compiled.ts';
+import { type CarState, type CompiledModel, carOf, rowOf } from './compiled.ts';
 import type { Finding, Situation } from './model.ts';
 
 /** A finding by the numbers of its test and outcome. */
@@ -14,7 +14,7 @@ export interface NumberedFinding {
  */
 export interface State {
   weights: Float64Array;
-  car: Car;
+  car: CarState;
   /** Numbers of the tests that may still be asked. */
   open: readonly number[];
 }
@@ -26,7 +26,7 @@ export interface ResolvedSituation {
   unavailable: ReadonlySet<number>;
   /** What share of such cars can have each cause, and what the customer told of it, by its number; undefined where nothing is known. */
   fitted: Float64Array | undefined;
-  car: Car;
+  car: CarState;
   /** Findings whose test or outcome this model does not have, for instance from an old address. */
   ignored: readonly Finding[];
 }

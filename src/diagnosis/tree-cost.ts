@@ -1,5 +1,5 @@
 import { item, real, whole } from './arrays.ts';
-import { CARS, type Car, type CompiledModel } from './compiled.ts';
+import { CARS, type CarState, type CompiledModel } from './compiled.ts';
 import type { Situation } from './model.ts';
 import { type CauseShare, nameOf, rank } from './posterior.ts';
 import {
@@ -87,13 +87,13 @@ export function treeCost(
 }
 
 /** How far one way has come. */
-interface Way {
+interface TreePath {
   findings: readonly NumberedFinding[];
   ruledOut: ReadonlySet<number>;
   /** Chance of each column being the cause and the walk being here. */
   mass: Float64Array;
   open: readonly number[];
-  car: Car;
+  car: CarState;
   spent: number;
 }
 
@@ -154,7 +154,7 @@ class Walk {
   }
 
   /** Walks on from a step and returns expected final minutes × chance of this way. */
-  private follow(id: string, way: Way): number {
+  private follow(id: string, way: TreePath): number {
     const chance = sumOf(way.mass);
     if (chance === 0) return 0;
     const step = stepOf(this.tree, id);
@@ -181,7 +181,7 @@ class Walk {
     return total;
   }
 
-  private answer(test: number, on: Readonly<Record<string, string>>, way: Way): number {
+  private answer(test: number, on: Readonly<Record<string, string>>, way: TreePath): number {
     const { compiled } = this;
     const { minutes, after, rows } = item(compiled.tests, test);
     const spent = way.spent + real(minutes, way.car);
@@ -199,7 +199,7 @@ class Walk {
     return total;
   }
 
-  private prove(cause: number, way: Way): { minutes: number; way: Way } {
+  private prove(cause: number, way: TreePath): { minutes: number; way: TreePath } {
     if (way.ruledOut.has(cause)) return { minutes: 0, way };
     const entry = cause * CARS + way.car;
     const spent = way.spent + real(this.compiled.proof, entry);
@@ -210,7 +210,7 @@ class Walk {
     return { minutes, way: { ...way, mass, ruledOut, spent, car: whole(this.compiled.afterProof, entry) } };
   }
 
-  private end(causes: readonly string[], from: Way): number {
+  private end(causes: readonly string[], from: TreePath): number {
     let total = 0;
     let way = from;
     for (const id of causes) {
@@ -235,7 +235,7 @@ class Walk {
     return minutes * chance;
   }
 
-  private count(id: string, way: Way, chance: number, minutes: number, isNew: boolean): void {
+  private count(id: string, way: TreePath, chance: number, minutes: number, isNew: boolean): void {
     const { compiled } = this;
     const tally = this.tallies.get(id) ?? {
       reach: 0,
@@ -260,7 +260,7 @@ class Walk {
   }
 
   /** What someone on this way believes, scaled to its chance; differs from the mass only where repeats are pooled. */
-  private believed(way: Way, chance: number): Float64Array {
+  private believed(way: TreePath, chance: number): Float64Array {
     if (!way.findings.some((finding) => repeatsOf(this.compiled, way.findings, finding) > 1)) return way.mass;
     const weights = weigh(this.compiled, way.findings, way.ruledOut);
     const sum = sumOf(weights);

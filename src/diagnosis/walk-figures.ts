@@ -1,10 +1,10 @@
 /** What a walk comes to by the evidence: every way of its tree and of the proofs after it, each with its chance. */
 import { item, real, whole } from './arrays.ts';
-import type { Car, CompiledModel } from './compiled.ts';
+import type { CarState, CompiledModel } from './compiled.ts';
 import { nameOf } from './posterior.ts';
 import { likelihoodsAfter, type NumberedFinding, type ResolvedSituation, sumOf } from './state.ts';
 import { type Chance, quantile } from './tree-cost.ts';
-import { type Place, placeOf, type WalkTree } from './walk.ts';
+import { placeOf, type WalkPlace, type WalkTree } from './walk.ts';
 
 /** A cause from this share on is named in the list that a walk ends with. */
 export const NAMED_FROM = 0.01;
@@ -147,7 +147,7 @@ class AllWalks {
   #follow(
     findings: readonly NumberedFinding[],
     mass: Float64Array,
-    car: Car,
+    car: CarState,
     minutes: number,
     asked: number,
   ): void {
@@ -172,7 +172,7 @@ class AllWalks {
     }
   }
 
-  #end({ standing, belief }: Place, mass: Float64Array, minutes: number): void {
+  #end({ standing, belief }: WalkPlace, mass: Float64Array, minutes: number): void {
     this.#ways++;
     const compiled = this.#compiled;
     const settled = new Set(belief.found);

@@ -26,7 +26,7 @@ export interface WalkTree {
 }
 
 /** What the walk asks or says next. */
-export type Standing =
+export type WalkPosition =
   /** A question: of the tree at `step`, or to prove `cause`. */
   | { kind: 'ask'; test: string; step?: string; cause?: string }
   | { kind: 'ask-layout'; step: string; feature: string }
@@ -38,8 +38,8 @@ export type Standing =
   /** The tree asks what cannot be tested here. */
   | { kind: 'off-tree'; step: string };
 
-export interface Place {
-  standing: Standing;
+export interface WalkPlace {
+  standing: WalkPosition;
   belief: Belief;
   /** The end that the tree has come to with these answers. */
   end: string | undefined;
@@ -57,10 +57,10 @@ export function placeOf(
   tree: WalkTree,
   situation: ResolvedSituation,
   layout: Readonly<Record<string, string | undefined>> = {},
-): Place {
+): WalkPlace {
   const belief = believe(compiled, situation);
   const passed: string[] = [];
-  const at = (standing: Standing, end?: string): Place => ({ standing, belief, end, passed });
+  const at = (standing: WalkPosition, end?: string): WalkPlace => ({ standing, belief, end, passed });
   if (belief.proven !== undefined) return at({ kind: 'proven', cause: belief.proven });
   if (belief.missingProof) return at({ kind: 'ask', ...belief.missingProof });
   const pursued = pursue(compiled, situation, belief);
@@ -112,7 +112,7 @@ function questionOf(
   id: string,
   step: Exclude<WalkStep, { kind: 'end' | 'tree' }>,
   situation: ResolvedSituation,
-): Standing {
+): WalkPosition {
   if (step.kind === 'layout') return { kind: 'ask-layout', step: id, feature: step.feature };
   const cause = step.kind === 'prove' ? compiled.causeNumber.get(step.cause) : undefined;
   const test =

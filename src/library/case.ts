@@ -1,5 +1,5 @@
 /** From records to what the diagnosis engine computes with: one complaint on one layout. */
-import { chancesWithCounts, type Weighed, weighedWithCounts } from '../diagnosis/counted.ts';
+import { type CauseWeights, chancesWithCounts, weighedWithCounts } from '../diagnosis/counted.ts';
 import { completeMatrix } from '../diagnosis/likelihood.ts';
 import {
   type Finding,
@@ -159,7 +159,7 @@ function modelTest(
 }
 
 /** Shares as the words of a complaint say. */
-export function byWords({ causes, 'something-else': somethingElse }: Symptom): Weighed {
+export function byWords({ causes, 'something-else': somethingElse }: Symptom): CauseWeights {
   return {
     weights: new Map(Object.entries(causes).map(([id, prior]) => [id, weightOf(prior)])),
     somethingElse: shareOfSomethingElse(somethingElse),

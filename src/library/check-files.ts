@@ -14,13 +14,13 @@ import { inOrdinarySpelling } from './ordinary-spelling.ts';
 import { readText, scalarsOf } from './read-text.ts';
 import type { Rule } from './rule.ts';
 import { RULES } from './rules/index.ts';
-import { Run } from './run.ts';
+import { RuleRun } from './run.ts';
 import { isPlainObject, referencesIn } from './schema-tree.ts';
 import { type Entry, emptyRecords, type Records, type Shelf } from './shelf.ts';
 import { type RawFile, type SourceFile, sourceFile } from './source-file.ts';
 import { textsIn } from './strings.ts';
 
-export interface Checked {
+export interface CheckResult {
   shelf: Shelf;
   findings: Finding[];
   /** Record files looked at. */
@@ -38,13 +38,13 @@ export function checkFiles(
   shelfName: string,
   raw: readonly RawFile[],
   { rules = RULES, memory = NO_MEMORY }: { rules?: readonly Rule[]; memory?: Memory } = {},
-): Checked {
+): CheckResult {
   const files = new Map<string, SourceFile>();
   for (const each of [...raw].sort((a, b) => (a.path < b.path ? -1 : 1))) {
     const source = sourceFile(shelfName, each);
     files.set(source.file, source);
   }
-  const run = new Run(files, rules);
+  const run = new RuleRun(files, rules);
   const shopFile = inShelf(shelfName, 'shop.yaml');
   const draft = draftShelf(run, memory, {
     shopFile,
@@ -98,7 +98,7 @@ const NO_SHOP: Shop = {
 };
 
 function draftShelf(
-  run: Run,
+  run: RuleRun,
   memory: Memory,
   own: Pick<DraftShelf, 'shopFile' | 'wordsFile' | 'learningFile'>,
 ): DraftShelf {
@@ -171,14 +171,14 @@ function draftShelf(
 }
 
 /** @returns whether a fault was found after which nothing more can be said about the file */
-function endsAtFile(run: Run, source: SourceFile): boolean {
+function endsAtFile(run: RuleRun, source: SourceFile): boolean {
   return run
     .rulesOn('file')
     .some((rule) => run.apply(rule, () => rule.check(source), source.file) > 0 && rule.ends === true);
 }
 
 /** What stands in a file, as plain data; undefined when nothing more can be said about it. */
-function readSoundly(run: Run, source: SourceFile, memory: Memory): { value: unknown } | undefined {
+function readSoundly(run: RuleRun, source: SourceFile, memory: Memory): { value: unknown } | undefined {
   const known = memory.recall(source.text);
   if (known !== undefined) return { value: known };
   const read = readText(source);

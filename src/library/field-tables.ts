@@ -49,12 +49,12 @@ function rowsOf(title: string, schema: $ZodType): string[] {
   if (def.type !== 'object') throw new Error(`${title} is not described by fields.`);
   return Object.entries(def.shape).map(([name, field]) => {
     const says = [metaOf(field).description, `*${takes(field)}*`].filter((part) => part !== undefined);
-    return `| \`${name}\` | ${mayBeLeftOut(field) ? '' : 'must'} | ${says.join(' ').replaceAll('|', '\\|')} |`;
+    return `| \`${name}\` | ${isOptional(field) ? '' : 'must'} | ${says.join(' ').replaceAll('|', '\\|')} |`;
   });
 }
 
 /** Whether a record may do without the field. */
-export function mayBeLeftOut(field: $ZodType): boolean {
+export function isOptional(field: $ZodType): boolean {
   return z.safeParse(field, undefined).success;
 }
 

@@ -40,7 +40,7 @@ export interface Finding {
 }
 
 /** Where a rule found something, before it is looked up in the file. */
-export type Spot =
+export type FaultPlace =
   | {
       file: string;
       /** Way to the value; the nearest part that exists is shown. */
@@ -54,7 +54,7 @@ export type Spot =
 
 /** What a rule hands over; its id and level are added by the one who runs it. */
 export interface Fault {
-  at: Spot;
+  at: FaultPlace;
   found: string;
   expected?: string;
   byHand?: string;

@@ -17,7 +17,7 @@ import {
   visit,
 } from 'yaml';
 
-export interface Formatted {
+export interface FormatResult {
   text: string;
   /** False when the text cannot be read, or could not be formatted without changing its meaning; it is then as it was. */
   ok: boolean;
@@ -27,7 +27,7 @@ export interface Formatted {
  * A record’s text with its spaces in order. Where that would change what it says, or it cannot be read, it comes
  * back as it was, and `ok` tells which.
  */
-export function formatYaml(text: string): Formatted {
+export function formatYaml(text: string): FormatResult {
   const before = parse(text);
   if (before.document.errors.length > 0) return { text, ok: false };
   const plain = text.replace(/^\uFEFF/, '').replace(/\r\n?/g, '\n');

@@ -13,7 +13,7 @@ import type { Entry } from './shelf.ts';
 import { branchFeatures, treesOf } from './tree-ways.ts';
 
 /** Findings about one tree on one layout. */
-export interface Judged {
+export interface LayoutJudgement {
   known: KnownLayout;
   findings: readonly SoundnessFinding[];
   /** Why it could not be followed; then nothing is found. */
@@ -24,7 +24,7 @@ export interface Judged {
 
 export interface JudgedTree {
   tree: Entry<'tree'>;
-  layouts: Judged[];
+  layouts: LayoutJudgement[];
 }
 
 const judged = new WeakMap<DraftShelf, JudgedTree[]>();
@@ -69,16 +69,16 @@ function judgedLayouts(shelf: DraftShelf, tree: Entry<'tree'>): readonly KnownLa
   return some.length > 0 ? some : all.slice(0, 1);
 }
 
-interface How {
+interface JudgeSettings {
   /** Look for a better plan, to hold the tree's price against, instead of judging the tree by itself. */
   search: boolean;
 }
 
-function judgeOn(shelf: DraftShelf, tree: Entry<'tree'>, { search }: How): JudgedTree {
+function judgeOn(shelf: DraftShelf, tree: Entry<'tree'>, { search }: JudgeSettings): JudgedTree {
   const layouts = judgedLayouts(shelf, tree).slice(0, search ? 1 : undefined);
   return {
     tree,
-    layouts: layouts.map((known): Judged => {
+    layouts: layouts.map((known): LayoutJudgement => {
       // By the words alone: what a shop counts may move its belief from job to job, and must not make a tree of the shelf wrong.
       const { model, tree: steps } = caseOf({ records: shelf.records }, tree.data.symptom, known);
       const question = JSON.stringify([model, steps, search]);
@@ -93,7 +93,7 @@ function judgeOn(shelf: DraftShelf, tree: Entry<'tree'>, { search }: How): Judge
 }
 
 /** A tree that cannot be followed gets faults and no findings. */
-function judge(model: Model, tree: Tree, search: boolean): Pick<Judged, 'findings' | 'faults'> {
+function judge(model: Model, tree: Tree, search: boolean): Pick<LayoutJudgement, 'findings' | 'faults'> {
   const compiled = compile(model);
   if (search) {
     const price = priceOf(compiled, tree, { budget: QUICK_BUDGET });

@@ -10,7 +10,7 @@ import {
   type Pair,
   parseDocument,
 } from 'yaml';
-import type { Path, Place, Spot } from './finding.ts';
+import type { FaultPlace, Path, Place } from './finding.ts';
 import type { SourceFile } from './source-file.ts';
 
 const BYTE_ORDER_MARK = '\uFEFF';
@@ -32,7 +32,7 @@ export class Places {
   }
 
   /** Where a spot begins and ends in its file's text. */
-  spanOf(spot: Spot): Span {
+  spanOf(spot: FaultPlace): Span {
     if ('start' in spot) return { start: spot.start, end: spot.end };
     const text = this.#files.get(spot.file)?.text ?? '';
     const { start, end } = spanOfPath(this.#contentsOf(spot.file), spot.path, spot.on ?? 'value');
@@ -45,7 +45,7 @@ export class Places {
   }
 
   /** Whether the field a spot names stands beside one that already has another name. */
-  hasBeside(spot: Spot, name: string): boolean {
+  hasBeside(spot: FaultPlace, name: string): boolean {
     if ('start' in spot || spot.on !== 'key') return false;
     let node = this.#contentsOf(spot.file);
     for (const part of spot.path.slice(0, -1)) {
@@ -55,7 +55,7 @@ export class Places {
     return isMap(node) && node.has(name);
   }
 
-  placeOf(spot: Spot): Place {
+  placeOf(spot: FaultPlace): Place {
     const text = this.#files.get(spot.file)?.text ?? '';
     const span = this.spanOf(spot);
     const { line, col } = this.#linesOf(spot.file).linePos(Math.min(span.start, text.length));

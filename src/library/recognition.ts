@@ -2,9 +2,9 @@
 import { weightOf } from '../diagnosis/words.ts';
 import type { Words } from '../model/words.ts';
 import { byStem } from '../recogniser/known-words.ts';
-import { guessesOf, type Learnt, learn } from '../recogniser/learn.ts';
-import type { Told } from '../recogniser/phrasings.ts';
-import { leaveEachOut, type Tried } from '../recogniser/proof.ts';
+import { guessesOf, type LearntWords, learn } from '../recogniser/learn.ts';
+import type { SymptomTexts } from '../recogniser/phrasings.ts';
+import { leaveEachOut, type PhrasingResult } from '../recogniser/proof.ts';
 import type { Knowledge } from '../recogniser/recogniser.ts';
 import { clausesOf } from '../recogniser/words.ts';
 import { entriesOf } from './draft.ts';
@@ -14,18 +14,18 @@ import { textsIn } from './strings.ts';
 /** How often a complaint comes in that does not say so. */
 const USUAL = 'occasional';
 
-export interface Shelved {
+export interface SymptomsAndWords {
   records: Records;
   words: Words;
 }
 
 /** What the shelf teaches about its complaints. */
-export function learntFrom({ records, words }: Shelved): Learnt {
+export function learntFrom({ records, words }: SymptomsAndWords): LearntWords {
   return learn(toldBy(records), words);
 }
 
 /** All that is needed to recognise a complaint. */
-export function knowledgeOf(shelf: Shelved): Knowledge {
+export function knowledgeOf(shelf: SymptomsAndWords): Knowledge {
   const learnt = learntFrom(shelf);
   return {
     counts: learnt.counts,
@@ -37,11 +37,11 @@ export function knowledgeOf(shelf: Shelved): Knowledge {
 }
 
 /** Every phrasing of the shelf left out in turn and looked for. */
-export function proofOf(shelf: Shelved): Tried[] {
+export function proofOf(shelf: SymptomsAndWords): PhrasingResult[] {
   return leaveEachOut(learntFrom(shelf), otherWords(shelf.records));
 }
 
-function toldBy(records: Records): Told[] {
+function toldBy(records: Records): SymptomTexts[] {
   return [...records.symptom.values()].map(({ id, data }) => ({
     id,
     title: data.title,

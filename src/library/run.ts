@@ -5,7 +5,7 @@ import { MOST_FINDINGS } from './size-limits.ts';
 import type { SourceFile } from './source-file.ts';
 
 /** Runs rules and turns their faults into findings. */
-export class Run {
+export class RuleRun {
   readonly files: ReadonlyMap<string, SourceFile>;
   readonly findings: Finding[] = [];
   /** Files with an error. */

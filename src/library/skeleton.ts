@@ -9,7 +9,7 @@ import { KINDS, type Kind } from '../model/kinds.ts';
 import { type KnownLayout, LAYOUT, LEAVABLE_FEATURES } from '../model/layout.ts';
 import { layoutQuestion } from '../model/layout-questions.ts';
 import { SCHEMAS } from '../model/schemas.ts';
-import { mayBeLeftOut, takes } from './field-tables.ts';
+import { isOptional, takes } from './field-tables.ts';
 import { schemaPath } from './schema-files.ts';
 import { bare, isPlainObject, metaOf } from './schema-tree.ts';
 import { isLeftToWrite, TO_WRITE } from './skeleton-mark.ts';
@@ -54,7 +54,7 @@ export function fieldsOf(schema: $ZodType): [string, $ZodType][] {
 }
 
 function fieldLines(name: string, field: $ZodType, value: unknown, options: SkeletonOptions): string[] {
-  const may = mayBeLeftOut(field);
+  const may = isOptional(field);
   const { description } = metaOf(field);
   const help = [
     ...(may ? ['May be left out.'] : []),
@@ -158,7 +158,7 @@ export function sampleOf(field: $ZodType, name: string, options: SkeletonOptions
     case 'object':
       return Object.fromEntries(
         Object.entries(def.shape)
-          .filter(([, inner]) => !mayBeLeftOut(inner))
+          .filter(([, inner]) => !isOptional(inner))
           .map(([key, inner]) => [key, sampleOf(inner, key, options)]),
       );
     case 'union': {

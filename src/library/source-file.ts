@@ -7,10 +7,10 @@ export interface RawFile {
   path: string;
   bytes: Uint8Array;
   /** Why the bytes were not read: they stand elsewhere, are no file, or are too many. */
-  unread?: Unread;
+  unread?: UnreadableReason;
 }
 
-export type Unread = 'link' | 'no-file' | 'too-large';
+export type UnreadableReason = 'link' | 'no-file' | 'too-large';
 
 /** What a file is by its place on the shelf. */
 export type Role =
@@ -31,7 +31,7 @@ export interface SourceFile {
   /** False when the bytes are not UTF-8; the text then has replacement characters. */
   utf8: boolean;
   /** Why the text is empty although something lies here. */
-  unread?: Unread;
+  unread?: UnreadableReason;
 }
 
 const strictDecoder = new TextDecoder('utf-8', { fatal: true, ignoreBOM: true });

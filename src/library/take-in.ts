@@ -21,7 +21,7 @@ import type { RawFile } from './source-file.ts';
 const LARGEST_NOTE = 64 * 1024;
 
 /** A file somebody hands in. */
-export interface HandedIn {
+export interface Submission {
   /** As it was named on the command line. */
   name: string;
   bytes: Uint8Array;
@@ -40,7 +40,7 @@ export interface NewNote {
   text: string;
 }
 
-export interface TakenIn {
+export interface TakeInResult {
   notes: NewNote[];
   /** What is refused: which file and why, ready to be shown. Any refusal means that nothing is taken in. */
   refused: { name: string; why: string }[];
@@ -52,8 +52,12 @@ export interface TakenIn {
  * @param shelfName how the shelf's folder is shown, such as content
  * @param shelf its files
  */
-export function takeIn(shelfName: string, shelf: readonly RawFile[], handed: readonly HandedIn[]): TakenIn {
-  const result: TakenIn = { notes: [], refused: [], known: [] };
+export function takeIn(
+  shelfName: string,
+  shelf: readonly RawFile[],
+  handed: readonly Submission[],
+): TakeInResult {
+  const result: TakeInResult = { notes: [], refused: [], known: [] };
   const jobs: FinishedJob[] = [];
   for (const file of handed) {
     for (const candidate of candidatesIn(file)) {
@@ -72,7 +76,7 @@ type Candidate =
   | { jobs: readonly FinishedJob[] }
   | { name: string; why: string };
 
-function candidatesIn({ name, bytes }: HandedIn): Candidate[] {
+function candidatesIn({ name, bytes }: Submission): Candidate[] {
   const refuse = (why: string): Candidate[] => [{ name, why }];
   const base = name.split(/[\\/]/).at(-1) ?? '';
   const isExport = base.toLowerCase().endsWith('.json');
@@ -139,7 +143,7 @@ function placeCounts(
   jobs: readonly FinishedJob[],
   shelfName: string,
   shelf: readonly RawFile[],
-  result: TakenIn,
+  result: TakeInResult,
 ): void {
   const own = checkFiles(shelfName, shelf).shelf;
   const { years, counted, known, strange } = countJobs(jobs, own, own.counts.counted);
@@ -169,7 +173,7 @@ function place(
   { id, text }: { id: string; text: string },
   name: string,
   shelf: readonly RawFile[],
-  result: TakenIn,
+  result: TakeInResult,
 ): void {
   const refuse = (why: string) => result.refused.push({ name, why });
   const vehicle = readVehicle(text);
@@ -209,7 +213,7 @@ function placeVehicle(
   { id, text, title, data }: { id: string; text: string; title: string; data: unknown },
   name: string,
   shelf: readonly RawFile[],
-  result: TakenIn,
+  result: TakeInResult,
 ): void {
   const path = vehiclePath(id);
   const there = shelf.find((file) => file.path === path);
@@ -254,7 +258,7 @@ function readNote(text: string): Pick<Note, 'title' | 'by' | 'date' | 'status'> 
 }
 
 /** The whole shelf checked with the notes on it; findings about them are refusals. */
-function judge(shelfName: string, shelf: readonly RawFile[], result: TakenIn): void {
+function judge(shelfName: string, shelf: readonly RawFile[], result: TakeInResult): void {
   const added = result.notes.map(({ path, text }) => ({ path, bytes: new TextEncoder().encode(text) }));
   if (added.length === 0) return;
   const before = shelf.filter(({ path }) => !added.some((other) => other.path === path));

@@ -5,7 +5,7 @@ import type { Path } from './finding.ts';
 import type { Entry, Records } from './shelf.ts';
 
 /** One way on from a step. */
-export interface Way {
+export interface StepWay {
   /** Step or end it leads to. */
   to: string;
   /** Where it is written in the record. */
@@ -13,9 +13,9 @@ export interface Way {
 }
 
 /** Every way on from a step, with the place in the record that names it. */
-export function waysOf(stepId: string, step: TreeStep): Way[] {
+export function waysOf(stepId: string, step: TreeStep): StepWay[] {
   const ways = Object.entries(step.on ?? {}).map(
-    ([answer, to]): Way => ({ to, path: ['steps', stepId, 'on', answer] }),
+    ([answer, to]): StepWay => ({ to, path: ['steps', stepId, 'on', answer] }),
   );
   if (step.otherwise !== undefined) ways.push({ to: step.otherwise, path: ['steps', stepId, 'otherwise'] });
   return ways;

@@ -65,10 +65,10 @@ function addedNumbers(one: Table<number>, other: Table<number>): Table<number> {
   return Object.fromEntries(all);
 }
 
-type Measured = Counts['measured'][string];
+type MeasuredReadings = Counts['measured'][string];
 
-function addedReadings(one: Measured, other: Measured): Measured {
-  const all: Measured = { ...one };
+function addedReadings(one: MeasuredReadings, other: MeasuredReadings): MeasuredReadings {
+  const all: MeasuredReadings = { ...one };
   for (const path of FIGURE_PATHS) {
     const added = other[path];
     if (added) all[path] = [...(all[path] ?? []), ...added];

@@ -120,7 +120,7 @@ function faultOfComma(asWritten: string, trimmed: string): QuantityFault {
 }
 
 /** What a place takes, and the text that stands there. */
-interface Asked {
+interface QuantityField {
   asWritten: string;
   dimension: Dimension;
   assume: string | undefined;
@@ -130,7 +130,7 @@ interface Asked {
 /** The unit that is written, or the one to be taken where none is. */
 function unitNamed(
   name: string | undefined,
-  { asWritten, dimension, assume, example }: Asked,
+  { asWritten, dimension, assume, example }: QuantityField,
 ): { unit: Unit } | { fault: QuantityFault } {
   const known = unitsOf(dimension).map(({ symbol }) => symbol);
   const wrong = (found: string, expected: string) => ({

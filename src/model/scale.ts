@@ -107,12 +107,12 @@ export function limitValue({ figure, times, plus }: Limit, lookup: FigureLookup)
 }
 
 /** What the outcomes of a test say of its scale. */
-export interface Banded {
+export interface ScaledTest {
   outcomes: Readonly<Record<string, { from?: Limit | undefined; to?: Limit | undefined }>>;
 }
 
 /** The outcomes of a test that are cut from its scale, in the order they stand. */
-export function bandsOf({ outcomes }: Banded): { outcome: string; from?: Limit; to?: Limit }[] {
+export function bandsOf({ outcomes }: ScaledTest): { outcome: string; from?: Limit; to?: Limit }[] {
   return Object.entries(outcomes).flatMap(([outcome, { from, to }]) =>
     from || to ? [{ outcome, ...(from && { from }), ...(to && { to }) }] : [],
   );
@@ -131,7 +131,7 @@ export type ReadingAnswer =
  * @param test its outcomes with their limits; limits that tile the scale give exactly one outcome
  * @param valueSI the reading, SI (a temperature in kelvin)
  */
-export function outcomeOfReading(test: Banded, valueSI: number, lookup: FigureLookup): ReadingAnswer {
+export function outcomeOfReading(test: ScaledTest, valueSI: number, lookup: FigureLookup): ReadingAnswer {
   const bands = bandsOf(test).map(({ outcome, from, to }) => ({
     outcome,
     from: from && limitValue(from, lookup),

@@ -30,7 +30,7 @@ export const PLACES = {
   exhaust: 'Exhaust',
 } as const;
 
-export type Place = keyof typeof PLACES;
+export type CarPlace = keyof typeof PLACES;
 
 const MAY_DRIVE = ['yes', 'short and watched', 'no, stop'] as const;
 
@@ -41,7 +41,7 @@ export const symptomSchema = z.strictObject({
     .optional()
     .describe('How often it comes in beside the others of its group; occasional if not given.'),
   'noticed-at': z
-    .array(z.enum(Object.keys(PLACES) as [Place, ...Place[]]))
+    .array(z.enum(Object.keys(PLACES) as [CarPlace, ...CarPlace[]]))
     .min(1)
     .describe(
       'Where on the car it is noticed, the place that is pointed at first in front; the front page draws them.',

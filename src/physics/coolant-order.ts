@@ -2,7 +2,7 @@ import { within } from './out-of-range.ts';
 import { type CubicMetre, cubicMetre, type VolumeFraction } from './units.ts';
 
 /** A can on the shelf, and what it costs. */
-export interface Can {
+export interface CanSize {
   /** 0.0001 to 0.25 m3. */
   readonly holds: CubicMetre;
   /** In the currency of the shop; left out when nobody wrote it. */
@@ -55,7 +55,7 @@ export function partsOf(filling: CubicMetre, wanted: VolumeFraction, can: Volume
  * @param sizes one or two
  * @throws OutOfRange on any figure, and when it takes more than 200 of a size
  */
-export function cansFor(needed: CubicMetre, sizes: readonly Can[]): Order {
+export function cansFor(needed: CubicMetre, sizes: readonly CanSize[]): Order {
   const litres = within('coolant needed', needed, 0, 0.25, 'm3');
   within('number of can sizes', sizes.length, 1, 2, '1');
   for (const { holds, price = 0 } of sizes) {
@@ -74,7 +74,7 @@ export function cansFor(needed: CubicMetre, sizes: readonly Can[]): Order {
   return orders.reduce((best, each) => (isBetter(each, best) ? each : best));
 }
 
-function orderOf(cans: readonly number[], sizes: readonly Can[], litres: number): Order {
+function orderOf(cans: readonly number[], sizes: readonly CanSize[], litres: number): Order {
   const bought = cans.reduce((sum, count, at) => sum + count * (sizes[at]?.holds ?? 0), 0);
   const priced = sizes.every(({ price }) => price !== undefined);
   return {

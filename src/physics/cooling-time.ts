@@ -1,6 +1,6 @@
 import { within } from './out-of-range.ts';
 import { type CubicMetre, fromCelsius, type Kelvin, kelvin, type Second, second } from './units.ts';
-import { type Reaches, timeToReach } from './warm-up.ts';
+import { timeToReach, type WarmUpResult } from './warm-up.ts';
 import { fitHeat, type WarmUpVehicle, warmUp } from './warm-up-model.ts';
 
 /**
@@ -10,7 +10,7 @@ import { fitHeat, type WarmUpVehicle, warmUp } from './warm-up-model.ts';
 export const COOL_ENOUGH = fromCelsius(50);
 
 /** Where the engine stands while it cools. */
-export type Standing = 'bonnet open' | 'bonnet shut' | 'blower before it';
+export type EnginePlace = 'bonnet open' | 'bonnet shut' | 'blower before it';
 
 /**
  * Time in which the distance to the air outside falls to 37 %, for an engine with 6 l of coolant and its bonnet open, s: least after a
@@ -20,7 +20,7 @@ export type Standing = 'bonnet open' | 'bonnet shut' | 'blower before it';
 const COOLS_IN = { least: 65 * 60, most: 130 * 60 } as const;
 const OF_LITRES = 6e-3;
 /** How much slower or quicker than with the bonnet open. Common practice, no source. */
-const SLOWER: Readonly<Record<Standing, number>> = {
+const SLOWER: Readonly<Record<EnginePlace, number>> = {
   'bonnet open': 1,
   'bonnet shut': 1.35,
   'blower before it': 0.5,
@@ -45,7 +45,7 @@ export interface Span {
  */
 export function coolingTime(
   capacity: CubicMetre,
-  standing: Standing,
+  standing: EnginePlace,
   from: Kelvin,
   to: Kelvin,
   outside: Kelvin,
@@ -93,7 +93,7 @@ function after(
   from: Kelvin,
   to: Kelvin,
 ): Second {
-  const reached: Reaches = timeToReach({ ...lump, heat: 0 as never }, from, to);
+  const reached: WarmUpResult = timeToReach({ ...lump, heat: 0 as never }, from, to);
   if (reached.reaches) return reached.after;
   within('temperature to cool to', to, lump.surroundings, from, 'K');
   return second(0);
@@ -114,7 +114,7 @@ const HORIZON = 3600;
 const STEP = 2;
 
 /** What a warm-up comes to. */
-export type WarmsUp =
+export type WarmUpRisk =
   | { readonly gets: 'there'; readonly soonest: Second; readonly latest: Second }
   /** The least of heat does not get it there: soonest if at all, and where it levels out else. */
   | { readonly gets: 'there perhaps'; readonly soonest: Second; readonly levelsOut: Kelvin }
@@ -133,7 +133,7 @@ export function warmUpTime(
   usual: Second,
   warming: Warming,
   { start, outside, heater }: { start: Kelvin; outside: Kelvin; heater: number },
-): WarmsUp {
+): WarmUpRisk {
   within('coolant at the start', start, 230, opens, 'K');
   const vehicle: WarmUpVehicle = { opens, fullyOpen: kelvin(opens + 13), fan: undefined };
   const fitted = fitHeat(vehicle, usual) * (warming === 'standing, fast idle' ? FAST_IDLE : 1);

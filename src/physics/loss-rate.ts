@@ -103,7 +103,7 @@ function ratio(lost: number, over: number | undefined): number | undefined {
 }
 
 /** How long or how far until so much more is gone at the pace seen; the sooner end first. */
-export interface LastsFor {
+export interface RemainingTime {
   readonly soonest: number;
   /** Left out where the loss may be nothing within its error. */
   readonly latest?: number;
@@ -116,7 +116,7 @@ export interface LastsFor {
  * @param over time or distance in which `lost` went, above 0
  * @throws OutOfRange on any figure, and when nothing was lost
  */
-export function lastsFor(left: CubicMetre, lost: number, error: number, over: Second | Metre): LastsFor {
+export function lastsFor(left: CubicMetre, lost: number, error: number, over: Second | Metre): RemainingTime {
   const room = within('coolant above the low mark', left, 0, 0.2, 'm3');
   const gone = within('coolant lost', lost, 1e-9, 0.2, 'm3');
   const doubt = within('error of the loss', error, 0, 0.1, 'm3');

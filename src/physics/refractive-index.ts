@@ -34,7 +34,7 @@ function indexAt(mixture: Mixture, temperature: Kelvin): number {
 }
 
 /** How an instrument that does not correct for temperature was set to nought. */
-export type Zeroed = 'at 20 °C' | 'with water at the sample’s temperature';
+export type ZeroSetting = 'at 20 °C' | 'with water at the sample’s temperature';
 
 /**
  * Strength from a refractive index read at another temperature than 20 °C, on an instrument that does not correct for it.
@@ -49,7 +49,7 @@ export function strengthForIndexAt(
   glycol: Glycol,
   index: number,
   sample: Kelvin,
-  zeroed: Zeroed,
+  zeroed: ZeroSetting,
 ): MassFraction {
   const t = within('sample temperature', sample, ZERO_CELSIUS, ZERO_CELSIUS + 50, 'K') as Kelvin;
   const water = { glycol, fraction: massFraction(0) };

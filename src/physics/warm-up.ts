@@ -37,13 +37,13 @@ export function lumpTemperature(lump: Lump, start: Kelvin, after: Second): Kelvi
 }
 
 /** When a lump reaches a temperature, if it does. */
-export type Reaches =
+export type WarmUpResult =
   | { readonly reaches: true; readonly after: Second }
   /** It settles short of it, or moves away from it. */
   | { readonly reaches: false; readonly settlesAt: Kelvin };
 
 /** Time to reach a temperature. @throws OutOfRange on any of the figures */
-export function timeToReach(lump: Lump, start: Kelvin, wanted: Kelvin): Reaches {
+export function timeToReach(lump: Lump, start: Kelvin, wanted: Kelvin): WarmUpResult {
   const end = settlesAt(lump);
   const from = within('start temperature', start, 200, 500, 'K');
   const to = within('temperature to reach', wanted, 200, 500, 'K');

@@ -1,5 +1,5 @@
 /** Because of which words a complaint was recognised, in the customer's own. */
-import type { Read } from './read.ts';
+import type { ReadSentence } from './read.ts';
 
 const MOST = 3;
 /** A word that gained less decided nothing. */
@@ -10,7 +10,7 @@ const LEAST_GAIN = 0.8;
  * @param gains of each sign, by column
  */
 export function becauseOf(
-  { words, signs }: Read,
+  { words, signs }: ReadSentence,
   column: number,
   gains: readonly (readonly number[])[],
 ): string[] {
@@ -38,7 +38,7 @@ export function becauseOf(
 }
 
 /** Place of each word -> place of the first word of its phrase, which may be itself. */
-function phrasesOf(length: number, signs: Read['signs']): number[] {
+function phrasesOf(length: number, signs: ReadSentence['signs']): number[] {
   const first = Array.from({ length }, (_, at) => at);
   for (const { id, from } of signs)
     if (id.startsWith('@') && !id.includes('+')) for (const at of from) first[at] = from[0] ?? at;

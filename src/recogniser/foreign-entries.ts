@@ -1,5 +1,5 @@
 /** Entries of a word group that the complaints use for something else than the rest of the group. */
-import type { Learnt } from './learn.ts';
+import type { LearntWords } from './learn.ts';
 import { stemOf } from './stem.ts';
 import type { WordGroups } from './thesaurus.ts';
 import { clausesOf } from './words.ts';
@@ -27,7 +27,10 @@ const FOREIGN = 0.75;
 type Uses = Map<number, number>;
 
 /** Entries that are used mostly where the rest of their group is hardly met, in the order of the groups. */
-export function foreignEntries({ texts, counts, thesaurus }: Learnt, groups: WordGroups): ForeignEntry[] {
+export function foreignEntries(
+  { texts, counts, thesaurus }: LearntWords,
+  groups: WordGroups,
+): ForeignEntry[] {
   const uses = usesOf({ texts, counts, thesaurus });
   return Object.entries(groups).flatMap(([group, entries]) => {
     const whole: Uses = new Map();
@@ -53,7 +56,7 @@ function usesOf({
   texts,
   counts,
   thesaurus,
-}: Pick<Learnt, 'texts' | 'counts' | 'thesaurus'>): Map<string, Uses> {
+}: Pick<LearntWords, 'texts' | 'counts' | 'thesaurus'>): Map<string, Uses> {
   const uses = new Map<string, Uses>();
   for (const { text, column } of texts) {
     if (column === counts.classes.length) continue;
@@ -66,7 +69,7 @@ function usesOf({
   return uses;
 }
 
-function entriesIn(text: string, thesaurus: Learnt['thesaurus']): Set<string> {
+function entriesIn(text: string, thesaurus: LearntWords['thesaurus']): Set<string> {
   const found = new Set<string>();
   for (const clause of clausesOf(text)) {
     const stems = clause.map(({ word }) => stemOf(word));

@@ -1,6 +1,6 @@
 /** What the shelf teaches the recogniser: counts of signs, and which words there are. */
 import { type Counts, count, emptyCounts } from './counts.ts';
-import { type Phrasing, phrasingsOf, type Told } from './phrasings.ts';
+import { type Phrasing, phrasingsOf, type SymptomTexts } from './phrasings.ts';
 import { type Sign, signsOf } from './signs.ts';
 import { stemOf } from './stem.ts';
 import { Thesaurus, type WordGroups } from './thesaurus.ts';
@@ -12,7 +12,7 @@ export interface Words {
   elsewhere: readonly string[];
 }
 
-export interface Learnt {
+export interface LearntWords {
   counts: Counts;
   thesaurus: Thesaurus;
   texts: readonly LearntText[];
@@ -26,7 +26,7 @@ export interface LearntText extends Phrasing {
 }
 
 /** @param complaints the shelf's complaints, in the order of the columns */
-export function learn(complaints: readonly Told[], { groups, elsewhere }: Words): Learnt {
+export function learn(complaints: readonly SymptomTexts[], { groups, elsewhere }: Words): LearntWords {
   const thesaurus = new Thesaurus(groups);
   const counts = emptyCounts(complaints);
   const uses = new Map<string, { word: string; texts: number }>();
@@ -60,7 +60,7 @@ export function idsOf(signs: readonly Sign[]): string[] {
 }
 
 /** Words a misspelt one may have been meant to be, one of each stem: those of the thesaurus, then those of the texts. */
-export function guessesOf({ thesaurus, uses }: Pick<Learnt, 'thesaurus' | 'uses'>): Map<string, string> {
+export function guessesOf({ thesaurus, uses }: Pick<LearntWords, 'thesaurus' | 'uses'>): Map<string, string> {
   const guesses = new Map(thesaurus.words);
   for (const [stem, { word }] of uses) if (!guesses.has(stem)) guesses.set(stem, word);
   return guesses;

@@ -1,7 +1,7 @@
 /** What the recogniser learns from: the texts of one complaint, each with how much it counts. */
 
 /** The texts of a symptom that somebody might say. Its summary is no one's words, and a sixth of all signs. */
-export interface Told {
+export interface SymptomTexts {
   id: string;
   title: string;
   /** How often it comes in beside the others. */
@@ -43,7 +43,7 @@ export interface Phrasing {
 }
 
 /** All texts of all complaints, in their order. */
-export function phrasingsOf(complaints: readonly Told[]): Phrasing[] {
+export function phrasingsOf(complaints: readonly SymptomTexts[]): Phrasing[] {
   return complaints.flatMap((told, column) => {
     const texts: Record<Field, readonly string[]> = {
       title: [told.title],

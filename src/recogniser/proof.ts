@@ -4,13 +4,13 @@
  */
 import { count } from './counts.ts';
 import { byStem, type KnownWords, knownWords } from './known-words.ts';
-import { guessesOf, idsOf, type Learnt, type LearntText } from './learn.ts';
+import { guessesOf, idsOf, type LearntText, type LearntWords } from './learn.ts';
 import type { Field } from './phrasings.ts';
 import { read } from './read.ts';
 import { scoresOf } from './score.ts';
 
 /** What became of one phrasing. */
-export interface Tried {
+export interface PhrasingResult {
   text: string;
   field: Field;
   complaint: string;
@@ -31,7 +31,7 @@ export interface Rate {
 }
 
 /** @param words those of the shelf's other records: right, and telling nothing */
-export function leaveEachOut(learnt: Learnt, words: Iterable<string>): Tried[] {
+export function leaveEachOut(learnt: LearntWords, words: Iterable<string>): PhrasingResult[] {
   const others = byStem(words);
   const all = knownWords(guessesOf(learnt), others);
   return learnt.texts
@@ -41,10 +41,10 @@ export function leaveEachOut(learnt: Learnt, words: Iterable<string>): Tried[] {
 
 function leaveOut(
   left: LearntText,
-  learnt: Learnt,
+  learnt: LearntWords,
   others: ReadonlyMap<string, string>,
   all: KnownWords,
-): Tried {
+): PhrasingResult {
   const { counts, thesaurus } = learnt;
   const ids = idsOf(left.signs);
   count(counts, left.column, ids, -left.weight);
@@ -68,7 +68,7 @@ function leaveOut(
 /** Most phrasings have no word of their own; then nothing is forgotten. */
 function withoutWordsOf(
   { field, stems }: LearntText,
-  learnt: Learnt,
+  learnt: LearntWords,
   others: ReadonlyMap<string, string>,
   all: KnownWords,
 ): KnownWords {
@@ -82,14 +82,14 @@ function withoutWordsOf(
 }
 
 /** How many of the phrasings were found first, and among the first three. */
-export function rateOf(tried: readonly Tried[]): Rate {
+export function rateOf(tried: readonly PhrasingResult[]): Rate {
   const share = (most: number): number =>
     tried.filter(({ before }) => before < most).length / Math.max(tried.length, 1);
   return { count: tried.length, first: share(1), firstThree: share(3) };
 }
 
 /** Complaints with their rates, the weakest first. */
-export function weakest(tried: readonly Tried[]): { complaint: string; rate: Rate }[] {
+export function weakest(tried: readonly PhrasingResult[]): { complaint: string; rate: Rate }[] {
   const ids = [...new Set(tried.map(({ complaint }) => complaint))];
   return ids
     .map((complaint) => ({ complaint, rate: rateOf(tried.filter((each) => each.complaint === complaint)) }))
@@ -97,7 +97,9 @@ export function weakest(tried: readonly Tried[]): { complaint: string; rate: Rat
 }
 
 /** Pairs of complaints taken for each other, either way, the most often first. */
-export function takenForEachOther(tried: readonly Tried[]): { pair: [string, string]; times: number }[] {
+export function takenForEachOther(
+  tried: readonly PhrasingResult[],
+): { pair: [string, string]; times: number }[] {
   const times = new Map<string, { pair: [string, string]; times: number }>();
   for (const { complaint, first, before } of tried) {
     if (before === 0) continue;

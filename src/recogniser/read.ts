@@ -4,7 +4,7 @@ import { type Sign, signsOf } from './signs.ts';
 import type { Thesaurus } from './thesaurus.ts';
 import { clausesOf, type Word } from './words.ts';
 
-export interface Read {
+export interface ReadSentence {
   words: readonly Word[];
   signs: readonly Sign[];
   /** Words that were read as others, in the order of the sentence. */
@@ -12,7 +12,7 @@ export interface Read {
 }
 
 /** Reads a sentence as customers type it; its last word may still be growing. */
-export function read(text: string, thesaurus: Thesaurus, known: KnownWords): Read {
+export function read(text: string, thesaurus: Thesaurus, known: KnownWords): ReadSentence {
   const mended: { from: string; to: string }[] = [];
   const growing = /[\p{L}\p{N}]$/u.test(text);
   const clauses = clausesOf(text);

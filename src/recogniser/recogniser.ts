@@ -3,7 +3,7 @@ import { becauseOf } from './because.ts';
 import { codesIn, withWholeCodes } from './codes.ts';
 import { type Counts, isTelling } from './counts.ts';
 import { type KnownWords, knownWords } from './known-words.ts';
-import { type Read, read } from './read.ts';
+import { type ReadSentence, read } from './read.ts';
 import { gainsOf, scoresOf } from './score.ts';
 import { isElsewhere, isSure, sharesOf } from './sureness.ts';
 import type { Thesaurus } from './thesaurus.ts';
@@ -29,7 +29,7 @@ export interface Complaint {
   because: readonly string[];
 }
 
-export interface Recognised {
+export interface RecognitionResult {
   /** Trouble codes that were typed. */
   codes: readonly string[];
   /** The likeliest first, three at most; none when no word tells anything. */
@@ -55,7 +55,7 @@ export class Recogniser {
   }
 
   /** @param text as typed, whole or still growing at its end */
-  recognise(text: string): Recognised {
+  recognise(text: string): RecognitionResult {
     const { counts, thesaurus } = this.#knowledge;
     const codes = codesIn(text, this.#knowledge.codes);
     const sentence = read(withWholeCodes(text, codes), thesaurus, this.#known);
@@ -82,7 +82,7 @@ export class Recogniser {
   }
 
   /** Whether a word of it stands in some phrasing and is more than grammar. */
-  #tells({ signs, words }: Read): boolean {
+  #tells({ signs, words }: ReadSentence): boolean {
     const { counts } = this.#knowledge;
     return signs.some(
       ({ id, from }) =>

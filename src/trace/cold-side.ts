@@ -2,10 +2,10 @@
 import { type Band, STAMP_TOLERANCE } from './expected-band.ts';
 import {
   brokeOffAt,
+  type Cooling,
   type HeldAfter,
   heldAtStamp,
   pausedAtStamp,
-  type Sank,
   sankWhenDriven,
   secondsDriven,
 } from './first-rise.ts';
@@ -13,13 +13,13 @@ import { type Grid, middleOf } from './grid.ts';
 import { HALF_LIFT } from './hot-side.ts';
 import type { Likeness } from './likeness.ts';
 import type { Start } from './outside.ts';
-import { SETTLED_RISE, type Settled, settledAtSpeed } from './settled.ts';
+import { SETTLED_RISE, type SettledStretch, settledAtSpeed } from './settled.ts';
 import type { Drive } from './stretches.ts';
 import { acrossEngine, type TraceVehicle } from './vehicle.ts';
 import type { WarmUpCourse } from './warm-up-course.ts';
 
 /** Why the log cannot tell. */
-export type Refusal =
+export type NoVerdictReason =
   | 'too-short'
   | 'no-speed'
   | 'never-at-speed'
@@ -38,18 +38,18 @@ export type Refusal =
   | 'fan-at-other-figure';
 
 export type ColdSide =
-  | { is: 'holds'; settled: Settled }
+  | { is: 'holds'; settled: SettledStretch }
   /** Was warm when slow, sinks at speed. `expected`: the least a sound engine would have read, K. */
-  | { is: 'falls'; settled: Settled; sure: boolean; expected: number }
+  | { is: 'falls'; settled: SettledStretch; sure: boolean; expected: number }
   /** Never got warm though it was driven. */
-  | { is: 'stays low'; settled: Settled; sure: boolean; expected: number }
+  | { is: 'stays low'; settled: SettledStretch; sure: boolean; expected: number }
   /** Regulates, but at too low a figure. */
-  | { is: 'low throughout'; settled: Settled; sure: boolean }
+  | { is: 'low throughout'; settled: SettledStretch; sure: boolean }
   /** Opens at its stamp and stays there; how it holds at speed was not asked. */
-  | { is: 'opens'; held: HeldAfter; because: Refusal[]; settled: undefined }
+  | { is: 'opens'; held: HeldAfter; because: NoVerdictReason[]; settled: undefined }
   /** Never long at speed, but driven it sinks, or no sound engine explains the log. Distances as in `Likeness`, K. */
-  | { is: 'unlike sound'; sank: Sank | undefined; likeness: Likeness; settled: undefined }
-  | { is: 'unknown'; because: Refusal[]; settled: Settled | undefined };
+  | { is: 'unlike sound'; sank: Cooling | undefined; likeness: Likeness; settled: undefined }
+  | { is: 'unknown'; because: NoVerdictReason[]; settled: SettledStretch | undefined };
 
 /** Held for so long at speed, settling included, s. */
 const HELD_LONG = 240;
@@ -75,7 +75,7 @@ export interface ColdSideInput {
 }
 
 /** What speed was not there to show, the first rise may. */
-const LEFT_OPEN: readonly Refusal[] = [
+const LEFT_OPEN: readonly NoVerdictReason[] = [
   'no-speed',
   'never-at-speed',
   'never-settled',
@@ -93,7 +93,7 @@ export function coldSide(input: ColdSideInput): ColdSide {
 
 function opensAtStamp(
   { grid, course, vehicle, likeness }: ColdSideInput,
-  because: Refusal[],
+  because: NoVerdictReason[],
 ): ColdSide | undefined {
   const held = heldAtStamp(grid, course, vehicle);
   if (!held) return undefined;
@@ -128,7 +128,7 @@ function unlikeSound({ grid, vehicle, likeness }: ColdSideInput): ColdSide | und
 
 function coldSideAtSpeed(input: ColdSideInput): ColdSide {
   const { grid, drive, band, likeness, vehicle, course } = input;
-  const unknown = (because: Refusal, settled?: Settled): ColdSide => ({
+  const unknown = (because: NoVerdictReason, settled?: SettledStretch): ColdSide => ({
     is: 'unknown',
     because: [because],
     settled,
@@ -196,12 +196,12 @@ function mostHeld(vehicle: TraceVehicle): number {
   return Math.max(cruise.high, opens.high + HALF_LIFT + acrossEngine(vehicle));
 }
 
-function whyDoubtful({ opens }: TraceVehicle): Refusal {
+function whyDoubtful({ opens }: TraceVehicle): NoVerdictReason {
   return opens.from === 'vehicle' ? 'near-the-limit' : 'vehicle-unknown';
 }
 
 /** Not held, only passed through: it may be on its way to anywhere. */
-function stillClimbing({ rise }: Settled): boolean {
+function stillClimbing({ rise }: SettledStretch): boolean {
   return rise > 2 * SETTLED_RISE;
 }
 
@@ -210,10 +210,18 @@ function looksLike(better: number, worse: number): boolean {
   return worse > Math.max(1.6 * better, better + 1.5);
 }
 
-function coldVerdict(input: ColdSideInput, cold: Settled, settled: readonly Settled[]): ColdSide {
+function coldVerdict(
+  input: ColdSideInput,
+  cold: SettledStretch,
+  settled: readonly SettledStretch[],
+): ColdSide {
   const { grid, band, likeness, vehicle, heaterMatters, leastFrom } = input;
   const limit = vehicle.lowLimit.low;
-  const unknown = (because: Refusal): ColdSide => ({ is: 'unknown', because: [because], settled: cold });
+  const unknown = (because: NoVerdictReason): ColdSide => ({
+    is: 'unknown',
+    because: [because],
+    settled: cold,
+  });
   if (regulatesUnderStamp(input, cold)) return { is: 'low throughout', settled: cold, sure: false };
   if (!band) return unknown('outside-unknown');
   const explained = likeness ? Math.min(likeness.open, likeness.early) / likeness.sound : 1;
@@ -244,7 +252,10 @@ const UNDER_STAMP = 6.5;
  * Broke off low and holds there: then a thermostat opens there, on however cold a day. Air and heater bend a rise
  * slowly, over a quarter of an hour.
  */
-function regulatesUnderStamp({ course, vehicle, likeness }: ColdSideInput, { level }: Settled): boolean {
+function regulatesUnderStamp(
+  { course, vehicle, likeness }: ColdSideInput,
+  { level }: SettledStretch,
+): boolean {
   return (
     level < vehicle.opens.low - UNDER_STAMP &&
     level > vehicle.opens.low - SHIFTED_AT_MOST &&
@@ -258,8 +269,8 @@ function regulatesUnderStamp({ course, vehicle, likeness }: ColdSideInput, { lev
 /** Whether the low figure is one it regulates at: a sharp pause there in the first rise, or the same at every speed. */
 function regulatesLow(
   { grid, course, vehicle, band }: ColdSideInput,
-  cold: Settled,
-  settled: readonly Settled[],
+  cold: SettledStretch,
+  settled: readonly SettledStretch[],
 ): boolean {
   if (cold.level < vehicle.opens.low - SHIFTED_AT_MOST) return false;
   // Where a thermostat standing open would read less than this, something still regulates.

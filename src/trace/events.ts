@@ -1,7 +1,7 @@
 /** What happened on the road test, in order: for the marks on the chart and for the table beside it. */
 import { pausedAtStamp } from './first-rise.ts';
 import { middleOf } from './grid.ts';
-import type { Judged } from './judge-trace.ts';
+import type { TraceJudgement } from './judge-trace.ts';
 import { stretchesWhere } from './stretches.ts';
 import type { TraceVehicle } from './vehicle.ts';
 
@@ -39,7 +39,7 @@ const HEAT_SOAK_LEAST = 60;
 const GAP = 60;
 
 /** What happened on the drive, in order of time. */
-export function eventsOf(judged: Judged, vehicle: TraceVehicle): TraceEvent[] {
+export function eventsOf(judged: TraceJudgement, vehicle: TraceVehicle): TraceEvent[] {
   const { grid, start, course, drive, fan, sensor, hot } = judged;
   const { smooth, step } = grid;
   const reading = (at: number) =>
@@ -96,7 +96,7 @@ function longestOf<T extends { from: number; to: number }>(stretches: readonly T
 }
 
 /** Engine off and the coolant still rising: the heat of the metal comes out. */
-function heatSoaks({ grid }: Judged): { from: number; to: number }[] {
+function heatSoaks({ grid }: TraceJudgement): { from: number; to: number }[] {
   const { signals, smooth, step } = grid;
   const { rpm } = signals;
   if (!rpm) return [];

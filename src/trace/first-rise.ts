@@ -67,7 +67,7 @@ export function heldAtStamp(
 }
 
 /** Under its opening and driven, it sank: K. */
-export interface Sank {
+export interface Cooling {
   from: number;
   to: number;
 }
@@ -82,11 +82,14 @@ const DRIVEN = 6;
 const MIXING = 240;
 
 /** The deepest fall while driven under the opening: only an open way to the radiator does that. */
-export function sankWhenDriven({ smooth, signals, step }: Grid, { opens }: TraceVehicle): Sank | undefined {
+export function sankWhenDriven(
+  { smooth, signals, step }: Grid,
+  { opens }: TraceVehicle,
+): Cooling | undefined {
   const { speed, rpm } = signals;
   if (!speed) return undefined;
   const even = runningMean(speed, Math.round(30 / step));
-  let deepest: Sank | undefined;
+  let deepest: Cooling | undefined;
   let top = Number.NEGATIVE_INFINITY;
   let since = 0;
   for (let at = 0; at < smooth.length; at++) {
@@ -109,7 +112,7 @@ export function secondsDriven({ signals, step }: Grid): number {
   return (signals.speed?.reduce((sum, each) => sum + (each > DRIVEN ? 1 : 0), 0) ?? 0) * step;
 }
 
-function drop(sank: Sank | undefined): number {
+function drop(sank: Cooling | undefined): number {
   return sank ? sank.from - sank.to : 0;
 }
 

@@ -3,7 +3,7 @@ import type { Band } from './expected-band.ts';
 import { fanLine } from './fan-asked.ts';
 import type { FanCourse } from './fan-course.ts';
 import { extentOf, type Grid, riseOver } from './grid.ts';
-import { SETTLED_RISE, type Settled, settledAtSpeed } from './settled.ts';
+import { SETTLED_RISE, type SettledStretch, settledAtSpeed } from './settled.ts';
 import type { Drive, Stretch } from './stretches.ts';
 import { acrossEngine, type TraceVehicle } from './vehicle.ts';
 import type { WarmUpCourse } from './warm-up-course.ts';
@@ -209,7 +209,7 @@ const HELD = 240;
 const HARD_FROST = 263;
 
 /** A steady figure on a mild day, half the lift and more above the stamp: the heat does not get out as it should. */
-function heldHigh({ grid, drive, vehicle, outside }: HotSideInput): Settled | undefined {
+function heldHigh({ grid, drive, vehicle, outside }: HotSideInput): SettledStretch | undefined {
   const { speed } = grid.signals;
   if (!drive || !speed || outside === undefined || outside > MILD) return undefined;
   if (outside < HARD_FROST && acrossEngine(vehicle) > 0) return undefined;

@@ -12,22 +12,22 @@ import type { Trace } from './read/read-log.ts';
 import { checkSensor, type SensorCheck, type SensorFault } from './sensor-faults.ts';
 import { type StandingReading, standingReading } from './standing-reading.ts';
 import { type Drive, driveOf } from './stretches.ts';
-import type { TraceVehicle, TypedFigures, Whose } from './vehicle.ts';
+import type { FiguresOf, TraceVehicle, TypedFigures } from './vehicle.ts';
 import { judge, type Verdict } from './verdict.ts';
 import { type WarmUpCourse, warmUpCourse } from './warm-up-course.ts';
 
 /** What only the person knows of the road test and of the car. */
-export interface Said {
+export interface DriverInput {
   /** K. */
   outside?: number;
   heater?: HeaterSetting;
   /** Read off the car; whoever makes the vehicle's figures takes them. */
   figures?: TypedFigures;
   /** Whether the vehicle chosen is this car, or the nearest there is. */
-  whose?: Whose;
+  whose?: FiguresOf;
 }
 
-export interface Judged {
+export interface TraceJudgement {
   /** The figures it was held against. */
   vehicle: TraceVehicle;
   grid: Grid;
@@ -50,7 +50,7 @@ export interface Judged {
 }
 
 /** Judges in one go. */
-export function judgeTrace(trace: Trace, vehicle: TraceVehicle, said: Said = {}): Judged {
+export function judgeTrace(trace: Trace, vehicle: TraceVehicle, said: DriverInput = {}): TraceJudgement {
   const judging = judgeInParts(trace, vehicle, said);
   for (;;) {
     const part = judging.next();
@@ -59,7 +59,11 @@ export function judgeTrace(trace: Trace, vehicle: TraceVehicle, said: Said = {})
 }
 
 /** Judges part by part, so that a page without a worker can breathe in between. */
-export function* judgeInParts(trace: Trace, vehicle: TraceVehicle, said: Said = {}): Generator<void, Judged> {
+export function* judgeInParts(
+  trace: Trace,
+  vehicle: TraceVehicle,
+  said: DriverInput = {},
+): Generator<void, TraceJudgement> {
   const sensor = checkSensor(trace.coolant);
   // With hardly a sound reading left, the faulty ones are shown as they are.
   const usable = sensor.clean.time.length >= 2 ? { ...trace, coolant: sensor.clean } : trace;

@@ -2,7 +2,7 @@
 import { FIGURES, type FigurePath, figureFits } from '../model/figures.ts';
 import { type Habit, METRIC } from '../model/habit.ts';
 import { readQuantity } from '../model/quantity.ts';
-import type { Judged } from './judge-trace.ts';
+import type { TraceJudgement } from './judge-trace.ts';
 import { degrees, figureText } from './say.ts';
 import type { Figure, TraceVehicle, VehicleFigures } from './vehicle.ts';
 
@@ -31,7 +31,7 @@ export interface Milestone {
   wanted: Figure | undefined;
 }
 
-export type Passed = 'pass' | 'fail' | 'not done';
+export type MilestoneResult = 'pass' | 'fail' | 'not done';
 
 /** A switch, a scan tool and a stamp are each 2 to 3 K out. */
 const OUT = 3;
@@ -151,7 +151,7 @@ export function milestonesFor(vehicle: TraceVehicle, sheet: VehicleFigures | und
 }
 
 /** @param answer kelvin, or one of the milestone's values; undefined when it was not done */
-export function passes({ asks, wanted }: Milestone, answer: number | string | undefined): Passed {
+export function passes({ asks, wanted }: Milestone, answer: number | string | undefined): MilestoneResult {
   if (answer === undefined) return 'not done';
   if (asks !== 'temperature') return answer === asks[0]?.value || answer === 'none' ? 'pass' : 'fail';
   if (typeof answer !== 'number' || !wanted) return 'not done';
@@ -163,7 +163,10 @@ export function passes({ asks, wanted }: Milestone, answer: number | string | un
  * What the log shows of the milestones, K. Never what only a hand or an eye can tell; the hoses only where a second
  * temperature was logged.
  */
-export function fromTrace(judged: Judged, vehicle: TraceVehicle): Partial<Record<MilestoneId, number>> {
+export function fromTrace(
+  judged: TraceJudgement,
+  vehicle: TraceVehicle,
+): Partial<Record<MilestoneId, number>> {
   const { course, cold, fan, verdict } = judged;
   if (verdict.finding.startsWith('sensor')) return {};
   const { pause } = course;
@@ -188,7 +191,7 @@ const FELT_WARM = 8;
 const EQUAL = 6;
 
 /** Coolant when the second temperature had only just begun to warm. */
-function hoseColdUntil({ grid }: Judged): number | undefined {
+function hoseColdUntil({ grid }: TraceJudgement): number | undefined {
   const { outlet } = grid.signals;
   const cold = outlet?.find(Number.isFinite);
   if (!outlet || cold === undefined || (grid.smooth.find(Number.isFinite) ?? 999) > cold + FELT_WARM)
@@ -198,7 +201,7 @@ function hoseColdUntil({ grid }: Judged): number | undefined {
 }
 
 /** Coolant when, standing, the second temperature first came up to it, once it had opened. */
-function hosesEqualAt({ grid, drive }: Judged, { opens }: TraceVehicle): number | undefined {
+function hosesEqualAt({ grid, drive }: TraceJudgement, { opens }: TraceVehicle): number | undefined {
   const { outlet } = grid.signals;
   if (!outlet) return undefined;
   for (const { from, to } of drive?.standing ?? [])
@@ -211,7 +214,7 @@ function hosesEqualAt({ grid, drive }: Judged, { opens }: TraceVehicle): number 
 }
 
 /** Pass or fail of all of them, in a sentence. Never that the car is safe. */
-export function proofSentence(results: readonly Result[]): string {
+export function proofSentence(results: readonly MilestoneLine[]): string {
   const failed = results.filter(({ passed }) => passed === 'fail');
   const open = results.filter(({ passed }) => passed === 'not done');
   if (failed.length > 0) return `Not passed: ${listed(failed)}.`;
@@ -221,17 +224,17 @@ export function proofSentence(results: readonly Result[]): string {
 }
 
 /** What is still to be done, in a sentence; empty when nothing is. */
-export function leftToDo(results: readonly Result[]): string {
+export function leftToDo(results: readonly MilestoneLine[]): string {
   const open = results.filter(({ passed }) => passed === 'not done');
   return open.length === 0 ? '' : `Still to do: ${listed(open)}.`;
 }
 
-export interface Result {
+export interface MilestoneLine {
   label: string;
-  passed: Passed;
+  passed: MilestoneResult;
 }
 
-function listed(results: readonly Result[]): string {
+function listed(results: readonly MilestoneLine[]): string {
   // Without the word that leads to the figure: "fan starts at" is "fan starts".
   return results.map(({ label }) => label.toLowerCase().replace(/ at$/, '')).join('; ');
 }

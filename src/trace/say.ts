@@ -1,11 +1,11 @@
 /** The verdict in words, in the reader's units. Sentences first, then why, then what to do, then what stays open. */
 import { type Habit, METRIC } from '../model/habit.ts';
 import { quantityText } from '../model/show-quantity.ts';
-import type { Refusal } from './cold-side.ts';
+import type { NoVerdictReason } from './cold-side.ts';
 import type { TraceEvent } from './events.ts';
 import { STAMP_TOLERANCE } from './expected-band.ts';
 import { pausedAtStamp } from './first-rise.ts';
-import type { Judged } from './judge-trace.ts';
+import type { TraceJudgement } from './judge-trace.ts';
 import { MONITOR_COLDEST, MONITOR_DISTANCE } from './monitor.ts';
 import { type Figure, STOP_ABOVE_FAN, type TraceVehicle } from './vehicle.ts';
 
@@ -47,7 +47,7 @@ export function clockText(seconds: number): string {
   return hours > 0 ? `${hours}:${two(minutes)}:${two(whole % 60)}` : `${minutes}:${two(whole % 60)}`;
 }
 
-export interface Told {
+export interface VerdictText {
   /** The verdict, one or two sentences. */
   sentence: string;
   /** What it rests on. */
@@ -59,7 +59,7 @@ export interface Told {
 }
 
 /** A judged log in words, in the reader’s units. */
-export function tell(judged: Judged, vehicle: TraceVehicle, habit: Habit = METRIC): Told {
+export function tell(judged: TraceJudgement, vehicle: TraceVehicle, habit: Habit = METRIC): VerdictText {
   const { verdict } = judged;
   const parts = FINDING_WORDS[verdict.finding](judged, vehicle, habit);
   const likely = verdict.sure === 'likely' ? ' Likely, not certain.' : '';
@@ -74,16 +74,16 @@ export function tell(judged: Judged, vehicle: TraceVehicle, habit: Habit = METRI
   };
 }
 
-type Parts = Omit<Told, 'open'>;
-type Say = (judged: Judged, vehicle: TraceVehicle, habit: Habit) => Parts;
+type Parts = Omit<VerdictText, 'open'>;
+type Say = (judged: TraceJudgement, vehicle: TraceVehicle, habit: Habit) => Parts;
 
 const LEVEL_FIRST = 'Engine off, let it cool, leave the cap alone. Then level first, and the walk.';
 
-function endOfScale({ faults: [fault] }: Judged['sensor'], habit: Habit): string {
+function endOfScale({ faults: [fault] }: TraceJudgement['sensor'], habit: Habit): string {
   return fault ? degrees(fault.to, habit) : 'the end of its scale';
 }
 
-const FINDING_WORDS: Record<Judged['verdict']['finding'], Say> = {
+const FINDING_WORDS: Record<TraceJudgement['verdict']['finding'], Say> = {
   sound: ({ cold, course, hot }, vehicle, habit) =>
     cold.is === 'opens' && course.pause
       ? {
@@ -218,11 +218,11 @@ const FINDING_WORDS: Record<Judged['verdict']['finding'], Say> = {
   }),
 };
 
-type Unlike = Extract<Judged['cold'], { is: 'unlike sound' }>;
+type UnlikeSound = Extract<TraceJudgement['cold'], { is: 'unlike sound' }>;
 
 function unlikeSound(
-  { sank, likeness }: Unlike,
-  { hot }: Judged,
+  { sank, likeness }: UnlikeSound,
+  { hot }: TraceJudgement,
   { opens }: TraceVehicle,
   habit: Habit,
 ): Omit<Parts, 'next'> {
@@ -239,11 +239,11 @@ function unlikeSound(
   };
 }
 
-function levelOf(cold: Judged['cold']): number {
+function levelOf(cold: TraceJudgement['cold']): number {
   return cold.settled?.level ?? Number.NaN;
 }
 
-const REFUSALS: Record<Refusal, string | ((...of: Parameters<Say>) => string)> = {
+const REFUSALS: Record<NoVerdictReason, string | ((...of: Parameters<Say>) => string)> = {
   'too-short': 'The log is too short: two minutes are the least, twenty are good.',
   'no-speed':
     'The log has no road speed, and what a thermostat does shows at speed. Log it too, or choose its column below.',
@@ -296,7 +296,7 @@ const ON_THE_THERMOSTAT: ReadonlySet<string> = new Set(['sound', 'cold-at-speed'
 
 /** The regulation's own measure beside the verdict; undefined where it is none on the thermostat, and beside a stop. */
 export function monitorText(
-  { monitor, verdict, start }: Judged,
+  { monitor, verdict, start }: TraceJudgement,
   { opens }: TraceVehicle,
   habit: Habit = METRIC,
 ): string | undefined {

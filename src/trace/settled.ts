@@ -3,7 +3,7 @@ import { extentOf, type Grid, middleOf, riseOver } from './grid.ts';
 import type { Drive, Stretch } from './stretches.ts';
 
 /** One stretch at speed, once the temperature has settled. */
-export interface Settled extends Stretch {
+export interface SettledStretch extends Stretch {
   /** Middle of the last minutes, K. */
   level: number;
   /** Least and greatest in them, K. */
@@ -21,11 +21,11 @@ const SETTLING = 120;
 export const SETTLED_RISE = 0.01;
 
 /** Each stretch at speed that was long enough to settle, with where it settled, in K. */
-export function settledAtSpeed(grid: Grid, drive: Drive): Settled[] {
+export function settledAtSpeed(grid: Grid, drive: Drive): SettledStretch[] {
   const { smooth, step } = grid;
   const points = (seconds: number) => Math.round(seconds / step);
   return drive.atSpeed
-    .map(({ from, to }): Settled => {
+    .map(({ from, to }): SettledStretch => {
       // The stretch ends with slowing down; what the temperature does then is no longer the speed's doing.
       const end = Math.max(from, to - points(20));
       const first = Math.max(from + points(SETTLING), end - points(180));

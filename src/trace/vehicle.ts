@@ -47,7 +47,7 @@ const FULLY_OPEN_ABOVE = [10, 18] as const;
 export const STOP_ABOVE_FAN = 8;
 
 /** Whose figures the record holds: this car's, or those of the nearest one on the shelf. */
-export type Whose = 'this car' | 'nearest';
+export type FiguresOf = 'this car' | 'nearest';
 
 /**
  * Two cars that look alike in a list differ by this much in their stamps and in their fans, K. Thermostats of one
@@ -91,7 +91,7 @@ const WITH_STAMP: ReadonlySet<string> = new Set([
 export function traceVehicleOf(
   sheet: VehicleFigures | undefined,
   typed: TypedFigures = {},
-  whose: Whose = 'this car',
+  whose: FiguresOf = 'this car',
 ): TraceVehicle {
   const nearest = sheet !== undefined && whose === 'nearest';
   const said: Partial<Record<FigurePath, number | undefined>> = {

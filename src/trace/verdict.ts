@@ -1,6 +1,6 @@
 /** From what the log shows to one verdict: what it is, how sure, what the log cannot tell, and what it means for the walk. */
 import { LOGGED_AIR, ONE_AIR_ALONE, SENSOR_AGREES } from '../physics/thermistor.ts';
-import type { ColdSide, Refusal } from './cold-side.ts';
+import type { ColdSide, NoVerdictReason } from './cold-side.ts';
 import type { FanAsked } from './fan-asked.ts';
 import type { Grid } from './grid.ts';
 import type { HotSide } from './hot-side.ts';
@@ -33,7 +33,7 @@ export const FINDINGS = [
 export type FindingId = (typeof FINDINGS)[number];
 
 /** An answer of one of the shelf's tests. */
-export interface Outcome {
+export interface TestOutcome {
   test: 'cruise-trace' | 'idle-to-fan-trace' | 'warm-up-timing' | 'cold-soak-comparison';
   outcome: string;
 }
@@ -47,12 +47,12 @@ export interface Verdict {
   causes: readonly string[];
   /** Symptom whose walk goes on from here. */
   symptom: string | undefined;
-  outcomes: readonly Outcome[];
+  outcomes: readonly TestOutcome[];
   /** What the log leaves open. */
-  open: readonly Refusal[];
+  open: readonly NoVerdictReason[];
 }
 
-export interface Seen {
+export interface Observations {
   grid: Grid;
   vehicle: TraceVehicle;
   start: Start;
@@ -171,13 +171,13 @@ const UNDER_AIR = SENSOR_AGREES + LOGGED_AIR;
 const UNDER_ONE_AIR = UNDER_AIR + ONE_AIR_ALONE;
 
 /** The verdict of all that was seen: the gravest finding, its causes, what stays open. */
-export function judge(seen: Seen): Verdict {
+export function judge(seen: Observations): Verdict {
   const { cold } = seen;
   const finding = findingOf(seen);
   const meaning = MEANINGS[finding.id];
   // Beside a stop or a faulty sensor, what else the log might have shown is nobody's next step.
   const complete = meaning.stop || finding.id.startsWith('sensor');
-  const open: Refusal[] = [
+  const open: NoVerdictReason[] = [
     ...('because' in cold ? cold.because : []),
     ...fanOpen(seen),
     ...(radiatorAsked(seen) ? [] : ['radiator-not-asked' as const]),
@@ -196,24 +196,33 @@ export function judge(seen: Seen): Verdict {
 }
 
 /** A sensor that reads low looks like an open thermostat, unless it agreed with the air at a cold start. */
-function causesOf(finding: FindingId, { start }: Seen): readonly string[] {
+function causesOf(finding: FindingId, { start }: Observations): readonly string[] {
   const { causes } = MEANINGS[finding];
   const agreed = start.state === 'cold' && start.underAir !== undefined && start.underAir < SENSOR_AGREES;
   if (agreed) return causes.filter((cause) => cause !== 'sensor-reads-low');
   return finding === 'cold-at-speed' ? [...causes, 'sensor-reads-low'] : causes;
 }
 
-interface Found {
+interface RawFinding {
   id: FindingId;
   sure: Verdict['sure'];
-  because: Refusal[];
+  because: NoVerdictReason[];
 }
 
-function found(id: FindingId, sure: boolean): Found {
+function found(id: FindingId, sure: boolean): RawFinding {
   return { id, sure: sure ? 'clear' : 'likely', because: [] };
 }
 
-function findingOf({ grid, vehicle, sensor, standing, start, hot, cold, fanElsewhere }: Seen): Found {
+function findingOf({
+  grid,
+  vehicle,
+  sensor,
+  standing,
+  start,
+  hot,
+  cold,
+  fanElsewhere,
+}: Observations): RawFinding {
   for (const { kind, times } of sensor) {
     if (kind === 'jump') return found('sensor-jumps', times > 1);
     if (kind === 'flat') return found('sensor-stands-still', true);
@@ -273,25 +282,25 @@ function dipped(hot: HotSide): boolean {
 }
 
 /** What is left open of the fan. */
-function fanOpen({ asked, hot }: Seen): Refusal[] {
+function fanOpen({ asked, hot }: Observations): NoVerdictReason[] {
   if (hot.is === 'no fan' || hot.is === 'fan does not help') return [];
   if (asked.is === 'came') return [];
   return [asked.is === 'did not show' ? 'fan-did-not-show' : 'fan-not-asked'];
 }
 
-function sensorOutcomes(finding: FindingId): Outcome[] {
+function sensorOutcomes(finding: FindingId): TestOutcome[] {
   if (finding === 'sensor-jumps') return [{ test: 'cruise-trace', outcome: 'jumps' }];
   if (finding === 'sensor-under-air') return [{ test: 'cold-soak-comparison', outcome: 'coolant-below' }];
   return [];
 }
 
 /** Minutes at speed on a warm day: only then has the radiator shown what it can give off. */
-function radiatorAsked({ drive, start }: Seen): boolean {
+function radiatorAsked({ drive, start }: Observations): boolean {
   return (drive?.secondsAtSpeed ?? 0) > 300 && (start.outside?.kelvin ?? 0) > WARM_DAY;
 }
 
-function outcomesOf({ grid, vehicle, drive, course, asked, cold, hot, start }: Seen): Outcome[] {
-  const outcomes: Outcome[] = [];
+function outcomesOf({ grid, vehicle, drive, course, asked, cold, hot, start }: Observations): TestOutcome[] {
+  const outcomes: TestOutcome[] = [];
   const cruise = {
     holds: 'holds',
     falls: 'falls-at-speed',

@@ -1,7 +1,12 @@
 /** Asks a calculator as a reader does: by what stands in its fields. */
 import fc from 'fast-check';
 import type { Answer, Calculator, Input } from '../../src/calculators/declaration.ts';
-import { type FieldFault, type Outcome, type Typed, workOut } from '../../src/calculators/work-out.ts';
+import {
+  type CalculatorResult,
+  type FieldFault,
+  type TypedValues,
+  workOut,
+} from '../../src/calculators/work-out.ts';
 import type { Habit } from '../../src/model/habit.ts';
 import { readQuantity } from '../../src/model/quantity.ts';
 import { findUnit, fromSI } from '../../src/model/units.ts';
@@ -12,14 +17,14 @@ function plain<T>(said: T): T {
 }
 
 /** The answer. @throws Error with the messages when there is none */
-export function answerOf(calculator: Calculator, typed: Typed, habit?: Habit): Answer {
+export function answerOf(calculator: Calculator, typed: TypedValues, habit?: Habit): Answer {
   const outcome = workOut(calculator, typed, habit);
   if (outcome.ok) return plain(outcome.answer);
   throw new Error(outcome.faults.map(({ name, message }) => `${name}: ${message}`).join('; '));
 }
 
 /** The messages. @throws Error when there was an answer after all */
-export function faultsOf(calculator: Calculator, typed: Typed, habit?: Habit): FieldFault[] {
+export function faultsOf(calculator: Calculator, typed: TypedValues, habit?: Habit): FieldFault[] {
   const outcome = workOut(calculator, typed, habit);
   if (!outcome.ok) return plain(outcome.faults);
   throw new Error(`Answered: ${outcome.answer.sentence}`);
@@ -34,7 +39,7 @@ export function figureOf(answer: Answer, label: string): number {
 }
 
 /** Every word an outcome would put on the page. */
-export function textOf(outcome: Outcome): string {
+export function textOf(outcome: CalculatorResult): string {
   if (!outcome.ok) return outcome.faults.map(({ message }) => message).join('\n');
   const { sentence, figures, notes, pictures } = outcome.answer;
   return [

@@ -3,7 +3,12 @@ import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
 import { CALCULATORS, calculatorOf } from '../../src/calculators/catalogue.ts';
 import type { Calculator } from '../../src/calculators/declaration.ts';
-import { type Outcome, type Typed, withoutExamples, workOut } from '../../src/calculators/work-out.ts';
+import {
+  type CalculatorResult,
+  type TypedValues,
+  withoutExamples,
+  workOut,
+} from '../../src/calculators/work-out.ts';
 import type { CalculatorId } from '../../src/model/calculator-ids.ts';
 import { readQuantity } from '../../src/model/quantity.ts';
 import { findUnit, fromSI } from '../../src/model/units.ts';
@@ -11,15 +16,15 @@ import { soundFields } from './ask.ts';
 import { JOBS } from './jobs/all.ts';
 
 /** As the page works it out: a reading that is not typed was not taken. */
-function ask(calculator: Calculator, typed: Typed): Outcome {
+function ask(calculator: Calculator, typed: TypedValues): CalculatorResult {
   const person = new Set(Object.keys(typed));
   return workOut(calculator, withoutExamples(calculator, typed, { person, vehicle: new Set() }));
 }
 
-const verdictOf = (outcome: Outcome) => (outcome.ok ? outcome.answer.tone : 'asks');
+const verdictOf = (outcome: CalculatorResult) => (outcome.ok ? outcome.answer.tone : 'asks');
 
 /** The sentence with the figures under it, or the messages. */
-function wordsOf(outcome: Outcome): string {
+function wordsOf(outcome: CalculatorResult): string {
   const words = outcome.ok
     ? [
         outcome.answer.sentence,
@@ -83,11 +88,11 @@ const ERRORS: Partial<Record<CalculatorId, Readonly<Record<string, { by: number;
 /** The fields with one reading moved; undefined when nothing stands there. */
 function moved(
   calculator: Calculator,
-  typed: Typed,
+  typed: TypedValues,
   name: string,
   shift: { by: number; share?: true },
   way: 1 | -1,
-): Typed | undefined {
+): TypedValues | undefined {
   const input = calculator.inputs.find((each) => each.name === name);
   const text = typed[name] ?? input?.default ?? '';
   if (input?.kind !== 'quantity' || text === '') return undefined;
@@ -99,7 +104,7 @@ function moved(
 }
 
 /** A job with one field changed: where the readings hang together, fields drawn one by one are hardly ever a sound car. */
-function aroundJobs(calculator: Calculator): fc.Arbitrary<Typed> {
+function aroundJobs(calculator: Calculator): fc.Arbitrary<TypedValues> {
   const names = calculator.inputs.map(({ name }) => name);
   return fc
     .tuple(fc.constantFrom(...JOBS[calculator.id]), fc.constantFrom(...names), soundFields(calculator))
@@ -109,7 +114,7 @@ function aroundJobs(calculator: Calculator): fc.Arbitrary<Typed> {
 describe.each(Object.entries(ERRORS))('%s, a reading moved by its error', (id, errors) => {
   const calculator = CALCULATORS.find((each) => each.id === id) ?? calculatorOf('mixture');
 
-  const neverStops = (typed: Typed) => {
+  const neverStops = (typed: TypedValues) => {
     const before = ask(calculator, typed);
     if (verdictOf(before) !== 'fine') return false;
     for (const [name, shift] of Object.entries(errors))

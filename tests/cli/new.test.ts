@@ -5,7 +5,7 @@ import { tmpdir } from 'node:os';
 import { join } from 'node:path';
 import { afterAll, beforeAll, expect, test } from 'vitest';
 import { askVehicle } from '../../src/cli/ask-vehicle.ts';
-import { mayBeLeftOut } from '../../src/library/field-tables.ts';
+import { isOptional } from '../../src/library/field-tables.ts';
 import { readShelf } from '../../src/library/read-shelf.ts';
 import { fieldsOf } from '../../src/library/skeleton.ts';
 import { JOINT_NAMES } from '../../src/model/figures.ts';
@@ -134,7 +134,7 @@ test('every field of the kind stands in the file with a line of help', () => {
   for (const kind of ['cause', 'vehicle', 'test'] as const) {
     const { stdout } = make(kind, '--title', 'Printed only', '--print');
     for (const [name, field] of fieldsOf(SCHEMAS[kind])) {
-      const line = new RegExp(`^# .*\\n${mayBeLeftOut(field) ? '(?:# )?' : ''}${name}:`, 'm');
+      const line = new RegExp(`^# .*\\n${isOptional(field) ? '(?:# )?' : ''}${name}:`, 'm');
       expect(stdout, `${kind}.${name}`).toMatch(line);
     }
   }

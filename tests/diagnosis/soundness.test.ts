@@ -4,10 +4,10 @@ import { QUICK_BUDGET } from '../../src/diagnosis/budget.ts';
 import { compile } from '../../src/diagnosis/compiled.ts';
 import type { Model } from '../../src/diagnosis/model.ts';
 import {
-  DEAR,
   type JudgeOptions,
   judgeTree,
   priceOf,
+  TOO_COSTLY,
   type TreeJudgement,
 } from '../../src/diagnosis/soundness.ts';
 import { describeFinding } from '../../src/diagnosis/soundness-words.ts';
@@ -188,7 +188,7 @@ describe('laws', () => {
         const { bound, best, report, ratio, findings } = judge(random, tree, { budget: THOROUGH_BUDGET });
         expect(best.minutes).toBeLessThanOrEqual(report.expectedMinutes + 1e-9);
         if (!report.repeats) expect(bound.minutes).toBeLessThanOrEqual(best.minutes + 1e-9);
-        expect(findings.some((one) => one.rule === 'dearer-than-best-found')).toBe(ratio > DEAR);
+        expect(findings.some((one) => one.rule === 'dearer-than-best-found')).toBe(ratio > TOO_COSTLY);
         for (const finding of findings)
           expect(describeFinding(finding)).not.toMatch(/NaN|undefined|Infinity/);
       }),

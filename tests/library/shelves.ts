@@ -1,7 +1,7 @@
 /** The sound shelf, and faulty ones made of it by replacing or adding files. */
 import { readdirSync, readFileSync } from 'node:fs';
 import { join, relative, sep } from 'node:path';
-import type { RawFile, Unread } from '../../src/library/source-file.ts';
+import type { RawFile, UnreadableReason } from '../../src/library/source-file.ts';
 
 export const FAULTY = join(import.meta.dirname, 'faulty');
 
@@ -24,7 +24,7 @@ export function faultyShelf(name: string): RawFile[] {
   const paths = new Set([...changed.map((file) => file.path), ...linesOf(found, WITHOUT)]);
   const unread = linesOf(found, UNREAD).map((line): RawFile => {
     const [why = '', path = ''] = line.split(' ');
-    return { path, bytes: new Uint8Array(), unread: why as Unread };
+    return { path, bytes: new Uint8Array(), unread: why as UnreadableReason };
   });
   return [...soundShelf().filter((file) => !paths.has(file.path)), ...changed, ...unread];
 }

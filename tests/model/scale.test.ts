@@ -3,12 +3,12 @@ import { describe, expect, test } from 'vitest';
 import { figureLookup } from '../../src/model/figure-lookup.ts';
 import { parsed } from '../../src/model/scalars.ts';
 import {
-  type Banded,
   type FigureLookup,
   type Limit,
   limitValue,
   outcomeOfReading,
   readLimit,
+  type ScaledTest,
 } from '../../src/model/scale.ts';
 
 function limit(text: string): Limit {
@@ -18,7 +18,7 @@ function limit(text: string): Limit {
 }
 
 /** A test whose outcomes are called after where they stand: "below", "band 1" ... */
-function cutAt(...texts: string[]): Banded {
+function cutAt(...texts: string[]): ScaledTest {
   const limits = texts.map(limit);
   const bands = [undefined, ...limits].map((from, at) => [
     at === 0 ? 'below' : `band ${at}`,

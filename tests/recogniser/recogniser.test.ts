@@ -4,7 +4,7 @@ import { describe, expect, test } from 'vitest';
 import { byStem } from '../../src/recogniser/known-words.ts';
 import { guessesOf, learn } from '../../src/recogniser/learn.ts';
 import { pack, unpack } from '../../src/recogniser/packed.ts';
-import type { Told } from '../../src/recogniser/phrasings.ts';
+import type { SymptomTexts } from '../../src/recogniser/phrasings.ts';
 import { leaveEachOut, rateOf, takenForEachOther, weakest } from '../../src/recogniser/proof.ts';
 import { type Knowledge, Recogniser } from '../../src/recogniser/recogniser.ts';
 import { signsOf } from '../../src/recogniser/signs.ts';
@@ -21,7 +21,7 @@ const GROUPS = {
 };
 
 const NOTHING = { weight: 1, heard: [], trade: [], slips: [], codes: [] };
-const TOLD: Told[] = [
+const TOLD: SymptomTexts[] = [
   {
     ...NOTHING,
     id: 'low-at-cruise',

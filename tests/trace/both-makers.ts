@@ -1,7 +1,7 @@
 /** Road tests of both makers in one shape, and how each is judged with more or less known of the car. */
 import { judgeTrace } from '../../src/trace/judge-trace.ts';
 import { finish, readLog } from '../../src/trace/read/read-log.ts';
-import { traceVehicleOf, type VehicleFigures, type Whose } from '../../src/trace/vehicle.ts';
+import { type FiguresOf, traceVehicleOf, type VehicleFigures } from '../../src/trace/vehicle.ts';
 import type { FindingId } from '../../src/trace/verdict.ts';
 import { sheetWith } from './known-cars.ts';
 import { type Score, score, type Truth } from './score.ts';
@@ -58,7 +58,7 @@ export interface Scored {
 export function scored(
   { number, fault, truth, text }: RoadTest,
   sheet: VehicleFigures | undefined,
-  whose: Whose = 'this car',
+  whose: FiguresOf = 'this car',
 ): Scored {
   const read = finish(readLog(text));
   if (!read.ok) return { number, fault, finding: 'not read', open: [], score: 'cannot tell' };

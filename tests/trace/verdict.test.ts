@@ -1,7 +1,7 @@
 /** The cases the trade tells, from file text to sentence. */
 import { describe, expect, test } from 'vitest';
 import { eventsOf } from '../../src/trace/events.ts';
-import { judgeTrace, type Said } from '../../src/trace/judge-trace.ts';
+import { type DriverInput, judgeTrace } from '../../src/trace/judge-trace.ts';
 import { fromTrace, milestonesFor, passes } from '../../src/trace/proof.ts';
 import { finish, readLog } from '../../src/trace/read/read-log.ts';
 import { eventText, monitorText, stopText, tell } from '../../src/trace/say.ts';
@@ -14,7 +14,7 @@ import { driveOver, type Leg } from './route.ts';
 import { stampedCar } from './stamped-car.ts';
 import { type LogStyle, writeLog } from './write-log.ts';
 
-function judged(text: string, sheet: VehicleFigures | undefined, said?: Said) {
+function judged(text: string, sheet: VehicleFigures | undefined, said?: DriverInput) {
   const read = finish(readLog(text));
   if (!read.ok) throw new Error(read.fault.message);
   const vehicle = traceVehicleOf(sheet);

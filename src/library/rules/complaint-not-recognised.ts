@@ -1,4 +1,4 @@
-import { rateOf, type Tried, weakest } from '../../recogniser/proof.ts';
+import { type PhrasingResult, rateOf, weakest } from '../../recogniser/proof.ts';
 import type { DraftShelf } from '../draft.ts';
 import type { Fault } from '../finding.ts';
 import { proofOf } from '../recognition.ts';
@@ -41,17 +41,17 @@ export const complaintNotRecognised: ShelfRule = {
   },
 };
 
-function inWords({ text, first }: Tried): string {
+function inWords({ text, first }: PhrasingResult): string {
   return `"${text}" (to ${first})`;
 }
 
 /** A second's work for a shelf of a thousand phrasings, so it is done again only when a word of it has changed. */
-function rememberedProof(shelf: DraftShelf): Tried[] {
+function rememberedProof(shelf: DraftShelf): PhrasingResult[] {
   const { records, words, memory, faulty } = shelf;
   // A complaint or the words that cannot be read have been reported; the rest would be judged without them.
   if ([...faulty].some((file) => /(?:^|\/)(?:symptoms\/|words\.yaml$)/.test(file))) return [];
   const question = JSON.stringify(['recognition', words, textsOf(shelf)]);
-  const known = memory.recall(question) as Tried[] | undefined;
+  const known = memory.recall(question) as PhrasingResult[] | undefined;
   const tried = known ?? proofOf({ records, words });
   if (!known) memory.remember(question, tried);
   return tried;
@@ -61,7 +61,7 @@ function textsOf({ drafts }: DraftShelf): string[] {
   return drafts.filter(({ kind }) => kind !== 'note').flatMap(({ texts }) => texts.map(({ text }) => text));
 }
 
-function spotOf({ complaint, text }: Tried, { drafts, shopFile }: DraftShelf): Fault['at'] {
+function spotOf({ complaint, text }: PhrasingResult, { drafts, shopFile }: DraftShelf): Fault['at'] {
   const draft = drafts.find(({ kind, id }) => kind === 'symptom' && id === complaint);
   const path = draft?.texts.find((each) => each.text === text)?.path ?? [];
   return { file: draft?.file ?? shopFile, path };

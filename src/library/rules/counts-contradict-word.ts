@@ -1,4 +1,4 @@
-import { countsContradict, exactInterval, nearestWord, type Weighed } from '../../diagnosis/counted.ts';
+import { type CauseWeights, countsContradict, exactInterval, nearestWord } from '../../diagnosis/counted.ts';
 import { LIKELIHOOD_WORDS, PRIOR_WORDS } from '../../diagnosis/words.ts';
 import { byWords } from '../case.ts';
 import type { DraftShelf } from '../draft.ts';
@@ -83,12 +83,12 @@ function fault(at: Fault['at'], says: string, { n, of, word, share, better }: Co
 }
 
 /** Share of all cars with the complaint, something else included. */
-function shareOf({ weights, somethingElse }: Weighed, cause: string): number {
+function shareOf({ weights, somethingElse }: CauseWeights, cause: string): number {
   return ((weights.get(cause) ?? 0) / sum(weights.values())) * (1 - somethingElse);
 }
 
 /** What each word would make of a cause's share, the other words as they are. */
-function sharesByWord({ weights, somethingElse }: Weighed, cause: string) {
+function sharesByWord({ weights, somethingElse }: CauseWeights, cause: string) {
   const others = sum(weights.values()) - (weights.get(cause) ?? 0);
   return Object.entries(PRIOR_WORDS).map(
     ([word, weight]) => [word, (weight / (weight + others)) * (1 - somethingElse)] as const,

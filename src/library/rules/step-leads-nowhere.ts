@@ -1,6 +1,6 @@
 import { nearestOf } from '../nearest.ts';
 import type { ShelfRule } from '../rule.ts';
-import { type Way, waysOf } from '../tree-ways.ts';
+import { type StepWay, waysOf } from '../tree-ways.ts';
 
 export const stepLeadsNowhere: ShelfRule = {
   id: 'step-leads-nowhere',
@@ -9,7 +9,7 @@ export const stepLeadsNowhere: ShelfRule = {
   check: ({ records }) =>
     [...records.tree.values()].flatMap(({ file, data }) => {
       const places = [...Object.keys(data.steps), ...Object.keys(data.ends)];
-      const ways: Way[] = Object.entries(data.steps).flatMap(([id, step]) => waysOf(id, step));
+      const ways: StepWay[] = Object.entries(data.steps).flatMap(([id, step]) => waysOf(id, step));
       return [{ to: data.start, path: ['start'] }, ...ways].flatMap(({ to, path }) => {
         if (places.includes(to)) return [];
         const nearest = nearestOf(to, places);

@@ -4,7 +4,7 @@ import { Worker } from 'node:worker_threads';
 import type { CompiledModel } from '../../diagnosis/compiled.ts';
 import type { Tree } from '../../diagnosis/tree.ts';
 
-export interface ToJudge {
+export interface JudgeTask {
   symptom: string;
   compiled: CompiledModel;
   tree: Tree;
@@ -27,7 +27,7 @@ export interface JudgedTree {
  * @returns in the order of the trees
  * @throws Error when a tree cannot be walked; the shelf check reports that first
  */
-export function judgeInWorker(trees: readonly ToJudge[]): Promise<JudgedTree[]> {
+export function judgeInWorker(trees: readonly JudgeTask[]): Promise<JudgedTree[]> {
   return new Promise((done, failed) => {
     // By its place in the project: the module that calls it is bundled somewhere else.
     const worker = new Worker(resolve('src/site/about/judge-worker.ts'), { workerData: trees });

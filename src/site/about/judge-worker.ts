@@ -2,9 +2,9 @@
 import { parentPort, workerData } from 'node:worker_threads';
 import { QUICK_BUDGET } from '../../diagnosis/budget.ts';
 import { judgeTree } from '../../diagnosis/soundness.ts';
-import type { JudgedTree, ToJudge } from './judge-in-worker.ts';
+import type { JudgedTree, JudgeTask } from './judge-in-worker.ts';
 
-const trees: readonly ToJudge[] = workerData;
+const trees: readonly JudgeTask[] = workerData;
 const answers = trees.map(({ symptom, compiled, tree }): JudgedTree => {
   const judged = judgeTree(compiled, tree, { budget: QUICK_BUDGET });
   if (!judged.ok) throw new Error(`The tree of ${symptom} cannot be judged.`);

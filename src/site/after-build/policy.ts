@@ -7,7 +7,7 @@
  */
 import { hash } from 'node:crypto';
 import { attributeOf, type PageElement } from './read-page.ts';
-import type { Outcome, Scanned } from './scanned.ts';
+import type { Scanned, ScanResult } from './scanned.ts';
 import type { SiteFault } from './site-error.ts';
 
 /** Types of script element that hold data and are never run. */
@@ -17,8 +17,8 @@ const DATA = /^application\/(ld\+)?json$/;
  * The policy of every page, and what it would switch off without a word.
  * @param ownScripts the one script that stands in a page itself, by page: put in behind the policy, allowed by its hash
  */
-export function policies(scanned: Scanned, ownScripts: ReadonlyMap<string, string> = new Map()): Outcome {
-  const outcome: Outcome = { edits: new Map(), faults: [] };
+export function policies(scanned: Scanned, ownScripts: ReadonlyMap<string, string> = new Map()): ScanResult {
+  const outcome: ScanResult = { edits: new Map(), faults: [] };
   for (const [name, { elements }] of scanned) {
     const faults = elements.flatMap((element) => refused(element));
     outcome.faults.push(...faults.map((fault) => ({ page: name, ...fault })));

@@ -6,7 +6,7 @@ import { posix } from 'node:path';
 import { distance } from 'fastest-levenshtein';
 import type { Output } from './output.ts';
 import { type Attribute, attributeOf, type PageElement, writeAttribute } from './read-page.ts';
-import type { Edit, Outcome, Scanned } from './scanned.ts';
+import type { PageEdit, Scanned, ScanResult } from './scanned.ts';
 
 const ADDRESSES = new Set(['href', 'src', 'action', 'poster', 'xlink:href']);
 const ELSEWHERE = /^[a-z][a-z0-9+.-]*:|^\/\//i;
@@ -33,12 +33,12 @@ interface Site {
 }
 
 /** What has to change in the pages, and every address that leads nowhere. */
-export function relativeLinks(output: Output, scanned: Scanned): Outcome {
-  const outcome: Outcome = { edits: new Map(), faults: [] };
+export function relativeLinks(output: Output, scanned: Scanned): ScanResult {
+  const outcome: ScanResult = { edits: new Map(), faults: [] };
   const anchors = new Map([...scanned].map(([name, { elements }]) => [name, collectIds(elements)]));
   const site: Site = { output, anchors, found: new Map() };
   for (const [name, { elements }] of scanned) {
-    const edits: Edit[] = [];
+    const edits: PageEdit[] = [];
     for (const element of elements) {
       for (const attribute of element.attributes) {
         if (!ADDRESSES.has(attribute.name)) continue;

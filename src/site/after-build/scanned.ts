@@ -11,15 +11,15 @@ export interface ScannedPage {
 export type Scanned = ReadonlyMap<string, ScannedPage>;
 
 /** New text for a stretch of a page; start and end are equal where something is put in between. */
-export interface Edit {
+export interface PageEdit {
   start: number;
   end: number;
   text: string;
 }
 
-export interface Outcome {
+export interface ScanResult {
   /** By page. */
-  edits: Map<string, Edit[]>;
+  edits: Map<string, PageEdit[]>;
   faults: SiteFault[];
 }
 
@@ -29,7 +29,7 @@ export function scan(output: Output): Scanned {
 }
 
 /** A text with all changes made at once, so that none moves the place of another. */
-export function edited(text: string, edits: readonly Edit[]): string {
+export function edited(text: string, edits: readonly PageEdit[]): string {
   let changed = '';
   let from = 0;
   for (const edit of edits.toSorted((a, b) => a.start - b.start)) {
@@ -40,7 +40,7 @@ export function edited(text: string, edits: readonly Edit[]): string {
 }
 
 /** Makes all changes in the pages. */
-export function applyEdits(output: Output, outcomes: readonly Outcome[]): void {
+export function applyEdits(output: Output, outcomes: readonly ScanResult[]): void {
   for (const [name, page] of output.pages)
     output.pages.set(
       name,

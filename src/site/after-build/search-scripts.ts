@@ -10,7 +10,7 @@ import { dirname, join } from 'node:path';
 import { type BundleOptions, bundleScript } from './bundle-script.ts';
 import type { Output } from './output.ts';
 import { attributeOf, type PageElement } from './read-page.ts';
-import type { Edit, Outcome, Scanned } from './scanned.ts';
+import type { PageEdit, Scanned, ScanResult } from './scanned.ts';
 import { writeScript } from './scripts.ts';
 import type { IndexFiles, SearchIndex } from './search-index.ts';
 import { kindsOfPages } from './search-kinds.ts';
@@ -53,9 +53,9 @@ export async function writeSearch(
 }
 
 /** The names a page is found by are in the index; readers need not fetch them with the page. */
-export function dropSearchTerms(scanned: Scanned): Outcome {
+export function dropSearchTerms(scanned: Scanned): ScanResult {
   const isTerms = (element: PageElement) => attributeOf(element, 'data-search-terms') !== undefined;
-  const edits = [...scanned].map(([name, { elements }]): [string, Edit[]] => [
+  const edits = [...scanned].map(([name, { elements }]): [string, PageEdit[]] => [
     name,
     elements.filter(isTerms).map(({ start, end }) => ({ start, end, text: '' })),
   ]);

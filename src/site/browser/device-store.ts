@@ -6,22 +6,22 @@
  * says so.
  */
 import './page-globals.ts';
-import type { Known } from './known.ts';
+import type { KnownItems } from './known.ts';
 import { keeper } from './open-keeper.ts';
 import { siteName } from './site-name.ts';
 import type { DatabaseName, DatabaseStart } from './storage-names.ts';
 
-export interface Kept {
+export interface StoredItem {
   id: string;
   /** A moment in ISO form. */
   changed: string;
 }
 
 /** Values of one kind on this device, each under its own key; what the device will not take stays here as long as the page. */
-export class DeviceStore<T extends Kept> {
+export class DeviceStore<T extends StoredItem> {
   private readonly start: DatabaseStart;
   private readonly isValid: (value: unknown) => value is T;
-  private readonly known: Known;
+  private readonly known: KnownItems;
 
   /**
    * @param start name under which the things are kept, with its point: `job.`
@@ -30,7 +30,7 @@ export class DeviceStore<T extends Kept> {
   constructor(
     start: DatabaseStart,
     isValid: (value: unknown) => value is T,
-    known: Known = knownOnPage(start),
+    known: KnownItems = knownOnPage(start),
   ) {
     this.start = start;
     this.isValid = isValid;
@@ -175,10 +175,10 @@ export class DeviceStore<T extends Kept> {
   }
 }
 
-function knownOnPage(start: DatabaseStart): Known {
-  const fresh: Known = { kept: new Map(), here: new Map(), loaded: undefined, whenChanged: new Set() };
+function knownOnPage(start: DatabaseStart): KnownItems {
+  const fresh: KnownItems = { kept: new Map(), here: new Map(), loaded: undefined, whenChanged: new Set() };
   if (typeof window === 'undefined') return fresh;
-  const all = window.headertank.known ?? new Map<string, Known>();
+  const all = window.headertank.known ?? new Map<string, KnownItems>();
   window.headertank.known = all;
   const there = all.get(start) ?? fresh;
   all.set(start, there);

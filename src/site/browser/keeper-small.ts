@@ -1,22 +1,22 @@
 /** The small storage as a keeper, for a browser that has no database or does not open it. */
 import type { Keeper } from './keeper.ts';
 import { siteName } from './site-name.ts';
-import { keptNames, keptText, prefix } from './storage.ts';
+import { keptNames, prefix, storedText } from './storage.ts';
 
 export const smallStorage: Keeper = {
   kind: 'small storage',
   async all(start) {
     return keptNames(start).flatMap((name) => {
-      const text = keptText(name);
+      const text = storedText(name);
       return text === undefined ? [] : [[name, readValue(text)] satisfies [string, unknown]];
     });
   },
   async get(name) {
-    return readValue(keptText(name));
+    return readValue(storedText(name));
   },
   change: (name, change, others = new Map()) =>
     alone(() => {
-      const before = keptText(name);
+      const before = storedText(name);
       write(name, change(readValue(before)));
       try {
         for (const [each, value] of others) write(each, value);

@@ -1,5 +1,5 @@
 /** What one window knows of the things of one kind. All scripts of a page share it. */
-export interface Known {
+export interface KnownItems {
   /** As they are kept, by id, whatever lies there. */
   kept: Map<string, unknown>;
   /** What the device would not take. */

@@ -17,7 +17,7 @@ import type { MakeKnownList } from '../walk/known-list.ts';
 import type { WalkTexts } from '../walk/walk-data.ts';
 import type { codePicture } from './code-picture.ts';
 import type { button, element } from './element.ts';
-import type { Known } from './known.ts';
+import type { KnownItems } from './known.ts';
 
 /** Figures in the values of the chosen vehicle and in the reader's units. */
 export interface ReaderFigures {
@@ -40,7 +40,7 @@ export interface PageGlobals {
   /** The chosen vehicle once its figures are there. */
   vehicle: VehicleSheet | undefined;
   /** What this page has read of what the device keeps, by the start of its names: its scripts share it. */
-  known?: Map<string, Known>;
+  known?: Map<string, KnownItems>;
   /** Units the reader wants to see. */
   habit: Habit;
   /**

@@ -6,7 +6,7 @@ import type { DatabaseStart, KeptName, NameStart } from './storage-names.ts';
 export const prefix = () => `${siteName()}.`;
 
 /** A kept value as it lies there, or undefined when there is none or storage is blocked. */
-export function keptText(name: KeptName): string | undefined {
+export function storedText(name: KeptName): string | undefined {
   try {
     return localStorage.getItem(prefix() + name) ?? undefined;
   } catch {
@@ -16,7 +16,7 @@ export function keptText(name: KeptName): string | undefined {
 
 /** A kept value, or undefined when there is none or it cannot be read. */
 export function kept<T>(name: KeptName, isValid: (value: unknown) => value is T): T | undefined {
-  const text = keptText(name);
+  const text = storedText(name);
   if (text === undefined) return undefined;
   try {
     const value: unknown = JSON.parse(text);
@@ -58,7 +58,7 @@ export function keptNames<Start extends NameStart | DatabaseStart>(start: Start)
 }
 
 /** The walk that was left last, if any. */
-export function cameFrom(): { address: string; title: string } | undefined {
+export function lastWalk(): { address: string; title: string } | undefined {
   const isPlace = (value: unknown): value is [string, string] =>
     Array.isArray(value) && value.length === 2 && value.every((each) => typeof each === 'string');
   const [address, title] = kept('came-from', isPlace) ?? [];

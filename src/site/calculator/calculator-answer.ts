@@ -1,19 +1,19 @@
 /** An outcome of a calculator as words and markup; markup is made of escaped text only. The same at build and live. */
 import type { AnswerFigure, Calculator, Picture } from '../../calculators/declaration.ts';
-import type { Outcome } from '../../calculators/work-out.ts';
+import type { CalculatorResult } from '../../calculators/work-out.ts';
 import { type Habit, METRIC } from '../../model/habit.ts';
 import { drawCurve } from '../drawings/curve.ts';
 import { drawLadder } from '../drawings/ladder.ts';
 import { escapeText } from '../drawings/svg.ts';
 
 /** What is said first, as plain text. An answer on example figures says that it is one. */
-export function answerSentence(outcome: Outcome, example = false): string {
+export function answerSentence(outcome: CalculatorResult, example = false): string {
   if (!outcome.ok) return 'No figure yet.';
   return example ? `Example: ${outcome.answer.sentence}` : outcome.answer.sentence;
 }
 
 /** Class of what is said first: an example alarms nobody. */
-export function answerTone(outcome: Outcome, example = false): string {
+export function answerTone(outcome: CalculatorResult, example = false): string {
   return example ? 'as-example' : outcome.ok ? outcome.answer.tone : 'look';
 }
 
@@ -29,7 +29,7 @@ export function waitingSentence({ inputs, sets }: Calculator, vehicleChosen: boo
  */
 export function answerDetail(
   calculator: Calculator,
-  outcome: Outcome,
+  outcome: CalculatorResult,
   id?: string,
   habit: Habit = METRIC,
 ): string {

@@ -26,7 +26,7 @@ import { closesByPass, regulatesAtOutlet } from './circuit-points.ts';
 import { at, type Box, coordinate, line, type Point } from './svg.ts';
 
 /** What the pens draw: `outline` is heavy and hides what lies under it, `inside` thin, `thick` heavy without filling. */
-interface Drawn {
+interface PartLines {
   outline?: string;
   inside?: string;
   thick?: string;
@@ -37,7 +37,7 @@ interface Drawn {
 export function drawParts(plan: CircuitPlan): string {
   const { layout } = plan;
   const electric = layout.power === 'battery electric';
-  const drawn: Drawn[] = [
+  const drawn: PartLines[] = [
     radiator(layout),
     ...fan(layout),
     electric ? drive() : engine(),
@@ -76,7 +76,7 @@ function circle({ x, y }: Point, r: number): string {
 }
 
 /** Tubes run between the tanks; the fins between them are left to the eye. */
-function radiator({ radiator }: Layout): Drawn {
+function radiator({ radiator }: Layout): PartLines {
   const { x, y, width, height } = RADIATOR;
   const depth = TANK_DEPTH[radiator];
   const tubes: string[] = [];
@@ -103,7 +103,7 @@ function radiator({ radiator }: Layout): Drawn {
 }
 
 /** Four blades over the core; the hub tells what turns them. */
-function fan(layout: Layout): Drawn[] {
+function fan(layout: Layout): PartLines[] {
   const { x, y, radius } = FAN;
   const blades = [
     [1, 0],
@@ -127,7 +127,7 @@ function fan(layout: Layout): Drawn[] {
   return [{ outline: blades.join('') }, { outline: hub[layout.fan] }];
 }
 
-function engine(): Drawn {
+function engine(): PartLines {
   const { x, y, width, height } = ENGINE;
   const split = y + HEAD_HEIGHT;
   const cover = `M${at(x, y)}l5 ${COVER_TOP - y}h${width - 10}l5 ${y - COVER_TOP}z`;
@@ -152,7 +152,7 @@ function engine(): Drawn {
 }
 
 /** Power electronics above the drive motor. */
-function drive(): Drawn {
+function drive(): PartLines {
   const { x, y, width, height } = ENGINE;
   const split = y + height / 2;
   return {
@@ -164,7 +164,7 @@ function drive(): Drawn {
 }
 
 /** Casing with its outlet into the block, and the impeller’s vanes. */
-function pump(): Drawn {
+function pump(): PartLines {
   const { x, y, radius: r } = PUMP;
   const casing = `M${at(ENGINE.x, y - r)}H${x}a${r} ${r} 0 1 0 ${r} ${r}l0 -4H${ENGINE.x}`;
   const vanes = [0, 1, 2, 3, 4].map((vane) => {
@@ -177,7 +177,7 @@ function pump(): Drawn {
   return { outline: casing, inside: vanes.join('') + circle({ x, y }, 3) + line(x, y + r, x, y + r + 37) };
 }
 
-function heater(): Drawn {
+function heater(): PartLines {
   const { x, y, width, height } = HEATER;
   const tubes: string[] = [];
   for (let along = 6; along < width; along += 5)
@@ -189,7 +189,7 @@ function heater(): Drawn {
   };
 }
 
-function bulkhead(): Drawn {
+function bulkhead(): PartLines {
   const dashes: string[] = [];
   for (const [from, to] of [
     [226, 240],
@@ -202,7 +202,7 @@ function bulkhead(): Drawn {
 }
 
 /** Tank with its cap on top and the two level marks on its side. */
-function headerTank(): Drawn {
+function headerTank(): PartLines {
   const { x, y } = HEADER_TANK;
   return {
     outline: box({ x: x + 23, y: y - 7, width: 24, height: 8 }, 2) + box(HEADER_TANK, 8),
@@ -210,7 +210,7 @@ function headerTank(): Drawn {
   };
 }
 
-function recoveryBottle(): Drawn {
+function recoveryBottle(): PartLines {
   const { x, y, width, height } = BOTTLE;
   return {
     outline:
@@ -222,7 +222,7 @@ function recoveryBottle(): Drawn {
 }
 
 /** A valve, a pump of its own, both or nothing in the supply. */
-function heaterControl(layout: Layout): Drawn[] {
+function heaterControl(layout: Layout): PartLines[] {
   return heaterControls(layout).map(({ name, at: { x, y } }) =>
     name === 'heater valve'
       ? { outline: `M${at(x - 7, y - 9)}h14l-14 18h14z`, thick: `M${at(x, y)}h9m0 -4v8` }
@@ -230,12 +230,12 @@ function heaterControl(layout: Layout): Drawn[] {
   );
 }
 
-function electricHeater(): Drawn {
+function electricHeater(): PartLines {
   return { outline: box(ELECTRIC_HEATER, 3) };
 }
 
 /** Oil lines into the tank on the cool side of the radiator, and the cooler inside it. */
-function transmissionCooler({ radiator }: Layout): Drawn {
+function transmissionCooler({ radiator }: Layout): PartLines {
   if (radiator === 'cross-flow') {
     const { x, y } = RADIATOR;
     return {
@@ -250,7 +250,7 @@ function transmissionCooler({ radiator }: Layout): Drawn {
   };
 }
 
-function sidePart({ name, box: place }: SidePart): Drawn {
+function sidePart({ name, box: place }: SidePart): PartLines {
   const { x, y, width, height } = place;
   if (name === 'turbo') {
     // Turbine and compressor on one shaft.
@@ -273,7 +273,7 @@ function sidePart({ name, box: place }: SidePart): Drawn {
 }
 
 /** A seat, and a disc on it or lifted off it; its spring on the engine’s side. */
-function thermostat({ x, y }: Point, { layout, state }: CircuitPlan): Drawn {
+function thermostat({ x, y }: Point, { layout, state }: CircuitPlan): PartLines {
   const r = THERMOSTAT_RADIUS;
   const reach = r - 1;
   const open = state === 'hot';

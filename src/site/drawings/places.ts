@@ -2,7 +2,7 @@
  * A car from the side with the places where something is noticed, each a way to its complaints. Invented: a plain saloon of
  * straight lines and arcs, no particular car.
  */
-import type { Place } from '../../model/symptom.ts';
+import type { CarPlace } from '../../model/symptom.ts';
 import { at, coordinate, escapeText, line, type Point } from './svg.ts';
 
 /** Drawing units; a label is as high as a finger is wide when the drawing fills a phone. */
@@ -13,7 +13,7 @@ const TOP_ROW = 1;
 const BOTTOM_ROW = HEIGHT - LABEL_HEIGHT - 1;
 
 /** The label's left edge and width, and the spot on the car that it names. */
-const SPOTS: Record<Place, { x: number; width: number; row: number; spot: Point }> = {
+const SPOTS: Record<CarPlace, { x: number; width: number; row: number; spot: Point }> = {
   'under-the-bonnet': { x: 1, width: 140, row: TOP_ROW, spot: { x: 84, y: 132 } },
   dashboard: { x: 149, width: 98, row: TOP_ROW, spot: { x: 139, y: 127 } },
   vents: { x: 255, width: 70, row: TOP_ROW, spot: { x: 172, y: 127 } },
@@ -36,7 +36,7 @@ const PIPE = 'M124 176H232M304 176H342M348 174Q354 168 350 162M353 178Q359 172 3
 const DRIPS = 'M54 176V180M50 183V187M57 187V191';
 
 /** @param places those that have a complaint, each with the address of its list */
-export function drawPlaces(places: readonly { id: Place; name: string; address: string }[]): string {
+export function drawPlaces(places: readonly { id: CarPlace; name: string; address: string }[]): string {
   const wheels = [92, 268].map((x) => `<circle class="heavy" cx="${x}" cy="176" r="19"/>`).join('');
   const shapes =
     `<g aria-hidden="true"><path class="heavy" d="${BODY}${line(4, 196, 356, 196)}"/>${wheels}` +
@@ -47,7 +47,7 @@ export function drawPlaces(places: readonly { id: Place; name: string; address: 
   );
 }
 
-function drawLabel({ id, name, address }: { id: Place; name: string; address: string }): string {
+function drawLabel({ id, name, address }: { id: CarPlace; name: string; address: string }): string {
   const { x, width, row, spot } = SPOTS[id];
   const middle = x + width / 2;
   const edge = row === TOP_ROW ? row + LABEL_HEIGHT : row;

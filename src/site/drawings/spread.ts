@@ -1,5 +1,5 @@
 /** Something that wants to start at `wanted` and takes up `size`. */
-export interface Wanting {
+export interface LabelRequest {
   wanted: number;
   size: number;
 }
@@ -13,7 +13,7 @@ export interface Wanting {
  * pooling adjacent violators (Barlow, Bartholomew, Bremner and Brunk 1972).
  * @returns where each begins
  */
-export function spread(things: readonly Wanting[], low: number, high: number): number[] {
+export function spread(things: readonly LabelRequest[], low: number, high: number): number[] {
   const pools: { mean: number; count: number }[] = [];
   const offsets: number[] = [];
   let total = 0;

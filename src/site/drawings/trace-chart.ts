@@ -6,7 +6,7 @@
  */
 import { type Habit, METRIC } from '../../model/habit.ts';
 import type { TraceEvent } from '../../trace/events.ts';
-import type { Judged } from '../../trace/judge-trace.ts';
+import type { TraceJudgement } from '../../trace/judge-trace.ts';
 import { degrees } from '../../trace/say.ts';
 import type { TraceVehicle } from '../../trace/vehicle.ts';
 import { TEMPERATURE_STEPS, temperatureStep } from './ladder-scale.ts';
@@ -17,7 +17,7 @@ export interface TraceChart {
   id: string;
   title: string;
   description: string;
-  judged: Judged;
+  judged: TraceJudgement;
   vehicle: TraceVehicle;
   events: readonly TraceEvent[];
   /** Seconds shown. */

@@ -3,18 +3,18 @@ import { SOMETHING_ELSE } from '../../model/kinds.ts';
 import { LAYOUT_LABELS } from '../../model/layout.ts';
 import type { Tree, TreeStep } from '../../model/tree.ts';
 
-export interface Way {
+export interface NodeWay {
   /** One or more answers that lead to the same place. */
   answers: string[];
   to: string;
 }
 
 export type TreeNode =
-  | { id: string; kind: 'test'; text: string; ways: Way[] }
+  | { id: string; kind: 'test'; text: string; ways: NodeWay[] }
   /** A fork by how the vehicle is laid out: nobody measures anything. */
-  | { id: string; kind: 'layout'; text: string; ways: Way[] }
+  | { id: string; kind: 'layout'; text: string; ways: NodeWay[] }
   /** A cause to prove at once. Proven, it is repaired and the walk is over; its only way is "Not that". */
-  | { id: string; kind: 'prove'; text: string; proven: string; ways: Way[] }
+  | { id: string; kind: 'prove'; text: string; proven: string; ways: NodeWay[] }
   /** On in another tree. */
   | { id: string; kind: 'tree'; text: string; ways: [] }
   /** The causes left, most likely first. */
@@ -90,8 +90,8 @@ function stepNode(id: string, step: TreeStep, words: TreeWords): TreeNode | unde
 }
 
 /** Answers that lead to the same place share one way. */
-function waysOf(on: Readonly<Record<string, string>> | undefined, label: (id: string) => string): Way[] {
-  const ways: Way[] = [];
+function waysOf(on: Readonly<Record<string, string>> | undefined, label: (id: string) => string): NodeWay[] {
+  const ways: NodeWay[] = [];
   for (const [answer, to] of Object.entries(on ?? {})) {
     const shared = ways.find((way) => way.to === to);
     if (shared) shared.answers.push(label(answer));
@@ -101,12 +101,12 @@ function waysOf(on: Readonly<Record<string, string>> | undefined, label: (id: st
 }
 
 /** The answers of a way, each on its own: "Both hot", "or: one hot, one cool". */
-export function answerLines({ answers }: Way): string[] {
+export function answerLines({ answers }: NodeWay): string[] {
   return answers.map((answer, index) => (index === 0 ? answer : `or: ${inRunning(answer)}`));
 }
 
 /** The answers of a way as one phrase: "Both hot or one hot, one cool". */
-export function answersText({ answers }: Way): string {
+export function answersText({ answers }: NodeWay): string {
   return answers.map((answer, index) => (index === 0 ? answer : inRunning(answer))).join(' or ');
 }
 

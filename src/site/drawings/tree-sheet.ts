@@ -5,7 +5,7 @@
 import { type Box, coordinate, escapeText, picture } from './svg.ts';
 import { widthOf, wrapText } from './text-width.ts';
 import { SMALL, TEXT } from './tree-blocks.ts';
-import { answerLines, describeTree, isStep, marksOf, type TreeNode, type Way } from './tree-nodes.ts';
+import { answerLines, describeTree, isStep, marksOf, type NodeWay, type TreeNode } from './tree-nodes.ts';
 
 /** Width of the column on a phone. */
 const PHONE = 350;
@@ -52,7 +52,7 @@ interface Entry {
   ends: Box[];
 }
 
-export interface Sheet {
+export interface TreeSheet {
   width: number;
   height: number;
   columnWidth: number;
@@ -60,7 +60,7 @@ export interface Sheet {
 }
 
 /** The tree set in columns of a width, filled one after the other to about the same height. */
-export function planSheet(nodes: readonly TreeNode[], columns: number, columnWidth = PHONE): Sheet {
+export function planSheet(nodes: readonly TreeNode[], columns: number, columnWidth = PHONE): TreeSheet {
   const marks = marksOf(nodes);
   const byId = new Map(nodes.map((node) => [node.id, node]));
   const shown = new Set<string>();
@@ -153,13 +153,13 @@ function entryOf(
   entry.height = y + STEP_GAP;
   return entry;
 
-  function leadsToStep({ to }: Way): boolean {
+  function leadsToStep({ to }: NodeWay): boolean {
     const node = byId.get(to);
     return node !== undefined && isStep(node);
   }
 
   /** The answers of a way, a line, and where it leads; returns where the next may begin. */
-  function leadOn(way: Way, top: number): number {
+  function leadOn(way: NodeWay, top: number): number {
     const name = `${mark} to ${marks.get(way.to)}`;
     const node = byId.get(way.to);
     if (node?.kind === 'end' && node.causes.length > FEW && !shown.has(node.id)) {
@@ -240,7 +240,7 @@ function questionOf(step: TreeNode): [string, Style][] {
 /** The sheet as an SVG element. */
 export function drawSheet(
   { id, title, nodes }: { id: string; title: string; nodes: readonly TreeNode[] },
-  sheet: Sheet,
+  sheet: TreeSheet,
 ): string {
   const rules = sheet.entries
     .filter(({ y }) => y > MARGIN)
@@ -285,7 +285,7 @@ function drawText({ x, y, lines, style }: SheetText): string {
 }
 
 /** The space every text on the sheet takes. */
-export function sheetTextBoxes(sheet: Sheet): (Box & { name: string })[] {
+export function sheetTextBoxes(sheet: TreeSheet): (Box & { name: string })[] {
   return sheet.entries.flatMap(({ entry, x, y }) =>
     entry.texts.map((text) => {
       const size = text.style === 'small' ? SMALL : TEXT;

@@ -14,15 +14,15 @@ const AS_WRITTEN =
 const SPOKEN = ['aria-label', 'title', 'placeholder'] as const;
 
 /** What was written, and what of ours stands there now. */
-interface Written {
+interface TextPair {
   metric: string;
   shown: string;
 }
-const texts = new Map<Text, Written>();
-const spoken = new Map<Element, Map<string, Written>>();
+const texts = new Map<Text, TextPair>();
+const spoken = new Map<Element, Map<string, TextPair>>();
 
 /** The metric text: what stood there before us, unless somebody else has written since. */
-function metricOf(now: string, known: Written | undefined): string {
+function metricOf(now: string, known: TextPair | undefined): string {
   return known?.shown === now ? known.metric : now;
 }
 
@@ -59,7 +59,7 @@ function showSpoken(part: Element): void {
   for (const name of SPOKEN) {
     const now = part.getAttribute(name);
     if (now === null) continue;
-    const known = spoken.get(part) ?? new Map<string, Written>();
+    const known = spoken.get(part) ?? new Map<string, TextPair>();
     const metric = metricOf(now, known.get(name));
     const shown = textFor(metric, window.headertank.habit);
     if (shown !== metric) spoken.set(part, known.set(name, { metric, shown }));

@@ -27,7 +27,7 @@ const LINKS: readonly Link[] = [
   { name: 'Earth cable and its eye', side: 'earth', place: 'earth side', resistance: ohm(1.6e-3) },
 ];
 
-export interface Lost extends Link {
+export interface LinkDrop extends Link {
   volts: Volt;
   watts: number;
   limit: Volt;
@@ -35,7 +35,7 @@ export interface Lost extends Link {
 }
 
 /** What each place loses under the working current. */
-export const chain: readonly Lost[] = LINKS.map((link) => {
+export const chain: readonly LinkDrop[] = LINKS.map((link) => {
   const volts = voltageDrop(CURRENT, link.resistance);
   const { heat, limit, withinLimit } = joint(volts, CURRENT, link.place);
   return { ...link, volts, watts: heat, limit, withinLimit };
@@ -103,7 +103,7 @@ function motor(row: number): string {
   );
 }
 
-function loss({ name, volts, watts, limit, withinLimit }: Lost, row: number): string {
+function loss({ name, volts, watts, limit, withinLimit }: LinkDrop, row: number): string {
   const y = rowAt(row);
   const tone = withinLimit ? '' : ' class="strong over"';
   const [width, stroke] = [volts * VOLT, TEXT + limit * VOLT].map(coordinate);

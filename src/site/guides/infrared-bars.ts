@@ -15,7 +15,7 @@ export interface Surface {
   emissivity: readonly [number, number];
 }
 
-export interface Shown extends Surface {
+export interface SurfaceReading extends Surface {
   /** °C, lowest and highest. */
   low: number;
   high: number;
@@ -30,7 +30,7 @@ const SURFACES: readonly Surface[] = [
 ];
 
 /** What the thermometer shows of each, set to 0.95. */
-export const shownOn: readonly Shown[] = SURFACES.map((surface) => {
+export const shownOn: readonly SurfaceReading[] = SURFACES.map((surface) => {
   const [low, high] = surface.emissivity.map((emissivity) => {
     const spot = { emissivity, set: SET, surroundings: fromCelsius(BAY_CELSIUS) };
     const shows: Kelvin = infraredReading(spot, fromCelsius(TRUE_CELSIUS));

@@ -27,7 +27,7 @@ export const END = 33;
 
 const STEP = 5;
 
-export interface Logged {
+export interface LogPoint {
   minute: number;
   celsius: number;
   /** 0 shut, 1 fully open. */
@@ -36,8 +36,8 @@ export interface Logged {
 }
 
 /** A log every 5 s. @param stuck share of opening it is stuck at; left out, it works */
-export function warmUpLog(stuck?: number): Logged[] {
-  const log: Logged[] = [];
+export function warmUpLog(stuck?: number): LogPoint[] {
+  const log: LogPoint[] = [];
   let now: Kelvin = fromCelsius(CAR.surroundings);
   let fan = false;
   for (let seconds = 0; seconds <= END * 60; seconds += STEP) {
@@ -65,7 +65,7 @@ function openingAt(celsius: number): number {
 }
 
 /** What a log showed last before a minute. @throws RangeError when it begins later */
-export function lastBefore(log: readonly Logged[], minute: number): Logged {
+export function lastBefore(log: readonly LogPoint[], minute: number): LogPoint {
   const found = log.findLast((each) => each.minute < minute);
   if (!found) throw new RangeError(`The log has nothing before minute ${minute}.`);
   return found;

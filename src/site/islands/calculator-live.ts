@@ -1,11 +1,11 @@
 /** A calculator, live: reads the fields, shows the answer at once, keeps its state in the address of its own page. */
 import type { Calculator, Input, QuantityInput } from '../../calculators/declaration.ts';
 import {
+  type CalculatorResult,
   hasTyped,
   isAsked,
   isExample,
-  type Outcome,
-  type Typed,
+  type TypedValues,
   withoutExamples,
   workOut,
 } from '../../calculators/work-out.ts';
@@ -62,7 +62,7 @@ class CalculatorPart extends HTMLElement {
   /** Inside a step an example would be taken for this car's figures: none is shown. */
   inStep = false;
   private toCard: HTMLElement | undefined;
-  private outcome: Outcome | undefined;
+  private outcome: CalculatorResult | undefined;
   /** Fields that hold what the open card has measured. */
   private readonly byCard = new Map<string, string>();
   private pause = 0;
@@ -383,7 +383,7 @@ class CalculatorPart extends HTMLElement {
       : 'Example figures. Type yours over them.';
   }
 
-  private showField(input: Input, values: Typed, fault: string | undefined): void {
+  private showField(input: Input, values: TypedValues, fault: string | undefined): void {
     const part = this.querySelector<HTMLElement>(`[data-field="${input.name}"]`);
     const says = part?.querySelector('.says');
     if (!part || !says || !this.calculator) return;

@@ -1,6 +1,6 @@
 /** On the front page: the way back to the walk and the card that were left open on this device. */
 
-import { cameFrom } from '../browser/storage.ts';
+import { lastWalk } from '../browser/storage.ts';
 import { openJob } from '../job/page/open-job.ts';
 import '../browser/page-globals.ts';
 import { element } from '../browser/element.ts';
@@ -11,7 +11,7 @@ class GoOn extends HTMLElement {
     this.show();
   }
   private show(): void {
-    const walk = cameFrom();
+    const walk = lastWalk();
     const card = openJob();
     const way = (text: string, to: string) =>
       element('a', { class: 'button', href: new URL(to, window.headertank.root).href }, text);

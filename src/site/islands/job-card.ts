@@ -8,7 +8,7 @@ import { cardForCall, isOfThisCall, showCall, toldInCall, withAllTold } from '..
 import { withKnownDraft } from '../job/page/draft.ts';
 import { didDraft } from '../job/page/for-customer.ts';
 import { briefOf, jobs, openJobId, setOpenJob } from '../job/page/job-store.ts';
-import { heldTyped, holdTyped, releaseTyped, type Typed } from '../job/page/job-typed.ts';
+import { heldTyped, holdTyped, releaseTyped, type TypedField } from '../job/page/job-typed.ts';
 import { newJob } from '../job/page/new-job.ts';
 import { noteFromJob } from '../job/page/note-from-job.ts';
 import { isOnShelf } from '../job/page/on-shelf.ts';
@@ -70,7 +70,7 @@ const textsOf = (job: Job) =>
   Object.fromEntries(TEXTS.map((name) => [name, job[name] ?? ''])) as Record<TextName, string>;
 
 /** The card with what was typed in a field; what another window wrote there since stands in a remark. */
-function withTyped(now: Job, name: TextName, { seen, text: typed }: Typed): Job {
+function withTyped(now: Job, name: TextName, { seen, text: typed }: TypedField): Job {
   const { text, other } = merged(seen, now[name] ?? '', typed);
   const next = { ...now, [name]: text };
   if (other === undefined) return next;

@@ -6,7 +6,7 @@ import { newId } from '../browser/ids.ts';
 import { unkeptWarning } from '../browser/kept-fields.ts';
 import { loadScript } from '../browser/load-script.ts';
 import '../browser/page-globals.ts';
-import { cameFrom } from '../browser/storage.ts';
+import { lastWalk } from '../browser/storage.ts';
 import { FOR_COMPLAINT, isOwnId, OWN_START } from '../vehicle/own-id.ts';
 import { OWN_FIGURES, readFigure } from '../vehicle/own-sheet.ts';
 import { fitQuestions } from '../vehicle/page/fit-questions.ts';
@@ -52,7 +52,7 @@ class OwnVehicle extends HTMLElement {
 
   /** Who came from a complaint is asked what its causes and tests know apart. */
   private askForComplaint(): void {
-    const from = location.hash === `#${FOR_COMPLAINT}` ? cameFrom() : undefined;
+    const from = location.hash === `#${FOR_COMPLAINT}` ? lastWalk() : undefined;
     const symptom = /^symptoms\/([a-z0-9-]+)\.html/.exec(from?.address ?? '')?.[1] ?? '';
     const all: Record<string, number[]> = JSON.parse(this.querySelector('.asked')?.textContent ?? '{}');
     const features = Object.hasOwn(all, symptom) ? all[symptom] : undefined;

@@ -2,7 +2,7 @@
 
 import { isText } from '../browser/guards.ts';
 import { keeper } from '../browser/open-keeper.ts';
-import { forget, keep, kept, keptText } from '../browser/storage.ts';
+import { forget, keep, kept, storedText } from '../browser/storage.ts';
 import type { DatabaseName } from '../browser/storage-names.ts';
 import { isJob, jobs } from '../job/page/job-store.ts';
 import { drafts, isDraft } from '../note/page/note-drafts.ts';
@@ -27,11 +27,11 @@ async function follow(): Promise<boolean> {
       followed;
   // A proof run that was begun since is the one that counts.
   for (const old of was) {
-    const run = keptText(`proof.${old}`);
-    if (run === undefined || keptText(`proof.${id}`) !== undefined) continue;
+    const run = storedText(`proof.${old}`);
+    if (run === undefined || storedText(`proof.${id}`) !== undefined) continue;
     const all = (value: unknown): value is unknown => value !== undefined;
     followed = keep(`proof.${id}`, kept(`proof.${old}`, all)) || followed;
-    if (keptText(`proof.${id}`) !== undefined) forget(`proof.${old}`);
+    if (storedText(`proof.${id}`) !== undefined) forget(`proof.${old}`);
   }
   return followed;
 }

@@ -4,7 +4,7 @@ import { KINDS } from '../../model/kinds.ts';
 import { button, element } from '../browser/element.ts';
 import { keepSearched } from '../browser/searched.ts';
 import type { PartingQuestion } from '../search/complaint-data.ts';
-import type { Answer } from '../search/page/engine.ts';
+import type { SearchAnswer } from '../search/page/engine.ts';
 import { kindOptions } from '../search/page/kind-choice.ts';
 import { openComplaints, type ShowComplaints, type ShownFirst } from '../search/page/open-complaints.ts';
 import { openSearch } from '../search/page/open-search.ts';
@@ -230,7 +230,7 @@ class Search extends HTMLElement {
     }
   }
 
-  #put(answer: Answer) {
+  #put(answer: SearchAnswer) {
     const { results, count, kinds } = answer;
     this.#kind = answer.kind;
     this.#state.textContent = sayFound(answer, results.length);

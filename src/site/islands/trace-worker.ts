@@ -2,7 +2,7 @@
  * scripts/trace-worker.js: started as a worker it reads logs in the background; loaded by a page, where a browser
  * refuses workers (a folder opened from a stick), it hands its reader over instead.
  */
-import { type Answer, type Order, TraceReader } from '../road-test/page/trace-reader.ts';
+import { type Order, type ReaderAnswer, TraceReader } from '../road-test/page/trace-reader.ts';
 
 declare global {
   interface DocumentEventMap {
@@ -13,7 +13,7 @@ declare global {
 
 interface Scope {
   onmessage: ((event: MessageEvent<Order>) => void) | null;
-  postMessage(answer: Answer): void;
+  postMessage(answer: ReaderAnswer): void;
 }
 
 /** Progress is told so often at most, ms. */

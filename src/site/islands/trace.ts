@@ -1,8 +1,8 @@
 /** The road test's page: a log is chosen or dropped, read in the background, judged, drawn. Nothing leaves the device. */
 import '../browser/page-globals.ts';
-import type { Judged, Said } from '../../trace/judge-trace.ts';
+import type { DriverInput, TraceJudgement } from '../../trace/judge-trace.ts';
 import type { Choice } from '../../trace/read/layout.ts';
-import type { LogFault, Understood } from '../../trace/read/read-log.ts';
+import type { LogFault, LogReading } from '../../trace/read/read-log.ts';
 import { clockText, tell } from '../../trace/say.ts';
 import { button, element } from '../browser/element.ts';
 import { handOver } from '../job/page/hand-over-later.ts';
@@ -11,7 +11,7 @@ import { columnFields } from '../road-test/page/trace-columns.ts';
 import { conditionFields } from '../road-test/page/trace-conditions.ts';
 import { traceNames } from '../road-test/page/trace-names.ts';
 import '../road-test/page/trace-proof.ts';
-import type { Answer } from '../road-test/page/trace-reader.ts';
+import type { ReaderAnswer } from '../road-test/page/trace-reader.ts';
 import { ChartPart, monitorPart, verdictPart } from '../road-test/page/trace-view.ts';
 
 /** Longer files are refused before they fill the memory, bytes. */
@@ -28,13 +28,13 @@ class RoadTest extends HTMLElement {
   private readonly reader = new BackgroundReader((answer) => this.take(answer));
   private readonly names = traceNames();
   private choice: Choice = {};
-  private said: Said = {};
+  private said: DriverInput = {};
   private file = '';
   /** Showings begun; an older one stops. */
   private shown = 0;
   /** A log just given: its verdict is brought before the reader's eyes. */
   private fresh = false;
-  private last: Exclude<Answer, { kind: 'progress' }> | undefined;
+  private last: Exclude<ReaderAnswer, { kind: 'progress' }> | undefined;
   /** Vehicle and outside temperature the last judgement was made with. */
   private orderedFor: string | undefined;
 
@@ -123,7 +123,7 @@ class RoadTest extends HTMLElement {
     else this.order();
   }
 
-  private take(answer: Answer): void {
+  private take(answer: ReaderAnswer): void {
     if (answer.kind === 'progress') {
       this.say(`Reading ${this.file}: ${Math.round(answer.share * 100)} %`);
       return;
@@ -176,7 +176,13 @@ class RoadTest extends HTMLElement {
     ];
   }
 
-  private judgedParts({ understood, judged }: { understood: Understood; judged: Judged }): (() => Node[])[] {
+  private judgedParts({
+    understood,
+    judged,
+  }: {
+    understood: LogReading;
+    judged: TraceJudgement;
+  }): (() => Node[])[] {
     const { root, vehicle: sheet, habit } = window.headertank;
     const { vehicle } = judged;
     const told = tell(judged, vehicle, habit);
@@ -207,8 +213,8 @@ class RoadTest extends HTMLElement {
   }
 
   private understoodPart(
-    { words, rows, sampling, remarks, columns, layout }: Understood,
-    judged: Judged,
+    { words, rows, sampling, remarks, columns, layout }: LogReading,
+    judged: TraceJudgement,
   ): HTMLElement[] {
     const { coolant, speed, ambient, intake } = layout.roles;
     const asked = judged.verdict.open.some((each) => ASKS.has(each));
@@ -247,7 +253,7 @@ class RoadTest extends HTMLElement {
     );
   }
 
-  private columns(columns: Understood['columns'], layout: Parameters<typeof columnFields>[1]): HTMLElement {
+  private columns(columns: LogReading['columns'], layout: Parameters<typeof columnFields>[1]): HTMLElement {
     return columnFields(columns, layout, (from) => {
       this.choice = from(this.choice);
       this.order();

@@ -9,10 +9,10 @@ import { ownVehicles } from '../vehicle/page/own-vehicles.ts';
 /** Rows on a phone's screen, the keyboard open. */
 const MOST = 6;
 
-type Listed = readonly [id: string, title: string];
-let listed: Promise<readonly Listed[]> | undefined;
+type ListedVehicle = readonly [id: string, title: string];
+let listed: Promise<readonly ListedVehicle[]> | undefined;
 
-function vehicles(): Promise<readonly Listed[]> {
+function vehicles(): Promise<readonly ListedVehicle[]> {
   listed ??= new Promise((resolve, reject) => {
     window.headertank.receiveVehicles = resolve;
     loadScript('../data/vehicles').catch((error: unknown) => {
@@ -24,7 +24,7 @@ function vehicles(): Promise<readonly Listed[]> {
 }
 
 /** Those of this device first: who typed one works on it. */
-function own(): Listed[] {
+function own(): ListedVehicle[] {
   return ownVehicles().map(({ id, fields }) => [id, fields.title ?? '']);
 }
 
@@ -37,7 +37,7 @@ class VehicleChoice extends HTMLElement {
   });
   private readonly rows = element('div', { class: 'rows' });
   private readonly says = element('p', { role: 'status' });
-  private all: readonly Listed[] = [];
+  private all: readonly ListedVehicle[] = [];
 
   connectedCallback() {
     // Put elsewhere it stays as it is, with what it has just said.
@@ -99,7 +99,7 @@ class VehicleChoice extends HTMLElement {
     else first?.focus();
   }
 
-  private choose([id, title]: Listed): void {
+  private choose([id, title]: ListedVehicle): void {
     const stays = window.headertank.chooseVehicle(id);
     this.field.value = '';
     this.show();

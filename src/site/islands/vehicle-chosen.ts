@@ -1,6 +1,6 @@
 /** What is said and offered once a vehicle is chosen; fetched when the button is about to be pressed. */
 
-import { cameFrom } from '../browser/storage.ts';
+import { lastWalk } from '../browser/storage.ts';
 import { vehicleToCard } from '../job/page/vehicle-to-card.ts';
 import '../browser/page-globals.ts';
 import { element } from '../browser/element.ts';
@@ -22,7 +22,7 @@ window.headertank.sayChosen = (after, vehicle, stays) => {
 
 function wayOn(): HTMLAnchorElement {
   const { root } = window.headertank;
-  const walk = cameFrom();
+  const walk = lastWalk();
   return element(
     'a',
     { class: 'button main', href: new URL(walk?.address ?? 'index.html', root).href },

@@ -9,10 +9,10 @@ import { causeOfRecheck } from '../../model/recheck.ts';
 import { afterPaint } from '../browser/after-paint.ts';
 import { button, element } from '../browser/element.ts';
 import { isTexts } from '../browser/guards.ts';
-import { keepChildren } from '../browser/keep-children.ts';
 import { loadScript } from '../browser/load-script.ts';
+import { notFetched } from '../browser/not-fetched.ts';
+import { reconcileChildren } from '../browser/reconcile-children.ts';
 import { keep, kept } from '../browser/storage.ts';
-import { unfetched } from '../browser/unfetched.ts';
 import {
   type Answers,
   isToldKey,
@@ -423,7 +423,7 @@ class Walk extends HTMLElement {
               'The site has changed since this page was opened, or something else answers in its place. Your answers are kept. ',
               button('Reload', () => location.reload()),
             )
-          : line.replaceChildren(unfetched('The questions'), button('Try again', again)),
+          : line.replaceChildren(notFetched('The questions'), button('Try again', again)),
       );
   }
 
@@ -457,7 +457,7 @@ class Walk extends HTMLElement {
       );
     if (standing.kind === 'off-tree' && this.beside)
       parts.push(element('p', { class: 'note-line' }, this.beside.quickest(state).sentence));
-    keepChildren(this.place('.walk-top'), parts);
+    reconcileChildren(this.place('.walk-top'), parts);
   }
 
   private testAskedNow({ place: { standing } }: WalkState): string | undefined {

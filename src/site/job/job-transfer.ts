@@ -9,7 +9,7 @@ export interface PackedPicture {
   jpeg: string;
 }
 
-export type Imported = { ok: true; jobs: Job[]; pictures: PackedPicture[] } | { ok: false; says: string };
+export type ImportResult = { ok: true; jobs: Job[]; pictures: PackedPicture[] } | { ok: false; says: string };
 
 export interface JobTransfer {
   /** Cards and their pictures, with the notes that are ready and not handed over yet. */
@@ -17,7 +17,7 @@ export interface JobTransfer {
   /** Saves finished jobs for the counts, without anything of the customer; says what was saved. */
   saveFinished(jobs: readonly Job[]): string;
   /** Cards from a file or from codes, checked whole: all of them, or a sentence. */
-  imported(text: string): Imported;
+  imported(text: string): ImportResult;
   /** The card that is here with every entry of the one that came in; nothing of either is written over. */
   merged(here: Job, other: Job): Job;
 }

@@ -3,7 +3,7 @@ import { type Habit, METRIC } from '../../model/habit.ts';
 import { drawCurve } from '../drawings/curve.ts';
 import { inUnit, temperatureStep } from '../drawings/ladder-scale.ts';
 import { at, escapeText, picture } from '../drawings/svg.ts';
-import { BACK, END, EVERY, OUT, type Shown, type TwoRuns } from './two-runs.ts';
+import { BACK, type CarMoment, END, EVERY, OUT, type TwoRuns } from './two-runs.ts';
 
 export interface MomentInput {
   /** Prefix of the ids; unique on the page. */
@@ -39,7 +39,7 @@ export function drawMoment({
   if (!sound || !faulty) throw new RangeError(`No picture ${index}.`);
   const unit = habit.temperature === '°F' ? '°F' : '°C';
   const minute = (index * EVERY) / 60;
-  const points = (list: readonly Shown[]) =>
+  const points = (list: readonly CarMoment[]) =>
     list.map(({ head }, place) => [(place * EVERY) / 60, head] as const);
   const highest = Math.max(...runs.sound.map(({ head }) => head), ...runs.faulty.map(({ head }) => head));
   const curve = drawCurve({
@@ -64,7 +64,7 @@ export function drawMoment({
 const SIZE = { width: 350, height: 214 };
 
 /** Head and block on the left, radiator on the right, hoses between, heater below the upper one. */
-function drawCircuitNow(id: string, title: string, now: Shown, unit: '°C' | '°F'): string {
+function drawCircuitNow(id: string, title: string, now: CarMoment, unit: '°C' | '°F'): string {
   const degrees = (celsius: number) => `${Math.round(inUnit(celsius, unit))} ${unit}`;
   const step = (celsius: number) => `t-${temperatureStep(celsius)}`;
   const box = (x: number, y: number, width: number, height: number, celsius: number) =>

@@ -4,7 +4,7 @@ import { driveOf } from '../../car/drive.ts';
 import { runCar, type Sample } from '../../car/run.ts';
 
 /** What is shown of one car at one moment. Temperatures in °C. */
-export interface Shown {
+export interface CarMoment {
   head: number;
   upperHose: number;
   /** Radiator from the inlet on. */
@@ -20,8 +20,8 @@ export interface Shown {
 
 /** A picture each half minute. */
 export interface TwoRuns {
-  sound: readonly Shown[];
-  faulty: readonly Shown[];
+  sound: readonly CarMoment[];
+  faulty: readonly CarMoment[];
 }
 
 /** Seconds between two pictures. */
@@ -49,7 +49,7 @@ export function twoRuns(car: Car): TwoRuns {
 
 const celsius = (kelvin: number) => kelvin - 273.15;
 
-function shownOf(sample: Sample): Shown {
+function shownOf(sample: Sample): CarMoment {
   return {
     head: celsius(sample.head),
     upperHose: celsius(sample.upperHose),

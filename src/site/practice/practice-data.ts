@@ -39,10 +39,10 @@ export interface PracticePack {
 }
 
 /** What the car of a case shows at a test; undefined where nobody can say. */
-export type AnswerOf = (test: string) => Seen | undefined;
+export type AnswerOf = (test: string) => TestReading | undefined;
 
 /** What was seen at a test, and what was read where something was. */
-export interface Seen {
+export interface TestReading {
   outcome: string;
   reading: string;
 }

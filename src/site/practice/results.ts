@@ -2,7 +2,7 @@
 import { LONGEST_LIST } from './case-codes.ts';
 
 /** A case that was answered. */
-export interface Result {
+export interface CaseResult {
   code: string;
   /** Id and title of the complaint. */
   symptom: string;
@@ -29,7 +29,7 @@ export interface OpenRound {
 
 export interface Practice {
   /** The latest of each case, the oldest first. */
-  results: Result[];
+  results: CaseResult[];
   open?: OpenRound | undefined;
 }
 
@@ -54,7 +54,7 @@ export function readPractice(value: unknown): Practice {
   };
 }
 
-function isResult(value: unknown): value is Result {
+function isResult(value: unknown): value is CaseResult {
   return (
     isRecord(value) &&
     [value.code, value.symptom, value.title, value.on, value.named].every(isText) &&
@@ -68,7 +68,7 @@ function isResult(value: unknown): value is Result {
 }
 
 /** With a result added; an earlier one of the same case gives way. */
-export function withResult({ results }: Practice, result: Result): Practice {
+export function withResult({ results }: Practice, result: CaseResult): Practice {
   return { results: [...results.filter(({ code }) => code !== result.code), result].slice(-MOST_RESULTS) };
 }
 
@@ -83,7 +83,7 @@ const whole = (minutes: number) => Math.round(minutes);
  * Results as a text that a teacher reads without this site.
  * @param name what the apprentice calls himself; '' leaves it out
  */
-export function resultsText(results: readonly Result[], name: string, day: string): string {
+export function resultsText(results: readonly CaseResult[], name: string, day: string): string {
   const right = results.filter((each) => each.right);
   const lines = [
     `Practice results${name === '' ? '' : ` of ${name}`}, ${day}`,
@@ -102,7 +102,7 @@ export function resultsText(results: readonly Result[], name: string, day: strin
 }
 
 /** The same, short enough for a code that a phone reads off a screen: without the tests. */
-export function shortResults(results: readonly Result[], name: string, day: string): string {
+export function shortResults(results: readonly CaseResult[], name: string, day: string): string {
   const lines = results.map(
     ({ code, right, shown, minutes, planner, tree }) =>
       `${code} ${right ? (shown ? 'right' : 'right, not shown') : 'not right'} ${whole(minutes)} min (${whole(planner)}, ${whole(tree)})`,

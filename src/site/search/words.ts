@@ -34,7 +34,7 @@ export function wordsOf(text: string): string[] {
 }
 
 /** Words that tell nothing about a cooling system; a negation is in every second complaint. */
-const IDLE = new Set(
+const STOP_WORDS = new Set(
   `a an and any are arent as at be been but by can cant car cars couldnt do does doesnt dont for forever from get gets getting got had has
    hasnt have havent he hello her hi his however i ill im in is isnt it its ive just mate me my not of on or our please really she so some
    than thanks that the their them then there they this to too truck us van very was wasnt we what when while why will with wont
@@ -44,6 +44,6 @@ const IDLE = new Set(
 /** The words that tell something; all of them when none does. */
 export function tellingWords(text: string): string[] {
   const words = wordsOf(text);
-  const telling = words.filter((word) => !IDLE.has(word));
+  const telling = words.filter((word) => !STOP_WORDS.has(word));
   return telling.length > 0 ? telling : words;
 }

@@ -1,10 +1,10 @@
 /** The complaints by where on the car they are noticed, in each place those first that come in most often. */
 import type { Entry } from '../../library/shelf.ts';
-import { PLACES, type Place } from '../../model/symptom.ts';
+import { type CarPlace, PLACES } from '../../model/symptom.ts';
 import { symptomsByFrequency } from './symptom-groups.ts';
 
 export interface PlaceList {
-  id: Place;
+  id: CarPlace;
   name: string;
   members: Entry<'symptom'>[];
 }
@@ -12,7 +12,7 @@ export interface PlaceList {
 /** Places without a complaint are left out. */
 export function symptomPlaces(): PlaceList[] {
   const symptoms = symptomsByFrequency();
-  return (Object.keys(PLACES) as Place[])
+  return (Object.keys(PLACES) as CarPlace[])
     .map((id) => ({
       id,
       name: PLACES[id],

@@ -16,7 +16,7 @@ export interface Column {
 }
 
 /** What a column was taken for. */
-export interface Taken {
+export interface ColumnReading {
   column: number;
   unit: LogUnit;
   /** Why this unit: named by the file, said by the person, or judged by the size of the numbers. */
@@ -29,7 +29,7 @@ export interface Layout {
   /** Lines before the data, counted in rows of the file. */
   firstData: number;
   columns: readonly Column[];
-  roles: Partial<Record<Role, Taken>>;
+  roles: Partial<Record<Role, ColumnReading>>;
   clock: ClockForm | undefined;
   /** Lines hold more figures than there are headings, cut by commas: the decimal mark is a comma too. */
   commasTwice: boolean;

@@ -1,7 +1,7 @@
 /** Times put in order: past midnight, a log that starts over, rows that go back, many rows under one stamp. */
 import { median } from './clock.ts';
 
-export interface Ordered {
+export interface OrderedRows {
   /** Rows kept, in order. */
   rows: Int32Array;
   /** Seconds from the first kept row. */
@@ -25,7 +25,7 @@ const LONGEST_PAUSE = 1800;
 const SHORTEST_RECORDING = 10;
 
 /** @param raw seconds by row, NaN where unreadable @param wraps whether the clock starts over at midnight */
-export function putInOrder(raw: Float64Array, wraps: boolean): Ordered {
+export function putInOrder(raw: Float64Array, wraps: boolean): OrderedRows {
   const counts = { backward: 0, duplicate: 0, spread: 0, otherRecording: 0 };
   const { rows, seconds } = readable(raw, wraps);
   const keep = withoutLeaps(rows, seconds, counts);
@@ -39,12 +39,12 @@ export function putInOrder(raw: Float64Array, wraps: boolean): Ordered {
   };
 }
 
-interface Stamped {
+interface TimedRows {
   rows: number[];
   seconds: number[];
 }
 
-function readable(raw: Float64Array, wraps: boolean): Stamped {
+function readable(raw: Float64Array, wraps: boolean): TimedRows {
   const rows: number[] = [];
   const seconds: number[] = [];
   let days = 0;
@@ -61,8 +61,8 @@ function readable(raw: Float64Array, wraps: boolean): Stamped {
 }
 
 /** Without a single stamp that leaps away while its neighbours agree. */
-function withoutLeaps(rows: number[], seconds: number[], counts: Ordered['counts']): Stamped {
-  const kept: Stamped = { rows: [], seconds: [] };
+function withoutLeaps(rows: number[], seconds: number[], counts: OrderedRows['counts']): TimedRows {
+  const kept: TimedRows = { rows: [], seconds: [] };
   for (let at = 0; at < seconds.length; at++) {
     const value = seconds[at] ?? 0;
     const before = seconds[at - 1] ?? Number.NEGATIVE_INFINITY;
@@ -77,7 +77,7 @@ function withoutLeaps(rows: number[], seconds: number[], counts: Ordered['counts
 }
 
 /** A clock that starts over or stood for long begins another recording; the longest one is read, a day of it at most. */
-function longestRecording(rows: number[], seconds: number[], counts: Ordered['counts']): Stamped {
+function longestRecording(rows: number[], seconds: number[], counts: OrderedRows['counts']): TimedRows {
   const starts = [0];
   let highest = seconds[0] ?? 0;
   for (let at = 1; at < seconds.length; at++) {
@@ -110,8 +110,8 @@ function goesOn(seconds: readonly number[], from: number, highest: number): bool
 }
 
 /** Rising times. Many rows under one stamp come from a clock coarser than the log: they are spread evenly. */
-function risingOnly(rows: number[], seconds: number[], counts: Ordered['counts']): Stamped {
-  const kept: Stamped = { rows: [], seconds: [] };
+function risingOnly(rows: number[], seconds: number[], counts: OrderedRows['counts']): TimedRows {
+  const kept: TimedRows = { rows: [], seconds: [] };
   let same = 0;
   let last = Number.NEGATIVE_INFINITY;
   for (let at = 0; at < seconds.length; at++) {
@@ -129,13 +129,13 @@ function risingOnly(rows: number[], seconds: number[], counts: Ordered['counts']
   return same > 0.3 * kept.seconds.length ? spreadStamps(kept, counts) : withoutRepeats(kept, counts);
 }
 
-function withoutRepeats({ rows, seconds }: Stamped, counts: Ordered['counts']): Stamped {
+function withoutRepeats({ rows, seconds }: TimedRows, counts: OrderedRows['counts']): TimedRows {
   const isFirst = seconds.map((value, at) => value !== seconds[at - 1]);
   counts.duplicate = isFirst.filter((first) => !first).length;
   return { rows: rows.filter((_, at) => isFirst[at]), seconds: seconds.filter((_, at) => isFirst[at]) };
 }
 
-function spreadStamps({ rows, seconds }: Stamped, counts: Ordered['counts']): Stamped {
+function spreadStamps({ rows, seconds }: TimedRows, counts: OrderedRows['counts']): TimedRows {
   const distinct = seconds.filter((value, at) => value !== seconds[at - 1]);
   const usual = median(distinct.slice(1).map((value, at) => value - (distinct[at] ?? value))) || 1;
   const even: number[] = [];

@@ -1,9 +1,16 @@
 /** A log file's text to a trace, or a message that says what to do. */
 import { clockWords, median, readClock } from './clock.ts';
-import { type Choice, type Column, type Layout, layoutOf, layoutWords, type Taken } from './layout.ts';
+import {
+  type Choice,
+  type Column,
+  type ColumnReading,
+  type Layout,
+  layoutOf,
+  layoutWords,
+} from './layout.ts';
 import { longFormOf, widened } from './long-form.ts';
 import { readNumber, readSwitch } from './number-text.ts';
-import { type Ordered, putInOrder } from './order.ts';
+import { type OrderedRows, putInOrder } from './order.ts';
 import { ROLE_KINDS, type Role, SIGNALS, type Signal, unitNamed, unitsFor } from './roles.ts';
 import { blocks, type Delimiter, rowsOf } from './rows.ts';
 
@@ -17,12 +24,12 @@ export interface Channel {
 export type Trace = { coolant: Channel } & Partial<Record<Signal, Channel>>;
 
 /** What the reader took the file for, so that a person can see it and put it right. */
-export interface Understood {
+export interface LogReading {
   /** How the file is cut, in words. */
   words: string;
   layout: Omit<Layout, 'columns'>;
   columns: readonly Column[];
-  roles: Partial<Record<Role, Taken>>;
+  roles: Partial<Record<Role, ColumnReading>>;
   rows: {
     /** Lines with something on them, headings left out. */
     read: number;
@@ -30,7 +37,7 @@ export interface Understood {
     blank: number;
     /** No time or no figure that could be read. */
     junk: number;
-  } & Ordered['counts'];
+  } & OrderedRows['counts'];
   /** Seconds. */
   duration: number;
   /** Usual time between two coolant readings, s. */
@@ -55,7 +62,7 @@ export interface LogFault {
   layout: Layout | undefined;
 }
 
-export type ReadLog = { ok: true; trace: Trace; understood: Understood } | { ok: false; fault: LogFault };
+export type ReadLog = { ok: true; trace: Trace; understood: LogReading } | { ok: false; fault: LogFault };
 
 /**
  * Read a log. A generator so that a page without a worker can stop between blocks: it yields the share read, 0 to 1.
@@ -231,7 +238,7 @@ function* assemble(table: Table, layout: Layout, long: Delimiter | undefined): G
   }
   const beginning = Array.from(trace.coolant.time.subarray(0, 5000));
   const { columns, ...rest } = layout;
-  const understood: Understood = {
+  const understood: LogReading = {
     words: layoutWords(layout, long),
     layout: rest,
     columns,
@@ -252,7 +259,12 @@ function* assemble(table: Table, layout: Layout, long: Delimiter | undefined): G
 }
 
 /** One signal with its times. Rows without it are left out. */
-function channelOf({ values }: Table, signal: Signal, ordered: Ordered, factor: number): Channel | undefined {
+function channelOf(
+  { values }: Table,
+  signal: Signal,
+  ordered: OrderedRows,
+  factor: number,
+): Channel | undefined {
   const column = values.get(signal);
   if (!column) return undefined;
   const time = new Float64Array(ordered.rows.length);
@@ -319,9 +331,9 @@ function clockInMinutes({ time, value }: Channel, layout: Layout): boolean {
   );
 }
 
-function remarksOn(understood: Understood, slowClock: boolean): string[] {
+function remarksOn(understood: LogReading, slowClock: boolean): string[] {
   const { rows, roles, columns, layout } = understood;
-  const name = (taken: Taken) => `"${columns[taken.column]?.name}"`;
+  const name = (taken: ColumnReading) => `"${columns[taken.column]?.name}"`;
   const remarks: string[] = [];
   for (const signal of SIGNALS) {
     const taken = roles[signal];

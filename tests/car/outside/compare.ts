@@ -1,5 +1,5 @@
 /** Holds a hundred drawn cars against every outside figure. */
-import { drawCar, type Known } from '../../../src/car/car.ts';
+import { drawCar, type KnownFigures } from '../../../src/car/car.ts';
 import { quantile } from './drives.ts';
 import { HEAT } from './heat.ts';
 import { HOLD } from './hold.ts';
@@ -26,7 +26,7 @@ export interface Compared {
 export function compareAll(cars = CARS): readonly Compared[] {
   const values = new Map<Row, number[]>(ROWS.map((row) => [row, []]));
   // One car at a time through all its rows: its runs can be forgotten after it.
-  for (const known of new Set<Known>(ROWS.map((row) => row.known))) {
+  for (const known of new Set<KnownFigures>(ROWS.map((row) => row.known))) {
     const rows = ROWS.filter((row) => row.known === known);
     for (let at = 0; at < cars; at++) {
       const car = drawCar(FIRST_SEED + at, known);

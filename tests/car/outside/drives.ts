@@ -2,12 +2,12 @@
 import type { Car } from '../../../src/car/car.ts';
 import { type Drive, driveOf, type Leg, town } from '../../../src/car/drive.ts';
 import { randomOf } from '../../../src/car/random.ts';
-import { type Run, runCar, type Sample } from '../../../src/car/run.ts';
+import { type CarRun, runCar, type Sample } from '../../../src/car/run.ts';
 import { kelvinOf } from './row.ts';
 
 /** A run that is made once for each car. */
-export function once(drive: Drive, every = 1): (car: Car) => Run {
-  const made = new WeakMap<Car, Run>();
+export function once(drive: Drive, every = 1): (car: Car) => CarRun {
+  const made = new WeakMap<Car, CarRun>();
   return (car) => {
     const known = made.get(car);
     if (known) return known;
@@ -105,12 +105,12 @@ export const cycle = once({
 });
 
 /** First second at or above a temperature of the scan figure, °C; NaN when never. */
-export function timeTo({ samples }: Run, celsius: number): number {
+export function timeTo({ samples }: CarRun, celsius: number): number {
   return samples.find(({ head }) => head >= kelvinOf(celsius))?.time ?? Number.NaN;
 }
 
 /** Samples from one second up to another. */
-export function between({ samples }: Run, from: number, to: number): readonly Sample[] {
+export function between({ samples }: CarRun, from: number, to: number): readonly Sample[] {
   return samples.filter(({ time }) => time >= from && time < to);
 }
 

@@ -1,5 +1,5 @@
 /** An outside figure, and how the simulated car is asked for the same thing. */
-import type { Car, Known } from '../../../src/car/car.ts';
+import type { Car, KnownFigures } from '../../../src/car/car.ts';
 
 export interface Row {
   /** Id of the figure, and what tells rows of one figure apart. */
@@ -13,7 +13,7 @@ export interface Row {
   /** Nine tenths of the drawn cars must lie between these; the source watched one car, the drawn ones are many. */
   readonly spread: readonly [number, number];
   /** What is known of the source's car; all else is drawn. */
-  readonly known: Known;
+  readonly known: KnownFigures;
   /**
    * A figure of the model was set by this very figure, so that meeting it proves nothing more. The table of parameters
    * leans on fits to the two log sets as a whole besides: their rows are a check of the drawn spread, not of the fit.
@@ -39,7 +39,7 @@ export const TEST_CYCLE =
 const CELSIUS = 273.15;
 
 /** That car: its fan came at 95 °C in 38 of 38, its rise paused from 86 °C; the stamp itself is not known. */
-export const PETROL_CAR: Known = {
+export const PETROL_CAR: KnownFigures = {
   layout: {
     fuel: 'petrol',
     thermostat: 'outlet side',
@@ -53,7 +53,7 @@ export const PETROL_CAR: Known = {
   stamp: CELSIUS + 85,
 };
 /** Its coolant held 90 °C at speed; the stamp is taken as 87 °C. */
-export const DIESEL_CAR: Known = {
+export const DIESEL_CAR: KnownFigures = {
   layout: {
     fuel: 'diesel',
     thermostat: 'inlet side',
@@ -66,10 +66,10 @@ export const DIESEL_CAR: Known = {
   displacement: 2e-3,
   stamp: CELSIUS + 87,
 };
-export const DYNAMOMETER_CAR: Known = { ...PETROL_CAR, displacement: 2.5e-3, stamp: CELSIUS + 88 };
-export const CYCLE_CAR: Known = { ...DIESEL_CAR, displacement: 2.4e-3 };
+export const DYNAMOMETER_CAR: KnownFigures = { ...PETROL_CAR, displacement: 2.5e-3, stamp: CELSIUS + 88 };
+export const CYCLE_CAR: KnownFigures = { ...DIESEL_CAR, displacement: 2.4e-3 };
 /** Any car with a plain thermostat of this stamp. */
-export function stampedAt(celsius: number, layout: Known['layout'] = {}): Known {
+export function stampedAt(celsius: number, layout: KnownFigures['layout'] = {}): KnownFigures {
   return {
     layout: { kind: 'by-pass closing', pump: 'belt', heater: 'always flowing', ...layout },
     stamp: CELSIUS + celsius,

@@ -2,11 +2,11 @@
 import 'fake-indexeddb/auto';
 import { IDBFactory, IDBObjectStore } from 'fake-indexeddb';
 import { afterAll, afterEach, beforeEach, describe, expect, test, vi } from 'vitest';
-import type { Kept } from '../../../src/site/browser/device-store.ts';
+import type { StoredItem } from '../../../src/site/browser/device-store.ts';
 import { newId } from '../../../src/site/browser/ids.ts';
 import { Device } from '../../fuzz/device.ts';
 
-interface Thing extends Kept {
+interface Thing extends StoredItem {
   text: string;
 }
 const isThing = (value: unknown): value is Thing =>

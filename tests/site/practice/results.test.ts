@@ -2,15 +2,15 @@
 import fc from 'fast-check';
 import { expect, test } from 'vitest';
 import {
+  type CaseResult,
   gotWrong,
-  type Result,
   readPractice,
   resultsText,
   shortResults,
   withResult,
 } from '../../../src/site/practice/results.ts';
 
-const result = (code: string, more: Partial<Result> = {}): Result => ({
+const result = (code: string, more: Partial<CaseResult> = {}): CaseResult => ({
   code,
   symptom: 'reads-low-at-cruise',
   title: 'Reads low at cruise',

@@ -3,7 +3,7 @@ import type { Job } from '../../../model/job.ts';
 import '../../browser/page-globals.ts';
 import { element } from '../../browser/element.ts';
 import { loadScript } from '../../browser/load-script.ts';
-import { cameFrom } from '../../browser/storage.ts';
+import { lastWalk } from '../../browser/storage.ts';
 import { toldKey } from '../../walk/answers.ts';
 import type { CallQuestions } from '../../walk/call-questions.ts';
 import type { CardOnPage } from './card-on-page.ts';
@@ -29,7 +29,7 @@ export function isOfThisCall(job: Job | undefined, symptom: string): job is Job 
  */
 export async function cardForCall(symptom: string, said: string, told: Job['told']): Promise<Job> {
   const call = await callAbout(symptom);
-  const { address = '', title = '' } = cameFrom() ?? {};
+  const { address = '', title = '' } = lastWalk() ?? {};
   const isLeft = symptom !== '' && address.startsWith(`symptoms/${symptom}.html`);
   const complaint = call ?? (isLeft ? { id: symptom, title } : undefined);
   return {

@@ -2,7 +2,7 @@
 import '../../browser/page-globals.ts';
 import { element } from '../../browser/element.ts';
 import { loadScript } from '../../browser/load-script.ts';
-import { unfetched } from '../../browser/unfetched.ts';
+import { notFetched } from '../../browser/not-fetched.ts';
 import type { HandedOver } from '../handed-over.ts';
 
 /** @returns a line that says where it went, or that the card cannot be had */
@@ -13,7 +13,7 @@ export function handOver(handed: HandedOver): HTMLElement {
     .then(() => {
       const line = window.headertank.putOnJobCard?.(handed);
       place.replaceChildren(
-        line ?? element('p', { class: 'note-line', role: 'status' }, unfetched('The job card')),
+        line ?? element('p', { class: 'note-line', role: 'status' }, notFetched('The job card')),
       );
     });
   return place;

@@ -8,13 +8,13 @@ import { addPictures, showPictures } from './card-pictures.ts';
 import { closeItem, withFollowUp, withOpenItem } from './follow-up.ts';
 import { beforeAndAfter, isForCustomer } from './for-customer.ts';
 import { litresSentence, readLitres } from './litres.ts';
-import { type Removed, undoLine } from './undo.ts';
+import { type RemovedLine, undoLine } from './undo.ts';
 
 /** The lists of a card whose entries have an id and a moment. */
 type ListName = 'readings' | 'litres' | 'remarks' | 'pictures' | 'proofs';
 
 /** What was removed last and can be brought back. */
-let removed: Removed | undefined;
+let removed: RemovedLine | undefined;
 
 /** All lists of the card. */
 export function showEntries(card: CardOnPage): void {

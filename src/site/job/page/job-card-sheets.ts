@@ -1,7 +1,7 @@
 /** The sheets a card becomes, on its page: links to them, and the one that is shown or printed. */
 import '../../browser/page-globals.ts';
 import { loadScript } from '../../browser/load-script.ts';
-import { unfetched } from '../../browser/unfetched.ts';
+import { notFetched } from '../../browser/not-fetched.ts';
 import { SHEETS, type Sheet } from '../card-parts.ts';
 import type { CardOnPage } from './card-on-page.ts';
 import { picturesOf, readPictures } from './card-pictures.ts';
@@ -47,5 +47,5 @@ export function layOut(card: CardOnPage, sheet: Sheet): void {
   const { shop = '', hours = '', footer = '' } = card.dataset;
   const more = { parts: card.planned?.parts ?? [], pictures: readPictures(card.job) };
   const nodes = window.headertank.layOutSheet?.(sheet, card.job, { shop, hours, footer }, more);
-  card.place('.paper').replaceChildren(...(nodes ?? [unfetched('The sheets')]));
+  card.place('.paper').replaceChildren(...(nodes ?? [notFetched('The sheets')]));
 }

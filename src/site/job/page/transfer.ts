@@ -7,7 +7,7 @@ import { idFromTitle } from '../../../model/note-file.ts';
 import { saveFile } from '../../browser/save-file.ts';
 import type { NoteDraft } from '../../note/note-draft.ts';
 import { noteOf } from '../../note/page/note-drafts.ts';
-import type { Imported, PackedPicture } from '../job-transfer.ts';
+import type { ImportResult, PackedPicture } from '../job-transfer.ts';
 
 /** Cards and their pictures, with the notes that are ready and not handed over yet. */
 export function exported(
@@ -47,7 +47,7 @@ export function saveFinished(jobs: readonly Job[]): string {
 }
 
 /** Cards from a file, checked whole: all of them, or a sentence that says why none. */
-export function imported(text: string): Imported {
+export function imported(text: string): ImportResult {
   let data: unknown;
   try {
     data = JSON.parse(text);

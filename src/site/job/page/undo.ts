@@ -1,7 +1,7 @@
 /** What was removed can be brought back: a line in its place says what it was, as long as nothing else is removed. */
 import { button, element } from '../../browser/element.ts';
 
-export interface Removed {
+export interface RemovedLine {
   /** Where its line stands. */
   place: string;
   words: string;
@@ -9,7 +9,7 @@ export interface Removed {
 }
 
 /** The line, with the way back in it. */
-export function undoLine({ words, back }: Removed, done: () => void): HTMLElement {
+export function undoLine({ words, back }: RemovedLine, done: () => void): HTMLElement {
   const undo = button('Undo', async () => {
     done();
     await back();

@@ -12,7 +12,7 @@ import { type OtherWay, sum } from './round.ts';
 import { type RoundHost, seenRow } from './round-view.ts';
 
 /** What came of a case, for the device to keep. */
-export interface Outcome {
+export interface CaseOutcome {
   right: boolean;
   shown: boolean;
   minutes: number;
@@ -30,7 +30,7 @@ const inWhole = (minutes: number) => `${Math.round(minutes)} min`;
 export function answerView(
   host: Pick<RoundHost, 'bench' | 'round' | 'words' | 'tests' | 'vehicle' | 'moves'>,
   named: string,
-  done: (outcome: Outcome) => void,
+  done: (outcome: CaseOutcome) => void,
   next: readonly HTMLElement[],
 ): HTMLElement {
   const { round, words, tests, bench } = host;

@@ -3,7 +3,7 @@ import '../../browser/page-globals.ts';
 import { button, element } from '../../browser/element.ts';
 import { loadScript } from '../../browser/load-script.ts';
 import { saveFile } from '../../browser/save-file.ts';
-import { type Practice, type Result, resultsText, shortResults } from '../results.ts';
+import { type CaseResult, type Practice, resultsText, shortResults } from '../results.ts';
 import { keepPractice, keptPractice, today } from './kept.ts';
 
 /** Cases of one code: more make it too fine for a phone to read. */
@@ -90,7 +90,7 @@ export function resultsView({ results }: Practice): HTMLElement {
 }
 
 function rowOf(
-  { title, on, right, shown, minutes, planner, tree, named }: Result,
+  { title, on, right, shown, minutes, planner, tree, named }: CaseResult,
   box: HTMLInputElement,
 ): HTMLLIElement {
   const verdict = right ? (shown ? 'Right' : 'Right, shown by no test') : 'Not right';

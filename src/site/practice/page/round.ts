@@ -7,7 +7,7 @@ import { causeOfRecheck, NOT_IT, PROVEN } from '../../../model/recheck.ts';
 import { SKIPPED } from '../../walk/answers.ts';
 import type { Diagnoser } from '../../walk/page/diagnose.ts';
 import type { Planner } from '../../walk/page/planner.ts';
-import type { AnswerOf, PracticeCase, Seen } from '../practice-data.ts';
+import type { AnswerOf, PracticeCase, TestReading } from '../practice-data.ts';
 import { asToolShows } from '../tool-shows.ts';
 
 /** What a master would do in a situation. */
@@ -26,7 +26,7 @@ export interface OtherWay {
 }
 
 /** What the apprentice's answer is worth. */
-export interface Judged {
+export interface AnswerJudgement {
   right: boolean;
   /** A test of this round has come out for the cause that was named, or the cause has none but the recheck. */
   shown: 'by a test' | 'by no test' | 'only the recheck shows it';
@@ -46,7 +46,7 @@ export class Round {
   private readonly layout: KnownLayout;
   private readonly sound: Readonly<Record<string, string>>;
   private readonly simulated: AnswerOf;
-  private readonly remembered = new Map<string, Seen | undefined>();
+  private readonly remembered = new Map<string, TestReading | undefined>();
 
   /**
    * @param sound what a sound car shows, by test
@@ -81,12 +81,12 @@ export class Round {
   }
 
   /** What the car shows; the same however often it is asked. */
-  seen(test: string): Seen | undefined {
+  seen(test: string): TestReading | undefined {
     if (!this.remembered.has(test)) this.remembered.set(test, this.look(test));
     return this.remembered.get(test);
   }
 
-  private look(test: string): Seen | undefined {
+  private look(test: string): TestReading | undefined {
     const recheck = causeOfRecheck(test);
     if (recheck !== undefined) {
       const isShown = this.car.rechecks[recheck] ?? this.car.faults.includes(recheck);
@@ -170,7 +170,7 @@ export class Round {
   }
 
   /** @param named the cause that was named after these tests */
-  judge(tests: readonly string[], named: string): Judged {
+  judge(tests: readonly string[], named: string): AnswerJudgement {
     const { belief } = this.place(tests);
     const share = belief.found.includes(named)
       ? 1

@@ -2,7 +2,7 @@
 import '../../browser/page-globals.ts';
 import type { LogFault } from '../../../trace/read/read-log.ts';
 import { loadScript } from '../../browser/load-script.ts';
-import type { Answer, Order, TraceReader } from './trace-reader.ts';
+import type { Order, ReaderAnswer, TraceReader } from './trace-reader.ts';
 
 /** A slice on the page ends after so long, ms: under a frame at 60 a second. */
 const SLICE = 10;
@@ -24,9 +24,9 @@ export class BackgroundReader {
   /** Orders the worker has not finished with. */
   private waiting = 0;
   private file: ArrayBuffer | undefined;
-  private readonly answer: (answer: Answer) => void;
+  private readonly answer: (answer: ReaderAnswer) => void;
 
-  constructor(answer: (answer: Answer) => void) {
+  constructor(answer: (answer: ReaderAnswer) => void) {
     this.answer = answer;
   }
 
@@ -54,7 +54,7 @@ export class BackgroundReader {
       return;
     }
     this.waiting++;
-    this.worker.onmessage = ({ data }: MessageEvent<Answer>) => {
+    this.worker.onmessage = ({ data }: MessageEvent<ReaderAnswer>) => {
       if (data.kind !== 'progress') this.waiting--;
       // An answer to an order that a later one has overtaken would put the page back for a moment.
       if (this.waiting === 0 || data.kind === 'progress') this.answer(data);

@@ -2,13 +2,13 @@
 import '../../browser/page-globals.ts';
 import { FIGURES, type FigurePath } from '../../../model/figures.ts';
 import { readQuantity } from '../../../model/quantity.ts';
-import type { Judged, Said } from '../../../trace/judge-trace.ts';
+import type { DriverInput, TraceJudgement } from '../../../trace/judge-trace.ts';
 import { degrees, figureText } from '../../../trace/say.ts';
 import type { TypedFigures } from '../../../trace/vehicle.ts';
 import { element } from '../../browser/element.ts';
 
 /** Takes what makes a new account out of the current one. */
-type Change = (from: (said: Said) => Said) => void;
+type Change = (from: (said: DriverInput) => DriverInput) => void;
 
 /** The coldest and the hottest day taken, K. */
 const DAYS = [220, 330] as const;
@@ -27,7 +27,11 @@ const TYPED: readonly { part: keyof TypedFigures; path: FigurePath; label: strin
 ];
 
 /** @param change called after each change; it is made to the account as it stands then, which may be a later one */
-export function conditionFields({ start, vehicle }: Judged, said: Said, change: Change): HTMLElement {
+export function conditionFields(
+  { start, vehicle }: TraceJudgement,
+  said: DriverInput,
+  change: Change,
+): HTMLElement {
   const { habit } = window.headertank;
   const [coldest, hottest] = DAYS;
   const outside = temperatureField({
@@ -104,7 +108,7 @@ function temperatureField({ id, label, value, says, range, refuse, give }: Tempe
 }
 
 /** A vehicle chosen because it comes nearest: its stamp and fan are then taken wider. */
-function whoseField(said: Said, change: Change): HTMLElement {
+function whoseField(said: DriverInput, change: Change): HTMLElement {
   const whose = element('select', { id: 'trace-whose' });
   for (const [value, label] of [
     ['this car', 'the car tested'],
@@ -118,7 +122,7 @@ function whoseField(said: Said, change: Change): HTMLElement {
   return element('div', {}, element('label', { for: 'trace-whose' }, 'The vehicle chosen is'), whose);
 }
 
-function heaterField(said: Said, change: Change): HTMLElement {
+function heaterField(said: DriverInput, change: Change): HTMLElement {
   const heater = element('select', { id: 'trace-heater' });
   for (const [value, label] of [
     ['unknown', 'not known'],

@@ -2,17 +2,17 @@
 import '../../browser/page-globals.ts';
 import { readQuantity } from '../../../model/quantity.ts';
 import { findUnit, fromSI } from '../../../model/units.ts';
-import type { Judged } from '../../../trace/judge-trace.ts';
+import type { TraceJudgement } from '../../../trace/judge-trace.ts';
 import {
   fromTrace,
   leftToDo,
   type Milestone,
   type MilestoneId,
+  type MilestoneLine,
+  type MilestoneResult,
   milestonesFor,
-  type Passed,
   passes,
   proofSentence,
-  type Result,
   wantedText,
 } from '../../../trace/proof.ts';
 import { degrees } from '../../../trace/say.ts';
@@ -21,12 +21,12 @@ import { button, element } from '../../browser/element.ts';
 import { forget, keep, kept } from '../../browser/storage.ts';
 import { handOver } from '../../job/page/hand-over-later.ts';
 
-interface Given {
+interface MilestoneAnswer {
   /** K, or one of the milestone's answers. */
   value: number | string;
   from: 'hand' | 'log';
 }
-type Answers = Partial<Record<MilestoneId, Given>>;
+type Answers = Partial<Record<MilestoneId, MilestoneAnswer>>;
 
 const isAnswers = (value: unknown): value is Answers =>
   typeof value === 'object' &&
@@ -44,12 +44,12 @@ const isAnswers = (value: unknown): value is Answers =>
 const COLDEST = 233;
 const HOTTEST = 424;
 
-const WORDS: Record<Passed, string> = { pass: 'Pass', fail: 'Fail', 'not done': 'To do' };
+const WORDS: Record<MilestoneResult, string> = { pass: 'Pass', fail: 'Fail', 'not done': 'To do' };
 
 declare global {
   interface DocumentEventMap {
     /** A log has been judged on this page. */
-    'headertank:trace': CustomEvent<Judged>;
+    'headertank:trace': CustomEvent<TraceJudgement>;
   }
 }
 
@@ -81,7 +81,7 @@ class ProofRun extends HTMLElement {
     this.show();
   }
 
-  private give(id: MilestoneId, given: Given | undefined): void {
+  private give(id: MilestoneId, given: MilestoneAnswer | undefined): void {
     if (given) this.answers[id] = given;
     else delete this.answers[id];
     const stays = keep(this.name, this.answers);
@@ -143,7 +143,7 @@ class ProofRun extends HTMLElement {
     );
   }
 
-  private results(milestones: readonly Milestone[]): Result[] {
+  private results(milestones: readonly Milestone[]): MilestoneLine[] {
     return milestones.map((each) => ({
       label: each.label,
       passed: passes(each, this.answers[each.id]?.value),

@@ -1,8 +1,8 @@
 /** Reads and judges a log part by part; the same in a worker and, where a browser gives none, on the page. */
-import { type Judged, judgeInParts, type Said } from '../../../trace/judge-trace.ts';
+import { type DriverInput, judgeInParts, type TraceJudgement } from '../../../trace/judge-trace.ts';
 import { decode } from '../../../trace/read/decode.ts';
 import type { Choice } from '../../../trace/read/layout.ts';
-import { type LogFault, readLog, type Trace, type Understood } from '../../../trace/read/read-log.ts';
+import { type LogFault, type LogReading, readLog, type Trace } from '../../../trace/read/read-log.ts';
 import { traceVehicleOf, type VehicleFigures } from '../../../trace/vehicle.ts';
 
 /** What the page asks for. The file is sent once; after that only what has changed. */
@@ -10,22 +10,22 @@ export interface Order {
   bytes?: ArrayBuffer;
   choice: Choice;
   sheet: VehicleFigures | undefined;
-  said: Said;
+  said: DriverInput;
 }
 
-export type Answer =
+export type ReaderAnswer =
   | { kind: 'progress'; share: number }
   | { kind: 'fault'; fault: LogFault }
-  | { kind: 'judged'; understood: Understood; judged: Judged };
+  | { kind: 'judged'; understood: LogReading; judged: TraceJudgement };
 
 /** Reads and judges one log; what has not changed since the last order is not done again. */
 export class TraceReader {
   private text = '';
   /** The choice the trace was read with, and the trace. */
-  private read: { choice: string; trace: Trace; understood: Understood } | undefined;
+  private read: { choice: string; trace: Trace; understood: LogReading } | undefined;
 
   /** Yields after each part; the last answer is a fault or a judgement. */
-  *work({ bytes, choice, sheet, said }: Order): Generator<Answer | undefined, void> {
+  *work({ bytes, choice, sheet, said }: Order): Generator<ReaderAnswer | undefined, void> {
     if (bytes) {
       this.text = decode(new Uint8Array(bytes));
       this.read = undefined;

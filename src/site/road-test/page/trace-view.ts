@@ -1,7 +1,7 @@
 /** A judged log as a page: verdict, chart, table, the regulation's measure. Text stays text. */
 import type { Habit } from '../../../model/habit.ts';
 import { eventsOf, type TraceEvent } from '../../../trace/events.ts';
-import type { Judged } from '../../../trace/judge-trace.ts';
+import type { TraceJudgement } from '../../../trace/judge-trace.ts';
 import {
   clockText,
   degrees,
@@ -9,7 +9,7 @@ import {
   figureText,
   monitorText,
   stopText,
-  type Told,
+  type VerdictText,
 } from '../../../trace/say.ts';
 import type { TraceVehicle } from '../../../trace/vehicle.ts';
 import { button, element } from '../../browser/element.ts';
@@ -17,7 +17,12 @@ import { drawTrace, secondsAt, type TraceChart } from '../../drawings/trace-char
 import type { TraceNames } from '../trace-names.ts';
 
 /** The verdict: sentence, reason, next step, walk and causes it leads to. */
-export function verdictPart({ verdict }: Judged, told: Told, names: TraceNames, root: URL): HTMLElement[] {
+export function verdictPart(
+  { verdict }: TraceJudgement,
+  told: VerdictText,
+  names: TraceNames,
+  root: URL,
+): HTMLElement[] {
   const walk = verdict.symptom;
   const walkTitle = walk === undefined ? undefined : names.symptoms[walk];
   const answers = verdict.outcomes.map(({ test, outcome }) => `${test}=${outcome}`).join('&');
@@ -118,7 +123,7 @@ export class ChartPart {
   private to: number;
   private readonly narrow = window.matchMedia('(max-width: 44rem)');
 
-  constructor(judged: Judged, vehicle: TraceVehicle, told: Told, habit: Habit) {
+  constructor(judged: TraceJudgement, vehicle: TraceVehicle, told: VerdictText, habit: Habit) {
     this.end = Math.max(1, (judged.grid.length - 1) * judged.grid.step);
     this.to = this.end;
     const events = eventsOf(judged, vehicle);
@@ -236,7 +241,7 @@ function eventTable(events: readonly TraceEvent[], habit: Habit): HTMLElement {
 }
 
 /** The regulation’s measure; nothing where it says nothing of this log. */
-export function monitorPart(judged: Judged, vehicle: TraceVehicle, habit: Habit): HTMLElement[] {
+export function monitorPart(judged: TraceJudgement, vehicle: TraceVehicle, habit: Habit): HTMLElement[] {
   const text = monitorText(judged, vehicle, habit);
   if (text === undefined) return [];
   return [

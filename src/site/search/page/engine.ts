@@ -3,8 +3,8 @@ import { options, type PagefindResult, search } from 'pagefind-client';
 import shelfKinds from 'shelf-kinds';
 import names from 'shelf-names';
 import { showDecimals } from '../decimals.ts';
-import { excerptOf, type Marked } from './excerpt.ts';
-import { type Found, find, type Hit, type Index, type WordHit } from './find.ts';
+import { excerptOf, type MarkedText } from './excerpt.ts';
+import { find, type Hit, type Index, type PageHits, type WordHit } from './find.ts';
 import { isNamed, matchedName } from './matched-name.ts';
 import { INDEX_FOLDER } from './read-index-file.ts';
 import { ROOT } from './root.ts';
@@ -17,9 +17,9 @@ export interface Question {
   limit: number;
 }
 
-export interface Answer extends Pick<Found, 'mended' | 'unknown'> {
+export interface SearchAnswer extends Pick<PageHits, 'mended' | 'unknown'> {
   /** The best first. None when another question came meanwhile: nobody waits for them. */
-  results: Result[];
+  results: SearchResult[];
   /** Pages found, shown or not. */
   count: number;
   /** The kind they are of, '' for all. */
@@ -29,13 +29,13 @@ export interface Answer extends Pick<Found, 'mended' | 'unknown'> {
 }
 
 /** What a result shows. */
-export interface Result {
+export interface SearchResult {
   title: string;
   kind: string;
   href: string;
   /** The other name that was meant, with how it is called. */
   name: { how: string; text: string } | undefined;
-  excerpt: Marked[];
+  excerpt: MarkedText[];
   /** One of its names alone answers every word. */
   isNamed: boolean;
 }
@@ -61,7 +61,7 @@ let asked = 0;
  * Answers a search: how many and of which kinds, with as many of the best as asked for. Overtaken by a later one
  * it brings none.
  */
-export async function ask({ query, kind, limit }: Question): Promise<Answer> {
+export async function ask({ query, kind, limit }: Question): Promise<SearchAnswer> {
   const turn = ++asked;
   saidBefore = said;
   said = new Map();
@@ -113,7 +113,7 @@ async function lookInside(term: string): Promise<WordHit[]> {
   }));
 }
 
-async function resultOf(hit: Hit, words: readonly string[], { pages }: OpenIndex): Promise<Result> {
+async function resultOf(hit: Hit, words: readonly string[], { pages }: OpenIndex): Promise<SearchResult> {
   const page = pages.get(hit.id);
   if (!page) throw new Error(`The index has no page ${hit.id}`);
   const { meta, raw_url, raw_content } = await page.data();

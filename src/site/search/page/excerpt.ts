@@ -3,7 +3,7 @@
 import { showDecimals } from '../decimals.ts';
 
 /** A run of text, marked when it is one of the words looked for. */
-export interface Marked {
+export interface MarkedText {
   text: string;
   mark: boolean;
 }
@@ -15,13 +15,13 @@ const WORDS_SHOWN = 24;
  * @param locations where the words stand, counted in words, rising
  * @param title shown already, so a page that begins with it is quoted from behind it
  */
-export function excerptOf(content: string, locations: readonly number[], title = ''): Marked[] {
+export function excerptOf(content: string, locations: readonly number[], title = ''): MarkedText[] {
   const words = content.split(/\s+/);
   const begin = content.startsWith(title) ? title.split(/\s+/).filter((word) => word !== '').length : 0;
   const inText = locations.filter((location) => location >= begin);
   const first = Math.max(begin, bestStart(inText, words.length));
   const marks = new Set(locations);
-  const runs: Marked[] = [];
+  const runs: MarkedText[] = [];
   words.slice(first, first + WORDS_SHOWN).forEach((word, at) => {
     const mark = marks.has(first + at);
     const last = runs.at(-1);

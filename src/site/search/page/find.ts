@@ -40,7 +40,7 @@ export interface Hit {
   words: readonly WordHit[];
 }
 
-export interface Found {
+export interface PageHits {
   hits: Hit[];
   /** The words that were looked for, after mending. */
   words: string[];
@@ -55,7 +55,7 @@ const CUSTOMER_BONUS = 0.5;
 /** Pages that hold fewer of the words than this share of what the fullest page holds are left out. */
 const ENOUGH = 0.4;
 
-interface Gathered {
+interface PageScore {
   words: WordHit[];
   score: number;
   told: number;
@@ -63,11 +63,11 @@ interface Gathered {
 }
 
 /** Pages for a query, the best first, with what was read differently and what no page has. */
-export async function find(query: string, index: Index): Promise<Found> {
+export async function find(query: string, index: Index): Promise<PageHits> {
   const { answers, mended, unknown } = await lookUpAll(tellingWords(query), index);
   const weights = answers.map(({ hits }) => Math.log(1 + index.size / hits.length));
   const whole = weights.reduce((sum, weight) => sum + weight, 0);
-  const pages = new Map<string, Gathered>();
+  const pages = new Map<string, PageScore>();
   answers.forEach(({ hits }, at) => {
     for (const hit of hits) gather(pages, hit, weights[at] ?? 0);
   });
@@ -88,12 +88,12 @@ export async function find(query: string, index: Index): Promise<Found> {
   };
 }
 
-function rank(page: Gathered, whole: number, kind: string): number {
+function rank(page: PageScore, whole: number, kind: string): number {
   const bonus = kind === 'symptom' ? CUSTOMER_BONUS * (page.said / whole) : 0;
   return page.score * (page.told / whole) ** 2 * (1 + bonus);
 }
 
-function gather(pages: Map<string, Gathered>, hit: WordHit, weight: number): void {
+function gather(pages: Map<string, PageScore>, hit: WordHit, weight: number): void {
   let page = pages.get(hit.id);
   if (!page) {
     page = { words: [], score: 0, told: 0, said: 0 };
@@ -105,14 +105,14 @@ function gather(pages: Map<string, Gathered>, hit: WordHit, weight: number): voi
   if (hit.fields.includes('said')) page.said += weight;
 }
 
-interface Answer {
+interface AnswerPerWord {
   word: string;
   hits: readonly WordHit[];
 }
 
 interface Answers {
-  answers: Answer[];
-  mended: Found['mended'];
+  answers: AnswerPerWord[];
+  mended: PageHits['mended'];
   unknown: string[];
 }
 

@@ -1,7 +1,7 @@
 /** The page's way to the search engine. */
 import { loadScript } from '../../browser/load-script.ts';
-import type { Answer } from './engine.ts';
-import type { Asked, Replied, SearchEngine } from './start.ts';
+import type { SearchAnswer } from './engine.ts';
+import type { SearchEngine, SearchReply, SearchRequest } from './start.ts';
 import '../../browser/page-globals.ts';
 
 let opening: Promise<SearchEngine> | undefined;
@@ -29,9 +29,9 @@ async function inPage(): Promise<SearchEngine> {
 
 async function besidePage(): Promise<SearchEngine> {
   const worker = new Worker(new URL('scripts/search-start.js', window.headertank.root));
-  const waiting = new Map<number, { resolve(answer: Answer): void; reject(error: Error): void }>();
+  const waiting = new Map<number, { resolve(answer: SearchAnswer): void; reject(error: Error): void }>();
   let turn = 0;
-  worker.addEventListener('message', ({ data }: MessageEvent<Replied>) => {
+  worker.addEventListener('message', ({ data }: MessageEvent<SearchReply>) => {
     const asker = waiting.get(data.turn);
     waiting.delete(data.turn);
     if (data.answer) asker?.resolve(data.answer);
@@ -46,7 +46,7 @@ async function besidePage(): Promise<SearchEngine> {
   return {
     ask: (question) =>
       new Promise((resolve, reject) => {
-        const asked: Asked = { turn: ++turn, question };
+        const asked: SearchRequest = { turn: ++turn, question };
         waiting.set(asked.turn, { resolve, reject });
         worker.postMessage(asked);
       }),

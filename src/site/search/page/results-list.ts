@@ -1,9 +1,9 @@
 /** Results as a list of links: kind in words, title, the name that was meant, the part of the text that answers. */
 import { element } from '../../browser/element.ts';
-import type { Result } from './engine.ts';
+import type { SearchResult } from './engine.ts';
 
 /** One result: kind, title, the name that matched, excerpt. */
-export function resultItem({ kind, title, href, name, excerpt }: Result): HTMLLIElement {
+export function resultItem({ kind, title, href, name, excerpt }: SearchResult): HTMLLIElement {
   const item = element(
     'li',
     {},

@@ -1,13 +1,13 @@
 /** What was found, in a sentence or two; read out as it changes. */
-import type { Answer } from './engine.ts';
+import type { SearchAnswer } from './engine.ts';
 
-export type Counted = Pick<Answer, 'count' | 'mended' | 'unknown'>;
+export type ResultCount = Pick<SearchAnswer, 'count' | 'mended' | 'unknown'>;
 
 /** A trouble code in the words of the index (the form of SAE J2012, from memory). */
 const CODE = /^[pbcu][0-3][0-9a-f]{3}$/;
 
 /** The codes asked for that no page has. */
-export function unknownCodes({ unknown }: Pick<Counted, 'unknown'>): string[] {
+export function unknownCodes({ unknown }: Pick<ResultCount, 'unknown'>): string[] {
   return unknown.filter((word) => CODE.test(word)).map((word) => word.toUpperCase());
 }
 
@@ -15,7 +15,7 @@ export function unknownCodes({ unknown }: Pick<Counted, 'unknown'>): string[] {
  * How many were found, what was read differently, what no page has.
  * @param shown results on the page
  */
-export function sayFound({ count, mended, unknown }: Counted, shown: number): string {
+export function sayFound({ count, mended, unknown }: ResultCount, shown: number): string {
   const codes = unknownCodes({ unknown });
   if (count === 0 && codes.length > 0)
     return `${codes.join(' and ')} is not on this shelf. Look up what it means in the maker’s list, and walk what the car does.`;

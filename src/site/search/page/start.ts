@@ -1,21 +1,21 @@
 /** The search engine, loaded with the first search: as a worker beside the page, or as a script in it. */
-import { type Answer, ask, type Question } from './engine.ts';
+import { ask, type Question, type SearchAnswer } from './engine.ts';
 
 export interface SearchEngine {
   /** @throws Error when a part of the index cannot be fetched */
-  ask(question: Question): Promise<Answer>;
+  ask(question: Question): Promise<SearchAnswer>;
 }
 
 /** To the worker. */
-export interface Asked {
+export interface SearchRequest {
   turn: number;
   question: Question;
 }
 
 /** From the worker; without an answer when a part of the index cannot be fetched. */
-export interface Replied {
+export interface SearchReply {
   turn: number;
-  answer?: Answer;
+  answer?: SearchAnswer;
 }
 
 declare global {
@@ -23,8 +23,8 @@ declare global {
 }
 
 if (typeof window === 'undefined')
-  addEventListener('message', async ({ data: { turn, question } }: MessageEvent<Asked>) => {
-    const reply: Replied = await ask(question).then(
+  addEventListener('message', async ({ data: { turn, question } }: MessageEvent<SearchRequest>) => {
+    const reply: SearchReply = await ask(question).then(
       (answer) => ({ turn, answer }),
       () => ({ turn }),
     );

@@ -4,7 +4,7 @@ import { type CompiledModel, compile } from '../../../diagnosis/compiled.ts';
 import type { Situation } from '../../../diagnosis/model.ts';
 import { resolve } from '../../../diagnosis/state.ts';
 import type { ToldFactors } from '../../../diagnosis/told.ts';
-import { type Place, placeOf } from '../../../diagnosis/walk.ts';
+import { placeOf, type WalkPlace } from '../../../diagnosis/walk.ts';
 import { type KnownLayout, layoutAllows, shareWithLayout } from '../../../model/layout.ts';
 import { type Answers, isNoFinding } from '../answers.ts';
 import { unpackModel } from '../packed-model.ts';
@@ -60,7 +60,7 @@ export class Diagnoser {
   }
 
   /** Where the walk stands, and the one belief behind everything that is shown. */
-  place(answers: Answers, layout: KnownLayout, missing: ReadonlySet<string>): Place {
+  place(answers: Answers, layout: KnownLayout, missing: ReadonlySet<string>): WalkPlace {
     const situation = resolve(this.compiled, this.situation(answers, layout, missing));
     return placeOf(this.compiled, this.data.tree, situation, layout);
   }

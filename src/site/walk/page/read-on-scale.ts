@@ -3,7 +3,7 @@ import { figureLookup, generalRange } from '../../../model/figure-lookup.ts';
 import type { Habit } from '../../../model/habit.ts';
 import type { Layout } from '../../../model/layout.ts';
 import { type Quantity, readQuantity } from '../../../model/quantity.ts';
-import { type Banded, outcomeOfReading, readLimit } from '../../../model/scale.ts';
+import { outcomeOfReading, readLimit, type ScaledTest } from '../../../model/scale.ts';
 import { quantityText, showQuantity } from '../../../model/show-quantity.ts';
 import { findUnit } from '../../../model/units.ts';
 import type { ReadingScale } from '../reading-scale.ts';
@@ -62,7 +62,7 @@ export function readOnScale(
   };
 }
 
-function bandedOf({ bands }: ReadingScale): Banded {
+function bandedOf({ bands }: ReadingScale): ScaledTest {
   const limitOf = (text: string | undefined) => {
     const read = text === undefined ? undefined : readLimit(text);
     return read?.ok ? read.limit : undefined;

@@ -1,5 +1,5 @@
 /** How the answers of a walk came about: the drawn path in its order, then what was answered out of turn. */
-import type { Place, WalkTree } from '../../../diagnosis/walk.ts';
+import type { WalkPlace, WalkTree } from '../../../diagnosis/walk.ts';
 import type { KnownLayout, LayoutFeature } from '../../../model/layout.ts';
 import { recheckId } from '../../../model/recheck.ts';
 import { type Answers, isReadingKey, isToldKey, layoutKey, readingKey, SKIPPED } from '../answers.ts';
@@ -22,7 +22,7 @@ export interface TrailEntry {
  */
 export function trailOf(
   tree: WalkTree,
-  { passed }: Place,
+  { passed }: WalkPlace,
   answers: Answers,
   proofs: (cause: string) => readonly string[],
   vehicle: KnownLayout,

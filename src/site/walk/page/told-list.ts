@@ -4,7 +4,7 @@ import { type ToldFactors, toldTogether } from '../../../diagnosis/told.ts';
 import type { Job } from '../../../model/job.ts';
 import { button, element } from '../../browser/element.ts';
 import { loadScript } from '../../browser/load-script.ts';
-import { unfetched } from '../../browser/unfetched.ts';
+import { notFetched } from '../../browser/not-fetched.ts';
 import { type Answers, isToldKey, toldKey, toldOnCard } from '../answers.ts';
 import type { CallQuestions } from '../call-questions.ts';
 import type { BesideHost } from './walk-beside.ts';
@@ -35,7 +35,7 @@ export class ToldList {
   open(): Promise<void> {
     this.opening ??= this.fetch().catch(() => {
       this.opening = undefined;
-      document.querySelector('.take-told')?.append(' ', unfetched('The answers'));
+      document.querySelector('.take-told')?.append(' ', notFetched('The answers'));
     });
     return this.opening;
   }

@@ -2,7 +2,7 @@
 import '../../browser/page-globals.ts';
 import { element } from '../../browser/element.ts';
 import { loadScript } from '../../browser/load-script.ts';
-import { unfetched } from '../../browser/unfetched.ts';
+import { notFetched } from '../../browser/not-fetched.ts';
 import { OTHER } from '../answers.ts';
 import type { OtherSeen } from './other-seen.ts';
 import { allAnswers } from './replay.ts';
@@ -35,7 +35,7 @@ export async function handOver(
     told: told.onCard(answers),
     ...(proven !== undefined && { proven: { id: proven, title: words.cause(proven) } }),
   });
-  return line ?? element('p', { class: 'note-line', role: 'status' }, unfetched('The job card'));
+  return line ?? element('p', { class: 'note-line', role: 'status' }, notFetched('The job card'));
 }
 
 /** Names of tests and outcomes are ids; those of a layout's features and values are not. */

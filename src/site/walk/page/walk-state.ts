@@ -1,7 +1,7 @@
 /** Where a walk stands after some answers, and the question as it is shown there. */
 import '../../browser/page-globals.ts';
 import { NOT_THIS_UNDER } from '../../../diagnosis/belief.ts';
-import type { Place } from '../../../diagnosis/walk.ts';
+import type { WalkPlace } from '../../../diagnosis/walk.ts';
 import type { KnownLayout } from '../../../model/layout.ts';
 import { button, element } from '../../browser/element.ts';
 import type { Answers } from '../answers.ts';
@@ -13,7 +13,7 @@ import { fitCauses } from './walk-causes.ts';
 /** Where a walk stands after some answers. */
 export interface WalkState {
   answers: Answers;
-  place: Place;
+  place: WalkPlace;
   trail: TrailEntry[];
   layout: KnownLayout;
   /** Tools that are not at hand. */
@@ -143,7 +143,7 @@ type Verdict = 'proven' | 'found' | 'not this' | 'next' | 'open' | 'done';
 
 function verdictOf(
   cause: string,
-  { standing, belief }: Place,
+  { standing, belief }: WalkPlace,
   share: number,
   next: string | undefined,
   hasProofLeft: boolean,

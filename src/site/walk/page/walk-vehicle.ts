@@ -2,10 +2,10 @@
 import '../../browser/page-globals.ts';
 import { button, element } from '../../browser/element.ts';
 import { isText } from '../../browser/guards.ts';
-import { keepChildren } from '../../browser/keep-children.ts';
 import { loadScript } from '../../browser/load-script.ts';
+import { notFetched } from '../../browser/not-fetched.ts';
+import { reconcileChildren } from '../../browser/reconcile-children.ts';
 import { kept } from '../../browser/storage.ts';
-import { unfetched } from '../../browser/unfetched.ts';
 import { type Needs, notHere } from '../not-here.ts';
 
 /**
@@ -21,7 +21,7 @@ export function showStops(place: HTMLElement, chosen: () => void): void {
       place.replaceChildren(offerVehicle(chosen));
     return;
   }
-  keepChildren(
+  reconcileChildren(
     place,
     vehicle.stops.map(({ id, title, short, before }) => {
       const href = new URL(`cautions/${id}.html`, root).href;
@@ -41,7 +41,7 @@ function offerVehicle(chosen: () => void): HTMLElement {
     place.replaceChildren(choice);
     choice.querySelector('input')?.focus();
   };
-  const tell = () => place.append(unfetched('The vehicles'));
+  const tell = () => place.append(notFetched('The vehicles'));
   place.append(button('Choose the vehicle', () => void choose().catch(tell), 'quiet'));
   return place;
 }

@@ -1,5 +1,5 @@
 import { describe, expect, test } from 'vitest';
-import type { Place, WalkTree } from '../../../../src/diagnosis/walk.ts';
+import type { WalkPlace, WalkTree } from '../../../../src/diagnosis/walk.ts';
 import { readingKey, SKIPPED } from '../../../../src/site/walk/answers.ts';
 import { allAnswers, knownLayout, trailOf } from '../../../../src/site/walk/page/replay.ts';
 
@@ -15,7 +15,7 @@ const tree: WalkTree = {
 };
 
 function trail(passed: string[], answers: [string, string][], vehicle = {}) {
-  const place: Place = {
+  const place: WalkPlace = {
     standing: { kind: 'list' },
     belief: {
       ranked: [],
