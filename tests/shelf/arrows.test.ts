@@ -63,7 +63,7 @@ const ROOMS: Record<string, readonly string[]> = {
   'note/page': ['browser', 'note', 'text'],
   'search/page': ['browser', 'search'],
   'vehicle/page': ['browser', 'vehicle', 'text', 'note'],
-  'walk/page': ['browser', 'walk', 'vehicle/page', 'text'],
+  'walk/page': ['browser', 'walk', 'vehicle', 'vehicle/page', 'text'],
   'job/page': ['browser', 'job', 'note', 'note/page', 'text', 'vehicle', 'vehicle/page', 'walk'],
   'calculator/page': ['browser', 'calculator', 'job/page'],
   'road-test/page': ['browser', 'drawings', 'job/page', 'road-test', 'text'],

@@ -4,7 +4,7 @@ import { placesReached } from '../../src/library/tree-ways.ts';
 import { hasPlace } from '../../src/model/circuit-places.ts';
 import { layoutAllows } from '../../src/model/layout.ts';
 import { BADGE, drawPlaces } from '../../src/site/drawings/circuit-places.ts';
-import { shelf } from './shelf.ts';
+import { isDemonstration, shelf } from './shelf.ts';
 
 const { records } = shelf;
 
@@ -57,5 +57,5 @@ test('numbers of the places of a test do not touch in the circuit of any vehicle
       );
       expect(near, `${id} on ${of}`).toEqual([]);
     }
-  expect(drawn).toBeGreaterThan(300);
+  if (isDemonstration) expect(drawn).toBeGreaterThan(300);
 });
