@@ -21,6 +21,16 @@ test('a word leaves the causes that have it, and hides the groups without one', 
   await watched.close();
 });
 
+test('vehicles are found by their engine', async () => {
+  const watched = await openPage(browser, site.root, quiet);
+  const { page } = watched;
+  await page.goto(`${site.root}vehicles/index.html`);
+  await page.getByLabel('Filter').fill('at16');
+  await expect.poll(() => page.locator('main li:visible').count()).toBe(1);
+  expect(await page.locator('main li:visible').textContent()).toContain('engine AT16');
+  await watched.close();
+});
+
 test('without scripts it is a plain list', async () => {
   const watched = await openPage(browser, site.root, { ...quiet, javaScriptEnabled: false });
   await watched.page.goto(`${site.root}tests/index.html`);

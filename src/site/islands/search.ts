@@ -75,6 +75,8 @@ class Search extends HTMLElement {
     this.#kinds.addEventListener('change', () => this.#choose(this.#kinds.value));
     let length = 0;
     this.#input.addEventListener('input', () => {
+      // What is found stands under the field, and on a phone the keyboard has the lower half.
+      if (matchMedia('(max-width: 40rem)').matches) this.scrollIntoView();
       const now = this.#input?.value.length ?? 0;
       const isTyping = Math.abs(now - length) <= 1;
       length = now;

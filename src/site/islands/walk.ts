@@ -60,6 +60,9 @@ class Walk extends HTMLElement {
   /** There once somebody has come near an answer. */
   private beside: WalkBeside | undefined;
   private loading: Promise<WalkBeside> | undefined;
+  /** The answer that was pressed last, and the line there that says what is awaited. */
+  private pressed: HTMLElement | undefined;
+  private fetching: HTMLElement | undefined;
 
   connectedCallback() {
     const source = this.querySelector('.walk-data');
@@ -229,6 +232,7 @@ class Walk extends HTMLElement {
     if (!row || !key) return;
     // A proven cause leads on to its repair as a plain link would, after the answer is kept.
     event.preventDefault();
+    this.pressed = row;
     this.give(key, value, { follow: true, state: this.ahead.get(row) });
   }
 
@@ -408,11 +412,19 @@ class Walk extends HTMLElement {
 
   /** The answers are kept already, so nothing is lost when the questions cannot be had. */
   private fetchQuestions(follow: boolean): void {
-    const line = element('p', { class: 'note-line' }, 'Fetching the questions.');
-    this.place('.walk-top').append(line);
+    const line = element('p', { class: 'note-line', role: 'status' });
+    this.fetching?.remove();
+    this.fetching = line;
+    // Beside the finger: what stands above the question is off a phone's screen.
+    if (this.pressed?.isConnected) this.pressed.after(line);
+    else this.place('.walk-top').append(line);
+    line.textContent = 'Fetching the questions.';
     // Says so to who listens too: what is on the page is about to change.
     this.ariaBusy = 'true';
-    const again = () => this.show(follow);
+    const again = () => {
+      line.remove();
+      this.show(follow);
+    };
     this.load()
       .finally(() => {
         this.ariaBusy = null;

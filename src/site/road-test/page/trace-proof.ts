@@ -177,7 +177,7 @@ class ProofRun extends HTMLElement {
       'li',
       {},
       element('label', { for: field }, label),
-      element('span', { class: 'wanted' }, wanted === '' ? '' : `passes: ${wanted}`),
+      element('span', { class: 'wanted', id: `${field}-wanted` }, wanted === '' ? '' : `passes: ${wanted}`),
       element('span', { class: 'entry no-print' }, input),
       reading,
       word,
@@ -198,7 +198,7 @@ class ProofRun extends HTMLElement {
       id: field,
       type: 'text',
       inputmode: 'decimal',
-      'aria-describedby': `${field}-says`,
+      'aria-describedby': `${field}-wanted ${field}-says`,
       value: typeof given === 'number' ? inUnit(given, unit) : '',
     });
     input.onchange = () => {
