@@ -137,13 +137,13 @@ const chosen = kept('vehicle', isText);
 if (chosen !== undefined && /^[a-z0-9-]+$/.test(chosen)) loadVehicle(chosen);
 if (window.headertank.habit !== METRIC) changed();
 
-/** Steps can be ticked while a card is open. */
-function offerTicks(): void {
-  if (document.querySelector('ht-steps') && openJobName() !== undefined)
-    loadScript('step-ticks').catch(() => undefined);
+/** While a card is open, what uses it here: steps that can be ticked, a sheet that is filled in. */
+function useCard(): void {
+  const name = document.querySelector<HTMLElement>('[data-with-card]')?.dataset.withCard;
+  if (name && openJobName() !== undefined) loadScript(name).catch(() => undefined);
 }
-offerTicks();
-document.addEventListener('headertank:job', offerTicks);
+useCard();
+document.addEventListener('headertank:job', useCard);
 // The way back from choosing a vehicle, and on from the front page.
 if (document.querySelector('ht-walk'))
   window.addEventListener('pagehide', () => {

@@ -1,5 +1,7 @@
 /** The drawings of a complaint's tree: for the wall, and as an outline for a phone. */
 import type { Entry } from '../../../library/shelf.ts';
+import { generalRange } from '../../../model/figure-lookup.ts';
+import { FIGURE_REFERENCE } from '../../../model/figure-reference.ts';
 import { drawTree } from '../../drawings/tree.ts';
 import { marksOf, treeNodes } from '../../drawings/tree-nodes.ts';
 import { drawTreeOutline } from '../../drawings/tree-sheet.ts';
@@ -13,6 +15,10 @@ export interface TreeDrawing {
   page: 'portrait' | 'landscape';
   /** Cautions of the tests on it, with the numbers of their steps. */
   cautions: { id: string; steps: string[] }[];
+  /** Steps that the chosen vehicle answers by how it is laid out, and where each answer leads. */
+  forks: { step: string; ways: { layout: Record<string, string[]>; to: string }[] }[];
+  /** Figures that stand in the drawing as general ranges. */
+  figures: string[];
 }
 
 /** A tree of the shelf drawn in the records’ own words. */
@@ -39,7 +45,18 @@ export function treeDrawingOf({ data }: Entry<'tree'>): TreeDrawing {
   const title = `${titleOf('symptom', data.symptom)}: the tree`;
   const { svg, page } = drawTree({ id: 'tree', title, nodes });
   const marks = marksOf(nodes);
+  const tests = nodes.flatMap(({ id }) => data.steps[id]?.test ?? []);
   return {
+    forks: nodes.flatMap(({ id, kind, ways }) => {
+      const feature = kind === 'layout' && data.steps[id]?.layout;
+      if (!feature) return [];
+      const leads = ways.map(({ answers, to }) => ({
+        layout: { [feature]: answers },
+        to: marks.get(to) ?? '',
+      }));
+      return [{ step: marks.get(id) ?? '', ways: leads }];
+    }),
+    figures: [...new Set(tests.flatMap((test) => figuresIn(entryOf('test', test).data)))],
     wide: svg,
     narrow: drawTreeOutline({ id: 'tree-outline', title, nodes }),
     page,
@@ -51,6 +68,15 @@ export function treeDrawingOf({ data }: Entry<'tree'>): TreeDrawing {
       }),
     ),
   };
+}
+
+/** What a test quotes of the vehicle in its question and in the names of its outcomes. */
+function figuresIn({ question, outcomes }: Entry<'test'>['data']): string[] {
+  const texts = [question, ...Object.values(outcomes).map(({ label }) => label)];
+  const paths = texts.flatMap((text) =>
+    [...text.matchAll(FIGURE_REFERENCE)].flatMap(([, path]) => path ?? []),
+  );
+  return paths.filter((path) => generalRange(path));
 }
 
 /** "(15 min)", never broken over two lines. */
