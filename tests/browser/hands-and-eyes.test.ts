@@ -1,8 +1,8 @@
-/** The job done by keyboard alone, read by ear, at four times the size, and without motion. */
+/** The job done by keyboard alone, read by ear, in the sun, on a small screen, at four times the size, and without motion. */
 import type { Page } from 'playwright-core';
 import { expect, test } from 'vitest';
 import { shelf } from '../shelf/shelf.ts';
-import { openPage, SIZES } from './browser.ts';
+import { builtSite, folderRoot, openPage, SIZES } from './browser.ts';
 import { giveAnswer } from './give-answer.ts';
 import { openSite } from './open-site.ts';
 import { PAGE_KINDS } from './page-kinds.ts';
@@ -124,6 +124,160 @@ test('by ear: a step of the walk says heading, question and answers, in this ord
     [...first, ...second].filter((line) => /^- (?:link|button|textbox|combobox|checkbox)(?::|$)/.test(line)),
   ).toEqual([]);
   await watched.close();
+});
+
+const WHITE = 'rgb(255, 255, 255)';
+const groundOf = (page: Page) => page.evaluate(() => getComputedStyle(document.body).backgroundColor);
+
+test.each([
+  ['hosted', site.root],
+  ['from a folder', folderRoot(builtSite())],
+])(
+  'colours once chosen are there before the page, and are forgotten with everything: %s',
+  async (_, root) => {
+    const dark = { serviceWorkers: 'block', colorScheme: 'dark' } as const;
+    const { page, close } = await openPage(browser, root, dark);
+    // What the root says when the body begins: nothing is painted before that.
+    await page.addInitScript(() => {
+      new MutationObserver((_changes, watch) => {
+        if (!document.body) return;
+        watch.disconnect();
+        sessionStorage.setItem('first', document.documentElement.dataset.colours ?? 'none');
+      }).observe(document, { childList: true, subtree: true });
+    });
+    const first = () => page.evaluate(() => sessionStorage.getItem('first'));
+    await page.goto(`${root}tools/drain-pan.html`);
+    expect([await first(), await groundOf(page)]).toEqual(['none', 'rgb(32, 40, 42)']);
+    await page.getByRole('link', { name: 'Colours: light, dark, sun' }).click();
+    const choice = page.getByLabel('Colours');
+    expect(await choice.locator('option').allTextContents()).toEqual([
+      'as the device',
+      'light',
+      'dark',
+      'sun',
+    ]);
+    await choice.selectOption('sun');
+    expect(await groundOf(page)).toBe(WHITE);
+    // Back by the browser, from wherever it has kept the page, and on a page that comes anew.
+    await page.goBack();
+    await expect.poll(() => groundOf(page)).toBe(WHITE);
+    await page.goto(`${root}about.html`);
+    expect([await first(), await groundOf(page)]).toEqual(['sun', WHITE]);
+    expect(await choice.inputValue()).toBe('sun');
+    await page.getByRole('button', { name: 'Forget everything on this device' }).click();
+    await page.getByRole('button', { name: 'Forget it all' }).click();
+    await expect.poll(() => groundOf(page)).toBe('rgb(32, 40, 42)');
+    expect(await choice.inputValue()).toBe('as the device');
+    await close();
+  },
+);
+
+test('a device that asks for contrast gets it without scripts, and paper is black on white in any colours', async () => {
+  const asks = { serviceWorkers: 'block', contrast: 'more', javaScriptEnabled: false } as const;
+  const { page, close } = await openPage(browser, site.root, asks);
+  await page.goto(`${site.root}tools/drain-pan.html`);
+  expect(await groundOf(page)).toBe(WHITE);
+  await close();
+  const chosen = await openPage(browser, site.root, { serviceWorkers: 'block' });
+  await chosen.page.goto(`${site.root}about.html`);
+  await chosen.page.getByLabel('Colours').selectOption('dark');
+  expect(await groundOf(chosen.page)).toBe('rgb(32, 40, 42)');
+  await chosen.page.emulateMedia({ media: 'print' });
+  expect(await groundOf(chosen.page)).toBe(WHITE);
+  await chosen.close();
+});
+
+test('a proof run passes nothing that cannot pass, and what is cleared comes back', async () => {
+  const { page, close } = await openPage(browser, site.root, { serviceWorkers: 'block' });
+  await page.goto(`${site.root}road-test.html`);
+  const field = page.locator('#proof-holds');
+  const word = page.locator('li', { has: field }).locator('.passed');
+  const give = async (text: string) => {
+    await field.fill(text);
+    await field.blur();
+    return word.textContent();
+  };
+  expect(await give('85')).toBe('Pass');
+  const { describes, before } = await field.evaluate((input) => ({
+    describes: (input.getAttribute('aria-describedby') ?? '')
+      .split(' ')
+      .map((id) => document.getElementById(id)?.textContent ?? `nothing is called ${id}`),
+    before: document.querySelector('ht-proof-run .answer-sentence')?.textContent,
+  }));
+  expect(describes).toEqual([expect.stringMatching(/^passes: \d/), '']);
+  expect(before).toContain('1 of 10');
+  await page.getByRole('button', { name: /^Clear/ }).click();
+  expect(await word.textContent()).toBe('To do');
+  expect(await page.evaluate(() => document.activeElement?.textContent)).toBe('Undo');
+  await page.keyboard.press('Enter');
+  expect([await word.textContent(), await field.inputValue()]).toEqual(['Pass', '85']);
+  for (const wrong of ['185', 'abc']) {
+    expect(await give(wrong)).toBe('To do');
+    expect(await field.getAttribute('aria-invalid')).toBe('true');
+    expect(await page.locator('ht-proof-run .answer-sentence').textContent()).toBe('Nothing entered yet.');
+  }
+  await close();
+});
+
+test('on a phone a long reading leaves its name room, and what is removed is said, with the focus on the way back', async () => {
+  const { page, close } = await openPage(browser, site.root, {
+    serviceWorkers: 'block',
+    viewport: SIZES.phone,
+  });
+  await page.goto(`${site.root}job.html`);
+  await page.locator('ht-job-card[data-live]').waitFor();
+  await page
+    .locator('details', { has: page.locator('.reading-what') })
+    .locator('summary')
+    .click();
+  await page.locator('.reading-what').fill('Fill account');
+  await page
+    .locator('.reading-value')
+    .fill(`${'3.4 l went in of the 3.6 l that came out, '.repeat(4)}0.2 l are air still.`);
+  await page.getByRole('button', { name: 'Add reading' }).click();
+  const name = page.locator('.readings li > span').first();
+  for (const width of [390, 320]) {
+    await page.setViewportSize({ width, height: 700 });
+    const box = await name.boundingBox();
+    expect(box?.width).toBeGreaterThan(80);
+    expect(box?.height).toBeLessThan(60);
+  }
+  await page.getByRole('button', { name: /^Remove: Fill account/ }).click();
+  await expect
+    .poll(() => page.evaluate(() => document.activeElement?.ariaLabel))
+    .toMatch(/^Undo: Removed: Fill/);
+  await page.keyboard.press('Enter');
+  await name.waitFor();
+  await close();
+});
+
+test('with the keyboard up, or on a slow line, the answer is on the screen', async () => {
+  // A phone of 390 by 844 of which a keyboard and the browser's bars leave 400.
+  const small = { serviceWorkers: 'block', viewport: { width: 390, height: 400 } } as const;
+  const { page, close } = await openPage(browser, site.root, small);
+  await page.goto(`${site.root}index.html`);
+  await page.locator('#q').click();
+  await page.keyboard.type('blows cold');
+  const found = page.locator('ht-search a:visible').first();
+  await found.waitFor();
+  await expect.poll(async () => (await found.boundingBox())?.y).toBeLessThan(360);
+  await page.goto(`${site.root}calculators/mixture.html`);
+  const field = page.locator('ht-calculator input:visible').last();
+  await field.fill('7');
+  const answer = await page.locator('.answer-sentence').boundingBox();
+  const typed = await field.boundingBox();
+  expect((answer?.y ?? -1) >= 0 && (answer?.y ?? 0) + (answer?.height ?? 400) <= (typed?.y ?? 0)).toBe(true);
+  // The questions never come: what is awaited is said at the answer that was pressed.
+  await page.route('**/walks/*.html', () => undefined);
+  await page.goto(`${site.root}symptoms/reads-low-at-cruise.html`);
+  await page.locator('ht-walk[data-live]').waitFor();
+  await page.locator('.step[data-now] .answer').first().click();
+  const line = page.getByRole('status').filter({ hasText: 'Fetching the questions.' });
+  await line.waitFor();
+  expect(await line.evaluate((part) => part.previousElementSibling?.className)).toBe('answer');
+  await expect.poll(async () => (await line.boundingBox())?.y).toBeGreaterThan(0);
+  expect((await line.boundingBox())?.y).toBeLessThan(400);
+  await close();
 });
 
 /** What is cut off at the edge of the screen or of its own box, and cannot be scrolled to. */

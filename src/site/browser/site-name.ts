@@ -6,9 +6,11 @@
  */
 export function siteName(): string {
   // Tests of the parts below have no page.
-  const path = typeof window === 'undefined' ? '/' : (window.headertank?.root?.pathname ?? '/');
-  return path === '/' ? PLAIN_NAME : PLAIN_NAME + path;
+  return nameAt(typeof window === 'undefined' ? '/' : (window.headertank?.root?.pathname ?? '/'));
 }
+
+/** @param path of the site's top folder */
+export const nameAt = (path: string) => (path === '/' ? PLAIN_NAME : PLAIN_NAME + path);
 
 /** The name at the top of a host, and of every site before sites had a name of their own. */
 export const PLAIN_NAME = 'headertank';

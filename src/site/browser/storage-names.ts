@@ -3,6 +3,7 @@
 /** One thing each, in the small storage. */
 export const SINGLE_NAMES = [
   'units',
+  'colours',
   'vehicle',
   'tools-missing',
   'job-open',

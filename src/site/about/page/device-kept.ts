@@ -14,7 +14,7 @@ function inWords({ counts, own, small }: KeptHere): string[] {
     ...many(counts['picture.'], 'picture', 'pictures'),
     ...many(counts['note.'], 'note', 'notes'),
     ...many(own + counts['vehicle-draft.'], 'vehicle of your own', 'vehicles of your own'),
-    ...(small > 0 ? ['answers of walks, timers, readings, the chosen vehicle and units'] : []),
+    ...(small > 0 ? ['answers of walks, timers, readings, the chosen vehicle, units and colours'] : []),
   ];
 }
 
@@ -72,6 +72,8 @@ class DeviceKept extends HTMLElement {
     }
     window.headertank.chooseVehicle(undefined);
     document.dispatchEvent(new CustomEvent('headertank:job'));
+    // What the other windows hear from the browser.
+    window.dispatchEvent(new Event('storage'));
     await this.show();
     this.tabIndex = -1;
     this.focus();

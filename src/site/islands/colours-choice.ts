@@ -1,0 +1,2 @@
+/** The choice of colours. */
+import '../about/page/colours-choice.ts';
