@@ -272,27 +272,27 @@ function stepFindings(tree: Tree, shapes: Shapes, report: StepReport): Soundness
 
 /** What is done from a step on, as a number: two steps of equal shape are the same to the one who walks. */
 class Shapes {
-  readonly #tree: Tree;
-  readonly #ofStep = new Map<string, number>();
-  readonly #numbers = new Map<string, number>();
+  private readonly tree: Tree;
+  private readonly ofStep = new Map<string, number>();
+  private readonly numbers = new Map<string, number>();
 
   constructor(tree: Tree) {
-    this.#tree = tree;
+    this.tree = tree;
   }
 
   /** Each step is looked at once: ways that meet again are many more than steps. */
   of(id: string): number {
-    const known = this.#ofStep.get(id);
+    const known = this.ofStep.get(id);
     if (known !== undefined) return known;
-    const written = this.#written(id);
-    const number = this.#numbers.get(written) ?? this.#numbers.size;
-    this.#numbers.set(written, number);
-    this.#ofStep.set(id, number);
+    const written = this.written(id);
+    const number = this.numbers.get(written) ?? this.numbers.size;
+    this.numbers.set(written, number);
+    this.ofStep.set(id, number);
     return number;
   }
 
-  #written(id: string): string {
-    const step = stepOf(this.#tree, id);
+  private written(id: string): string {
+    const step = stepOf(this.tree, id);
     if (step === undefined) return id;
     if (step.kind === 'end') return JSON.stringify(step.causes);
     if (step.kind === 'prove') return JSON.stringify([step.cause, this.of(step.otherwise)]);

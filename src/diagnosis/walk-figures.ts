@@ -67,17 +67,17 @@ const ENDINGS = ['proven', 'first', 'named', 'missed', 'wronglyProven'] as const
 type Ending = (typeof ENDINGS)[number];
 
 class AllWalks {
-  readonly #compiled: CompiledModel;
-  readonly #tree: WalkTree;
-  readonly #from: ResolvedSituation;
-  readonly #leastChance: number;
-  readonly #layout: Readonly<Record<string, string | undefined>>;
-  readonly #chances: Record<Ending, Float64Array>;
-  readonly #minutes: Float64Array;
-  readonly #distribution = new Map<number, number>();
-  #questions = 0;
-  #notFollowed = 0;
-  #ways = 0;
+  private readonly compiled: CompiledModel;
+  private readonly tree: WalkTree;
+  private readonly from: ResolvedSituation;
+  private readonly leastChance: number;
+  private readonly layout: Readonly<Record<string, string | undefined>>;
+  private readonly chances: Record<Ending, Float64Array>;
+  private readonly minutes: Float64Array;
+  private readonly distribution = new Map<number, number>();
+  private questions = 0;
+  private notFollowed = 0;
+  private ways = 0;
 
   constructor(
     compiled: CompiledModel,
@@ -86,31 +86,31 @@ class AllWalks {
     leastChance: number,
     layout: Readonly<Record<string, string | undefined>>,
   ) {
-    this.#compiled = compiled;
-    this.#tree = tree;
-    this.#from = from;
-    this.#leastChance = leastChance;
-    this.#layout = layout;
+    this.compiled = compiled;
+    this.tree = tree;
+    this.from = from;
+    this.leastChance = leastChance;
+    this.layout = layout;
     const columns = () => new Float64Array(compiled.columns);
-    this.#chances = {
+    this.chances = {
       proven: columns(),
       first: columns(),
       named: columns(),
       missed: columns(),
       wronglyProven: columns(),
     };
-    this.#minutes = columns();
+    this.minutes = columns();
   }
 
   figures(): WalkFigures {
-    const compiled = this.#compiled;
-    const prior = placeOf(compiled, this.#tree, this.#from, this.#layout).belief.weights;
+    const compiled = this.compiled;
+    const prior = placeOf(compiled, this.tree, this.from, this.layout).belief.weights;
     const sum = sumOf(prior);
     const mass = prior.map((weight) => weight / sum);
-    this.#follow(this.#from.findings, mass, this.#from.car, 0, 0);
+    this.follow(this.from.findings, mass, this.from.car, 0, 0);
     const total = (ending: Ending, column?: number) =>
-      column === undefined ? sumOf(this.#chances[ending]) : real(this.#chances[ending], column);
-    const followed = 1 - this.#notFollowed;
+      column === undefined ? sumOf(this.chances[ending]) : real(this.chances[ending], column);
+    const followed = 1 - this.notFollowed;
     const causes = Array.from(mass, (share, column): CauseFigures => {
       const known = ENDINGS.reduce((all, ending) => all + total(ending, column), 0);
       const of = (ending: Ending) => (known > 0 ? total(ending, column) / known : 0);
@@ -122,10 +122,10 @@ class AllWalks {
         named: of('named'),
         missed: of('missed'),
         wronglyProven: of('wronglyProven'),
-        minutes: known > 0 ? real(this.#minutes, column) / known : 0,
+        minutes: known > 0 ? real(this.minutes, column) / known : 0,
       };
     });
-    const distribution = [...this.#distribution]
+    const distribution = [...this.distribution]
       .map(([minutes, chance]) => ({ minutes, chance: chance / followed }))
       .sort((a, b) => a.minutes - b.minutes);
     const of = (ending: Ending) => total(ending) / followed;
@@ -136,15 +136,15 @@ class AllWalks {
       named: of('named'),
       missed: of('missed'),
       wronglyProven: of('wronglyProven'),
-      expectedMinutes: sumOf(this.#minutes) / followed,
+      expectedMinutes: sumOf(this.minutes) / followed,
       nineInTen: quantile(distribution as Chance[], 0.9),
-      questions: this.#questions / followed,
-      notFollowed: this.#notFollowed,
-      ways: this.#ways,
+      questions: this.questions / followed,
+      notFollowed: this.notFollowed,
+      ways: this.ways,
     };
   }
 
-  #follow(
+  private follow(
     findings: readonly NumberedFinding[],
     mass: Float64Array,
     car: CarState,
@@ -152,15 +152,15 @@ class AllWalks {
     asked: number,
   ): void {
     const chance = sumOf(mass);
-    if (chance < this.#leastChance) {
-      this.#notFollowed += chance;
+    if (chance < this.leastChance) {
+      this.notFollowed += chance;
       return;
     }
-    const compiled = this.#compiled;
-    const place = placeOf(compiled, this.#tree, { ...this.#from, findings, car }, this.#layout);
+    const compiled = this.compiled;
+    const place = placeOf(compiled, this.tree, { ...this.from, findings, car }, this.layout);
     if (place.standing.kind !== 'ask') {
-      this.#end(place, mass, minutes);
-      this.#questions += asked * chance;
+      this.end(place, mass, minutes);
+      this.questions += asked * chance;
       return;
     }
     const test = compiled.testNumber.get(place.standing.test) ?? -1;
@@ -168,13 +168,13 @@ class AllWalks {
     const then = whole(after, car);
     for (const [outcome, row] of likelihoodsAfter(compiled, test, findings).entries()) {
       const next = mass.map((value, column) => value * real(row, column));
-      this.#follow([...findings, { test, outcome }], next, then, minutes + real(own, car), asked + 1);
+      this.follow([...findings, { test, outcome }], next, then, minutes + real(own, car), asked + 1);
     }
   }
 
-  #end({ standing, belief }: WalkPlace, mass: Float64Array, minutes: number): void {
-    this.#ways++;
-    const compiled = this.#compiled;
+  private end({ standing, belief }: WalkPlace, mass: Float64Array, minutes: number): void {
+    this.ways++;
+    const compiled = this.compiled;
     const settled = new Set(belief.found);
     if (standing.kind === 'proven') settled.add(standing.cause);
     const [first] = belief.ranked;
@@ -192,10 +192,10 @@ class AllWalks {
             : named.has(cause)
               ? 'named'
               : 'missed';
-      this.#chances[ending][column] = real(this.#chances[ending], column) + chance;
-      this.#minutes[column] = real(this.#minutes, column) + minutes * chance;
+      this.chances[ending][column] = real(this.chances[ending], column) + chance;
+      this.minutes[column] = real(this.minutes, column) + minutes * chance;
       const key = Math.round(minutes);
-      this.#distribution.set(key, (this.#distribution.get(key) ?? 0) + chance);
+      this.distribution.set(key, (this.distribution.get(key) ?? 0) + chance);
     }
   }
 }

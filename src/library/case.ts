@@ -86,7 +86,8 @@ function isFor(test: Test, symptomId: string): boolean {
   return test['only-for']?.includes(symptomId) ?? true;
 }
 
-function testsOf(records: Records, treeId: string): Set<string> {
+/** Ids of the tests that a tree asks, those of the trees it goes on into included. */
+export function testsOf(records: Records, treeId: string): Set<string> {
   const steps = treesOf(records, treeId).flatMap((tree) => Object.values(tree.data.steps));
   return new Set(steps.flatMap((step) => step.test ?? []));
 }

@@ -5,7 +5,7 @@ import type { Model } from '../diagnosis/model.ts';
 import { priceOf, type SoundnessFinding, soundnessOf } from '../diagnosis/soundness.ts';
 import { reachableSteps, type Tree, type TreeFault } from '../diagnosis/tree.ts';
 import { type KnownLayout, layoutAllows } from '../model/layout.ts';
-import { caseOf } from './case.ts';
+import { caseOf, testsOf } from './case.ts';
 import type { DraftShelf } from './draft.ts';
 import { drivenLayouts } from './driven-layouts.ts';
 import { layoutsToldApart, signReader } from './layouts-told-apart.ts';
@@ -116,16 +116,11 @@ function soundTrees(shelf: DraftShelf): Entry<'tree'>[] {
     if (!treesOf(records, tree.id).every(isSound)) return false;
     const causes = Object.keys(symptom.data.causes);
     if (!causes.every((id) => isSound(records.cause.get(id)))) return false;
-    if (!testsOf(shelf, tree).every((id) => isSound(records.test.get(id)))) return false;
+    if (![...testsOf(records, tree.id)].every((id) => isSound(records.test.get(id)))) return false;
     return [...records.test.values()].every(
       (test) => isSound(test) || !causes.some((id) => Object.hasOwn(test.data.evidence, id)),
     );
   });
-}
-
-function testsOf({ records }: DraftShelf, tree: Entry<'tree'>): string[] {
-  const steps = treesOf(records, tree.id).flatMap(({ data }) => Object.values(data.steps));
-  return [...new Set(steps.flatMap((step) => step.test ?? []))];
 }
 
 function branchesOf({ records }: DraftShelf, tree: Entry<'tree'>) {
@@ -140,7 +135,7 @@ function conditionsOf(shelf: DraftShelf, tree: Entry<'tree'>) {
   return [
     symptom?.layout,
     ...causes.map((id) => records.cause.get(id)?.data.layout),
-    ...testsOf(shelf, tree).map((id) => records.test.get(id)?.data.layout),
+    ...[...testsOf(records, tree.id)].map((id) => records.test.get(id)?.data.layout),
   ];
 }
 

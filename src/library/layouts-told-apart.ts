@@ -46,7 +46,7 @@ export function signReader(
 }
 
 /** A layout in words, for messages: `thermostat: inlet side, pump: electric`. */
-export function layoutWords(known: KnownLayout): string {
+export function knownLayoutWords(known: KnownLayout): string {
   return Object.entries(known)
     .map(([feature, value]) => `${feature}: ${value}`)
     .join(', ');

@@ -32,29 +32,33 @@ export function inOrdinarySpelling(
 
 class Reader {
   readonly respelled: Respelling[] = [];
-  readonly #sourceAt: (path: Path) => string | undefined;
+  private readonly sourceAt: (path: Path) => string | undefined;
 
   constructor(sourceAt: (path: Path) => string | undefined) {
-    this.#sourceAt = sourceAt;
+    this.sourceAt = sourceAt;
   }
 
   read(schema: $ZodType, value: unknown, path: Path): unknown {
     const { def } = bare(schema)._zod;
     if (value === null && metaOf(schema).empty === true) return {};
     if (isPlainObject(value)) {
-      if (def.type === 'object') return this.#fields(def.shape, value, path);
+      if (def.type === 'object') return this.fields(def.shape, value, path);
       if (def.type === 'record')
         return keptFields(value, (name, each) => this.read(def.valueType, each, [...path, name]));
     }
     if (Array.isArray(value) && def.type === 'array')
       return kept(value, (each, at) => this.read(def.element, each, [...path, at]));
-    if (def.type === 'union') return this.#oneOf(def.options, value, path);
-    if (typeof value === 'number') return this.#number(schema, value, path);
-    return typeof value === 'string' ? this.#text(schema, value, path) : value;
+    if (def.type === 'union') return this.oneOf(def.options, value, path);
+    if (typeof value === 'number') return this.number(schema, value, path);
+    return typeof value === 'string' ? this.text(schema, value, path) : value;
   }
 
-  #fields(shape: Readonly<Record<string, $ZodType>>, value: Record<string, unknown>, path: Path): unknown {
-    const whole = this.#joinedAtCommas(shape, value, path);
+  private fields(
+    shape: Readonly<Record<string, $ZodType>>,
+    value: Record<string, unknown>,
+    path: Path,
+  ): unknown {
+    const whole = this.joinedAtCommas(shape, value, path);
     return keptFields(whole, (name, each) => {
       const field = Object.hasOwn(shape, name) ? shape[name] : undefined;
       return field ? this.read(field, each, [...path, name]) : each;
@@ -62,7 +66,7 @@ class Reader {
   }
 
   /** `{ is: 1,4 bar }` is the fields "is" and "4 bar" to YAML, the second with nothing behind it. */
-  #joinedAtCommas(
+  private joinedAtCommas(
     shape: Readonly<Record<string, $ZodType>>,
     value: Record<string, unknown>,
     path: Path,
@@ -74,7 +78,7 @@ class Reader {
     let open: string | undefined;
     for (const [name, each] of Object.entries(value)) {
       if (open !== undefined && isPiece(name, each)) {
-        whole[open] = `${this.#asWritten(whole[open], [...path, open])},${name}`;
+        whole[open] = `${this.asWritten(whole[open], [...path, open])},${name}`;
         continue;
       }
       const field = Object.hasOwn(shape, name) ? shape[name] : undefined;
@@ -85,15 +89,15 @@ class Reader {
   }
 
   /** A word that any of the options knows; else whatever the option for this shape makes of it. */
-  #oneOf(options: readonly $ZodType[], value: unknown, path: Path): unknown {
+  private oneOf(options: readonly $ZodType[], value: unknown, path: Path): unknown {
     if (typeof value === 'string') {
       const words = options.flatMap((option) => wordsOf(option) ?? []);
-      return this.#word(words, value, path);
+      return this.word(words, value, path);
     }
     if (typeof value === 'number') {
       const takesNumber = options.some((option) => bare(option)._zod.def.type === 'number');
       const text = options.find((option) => bare(option)._zod.def.type === 'string');
-      return takesNumber || !text ? value : this.#number(text, value, path);
+      return takesNumber || !text ? value : this.number(text, value, path);
     }
     if (!isPlainObject(value)) return value;
     const fits = options.find((option) => {
@@ -103,45 +107,45 @@ class Reader {
     return fits ? this.read(fits, value, path) : value;
   }
 
-  #number(schema: $ZodType, value: number, path: Path): unknown {
+  private number(schema: $ZodType, value: number, path: Path): unknown {
     if (dimensionOf(schema) || !Number.isFinite(value)) return value;
     const words = wordsOf(schema);
     // How it is written is looked up only where it matters: most numbers are meant as numbers.
     if (!words && bare(schema)._zod.def.type !== 'string') return value;
-    const text = this.#asWritten(value, path);
+    const text = this.asWritten(value, path);
     return !words || words.includes(text) ? text : value;
   }
 
-  #text(schema: $ZodType, value: string, path: Path): unknown {
+  private text(schema: $ZodType, value: string, path: Path): unknown {
     const words = wordsOf(schema);
-    if (words) return this.#word(words, value, path);
+    if (words) return this.word(words, value, path);
     const dimension = dimensionOf(schema);
     if (dimension) {
       const read = shelfSpelling(value, dimension);
-      if (read !== value.trim()) this.#respell(path, value, read);
+      if (read !== value.trim()) this.respell(path, value, read);
       return read === value.trim() ? value : read;
     }
     if (metaOf(schema).day !== true) return value;
     const day = writtenDay(value);
     if (!day || !('day' in day) || day.day === value) return value;
-    this.#respell(path, value, day.day);
+    this.respell(path, value, day.day);
     return day.day;
   }
 
-  #word(words: readonly string[], value: string, path: Path): string {
+  private word(words: readonly string[], value: string, path: Path): string {
     const meant = wordMeant(value, words);
     if (meant === undefined) return value;
-    this.#respell(path, value, meant);
+    this.respell(path, value, meant);
     return meant;
   }
 
-  #respell(path: Path, written: string, read: string): void {
-    const isCut = this.#sourceAt(path) !== undefined && this.#sourceAt(path) !== written.trim();
+  private respell(path: Path, written: string, read: string): void {
+    const isCut = this.sourceAt(path) !== undefined && this.sourceAt(path) !== written.trim();
     this.respelled.push({ path, written, read, isCut });
   }
 
-  #asWritten(value: unknown, path: Path): string {
-    return typeof value === 'number' ? (this.#sourceAt(path) ?? String(value)) : String(value);
+  private asWritten(value: unknown, path: Path): string {
+    return typeof value === 'number' ? (this.sourceAt(path) ?? String(value)) : String(value);
   }
 }
 

@@ -23,19 +23,19 @@ export interface Span {
 
 /** Looks places up; files are parsed again for it, once each, so that a clean shelf pays nothing. */
 export class Places {
-  readonly #files: ReadonlyMap<string, SourceFile>;
-  readonly #contents = new Map<string, unknown>();
-  readonly #lines = new Map<string, LineCounter>();
+  private readonly files: ReadonlyMap<string, SourceFile>;
+  private readonly contents = new Map<string, unknown>();
+  private readonly lines = new Map<string, LineCounter>();
 
   constructor(files: ReadonlyMap<string, SourceFile>) {
-    this.#files = files;
+    this.files = files;
   }
 
   /** Where a spot begins and ends in its file's text. */
   spanOf(spot: FaultPlace): Span {
     if ('start' in spot) return { start: spot.start, end: spot.end };
-    const text = this.#files.get(spot.file)?.text ?? '';
-    const { start, end } = spanOfPath(this.#contentsOf(spot.file), spot.path, spot.on ?? 'value');
+    const text = this.files.get(spot.file)?.text ?? '';
+    const { start, end } = spanOfPath(this.contentsOf(spot.file), spot.path, spot.on ?? 'value');
     if (spot.within !== undefined) {
       const inside = text.slice(start, end).indexOf(spot.within);
       if (inside >= 0) return { start: start + inside, end: start + inside + spot.within.length };
@@ -47,7 +47,7 @@ export class Places {
   /** Whether the field a spot names stands beside one that already has another name. */
   hasBeside(spot: FaultPlace, name: string): boolean {
     if ('start' in spot || spot.on !== 'key') return false;
-    let node = this.#contentsOf(spot.file);
+    let node = this.contentsOf(spot.file);
     for (const part of spot.path.slice(0, -1)) {
       if (!isCollection(node)) return false;
       node = node.get(part, true);
@@ -56,9 +56,9 @@ export class Places {
   }
 
   placeOf(spot: FaultPlace): Place {
-    const text = this.#files.get(spot.file)?.text ?? '';
+    const text = this.files.get(spot.file)?.text ?? '';
     const span = this.spanOf(spot);
-    const { line, col } = this.#linesOf(spot.file).linePos(Math.min(span.start, text.length));
+    const { line, col } = this.linesOf(spot.file).linePos(Math.min(span.start, text.length));
     const marked = line === 1 && text.startsWith(BYTE_ORDER_MARK);
     const column = Math.max(col - (marked ? 1 : 0), 1);
     const source = text.split('\n', line)[line - 1]?.replace(/\r$/, '').replace(BYTE_ORDER_MARK, '');
@@ -73,26 +73,26 @@ export class Places {
     };
   }
 
-  #contentsOf(file: string): unknown {
-    if (!this.#contents.has(file)) {
-      const text = this.#files.get(file)?.text ?? '';
-      this.#contents.set(file, parseDocument(text, { logLevel: 'silent' }).contents);
+  private contentsOf(file: string): unknown {
+    if (!this.contents.has(file)) {
+      const text = this.files.get(file)?.text ?? '';
+      this.contents.set(file, parseDocument(text, { logLevel: 'silent' }).contents);
     }
-    return this.#contents.get(file);
+    return this.contents.get(file);
   }
 
   /** Without parsing: a file may be refused because parsing it would take all the memory there is. */
-  #linesOf(file: string): LineCounter {
-    const known = this.#lines.get(file);
+  private linesOf(file: string): LineCounter {
+    const known = this.lines.get(file);
     if (known) return known;
     const lines = new LineCounter();
-    const text = this.#files.get(file)?.text ?? '';
+    const text = this.files.get(file)?.text ?? '';
     for (let start = 0; start >= 0; ) {
       lines.addNewLine(start);
       const end = text.indexOf('\n', start);
       start = end < 0 ? -1 : end + 1;
     }
-    this.#lines.set(file, lines);
+    this.lines.set(file, lines);
     return lines;
   }
 }

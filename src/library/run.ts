@@ -10,13 +10,13 @@ export class RuleRun {
   readonly findings: Finding[] = [];
   /** Files with an error. */
   readonly faulty = new Set<string>();
-  readonly #rules: readonly Rule[];
-  readonly #places: Places;
+  private readonly rules: readonly Rule[];
+  private readonly places: Places;
 
   constructor(files: ReadonlyMap<string, SourceFile>, rules: readonly Rule[]) {
     this.files = files;
-    this.#rules = rules;
-    this.#places = new Places(files);
+    this.rules = rules;
+    this.places = new Places(files);
   }
 
   rulesOn(stage: 'file'): FileRule[];
@@ -24,7 +24,7 @@ export class RuleRun {
   rulesOn(stage: 'record'): RecordRule[];
   rulesOn(stage: 'shelf'): ShelfRule[];
   rulesOn(stage: Rule['on']): Rule[] {
-    return this.#rules.filter((rule) => rule.on === stage);
+    return this.rules.filter((rule) => rule.on === stage);
   }
 
   /** @returns how many faults the rule found */
@@ -36,7 +36,7 @@ export class RuleRun {
       this.findings.push({
         rule: 'rule-broke',
         level: 'error',
-        place: this.#places.placeOf({ file, start: 0, end: 0 }),
+        place: this.places.placeOf({ file, start: 0, end: 0 }),
         found: `The rule "${rule.id}" broke down here and has checked nothing: ${String(error)}.`,
         byHand: `mend src/library/rules/${rule.id}.ts; the record may be right`,
       });
@@ -49,31 +49,31 @@ export class RuleRun {
       const count = (told.get(where) ?? 0) + 1;
       told.set(where, count);
       // Finding the place of each costs a way through the record: thousands of the same say no more than fifty.
-      if (count <= MOST_FINDINGS) this.findings.push(this.#finding(rule, fault));
+      if (count <= MOST_FINDINGS) this.findings.push(this.finding(rule, fault));
     }
     for (const [where, count] of told)
-      if (count > MOST_FINDINGS) this.findings.push(this.#more(rule, where, count - MOST_FINDINGS));
+      if (count > MOST_FINDINGS) this.findings.push(this.more(rule, where, count - MOST_FINDINGS));
     return faults.length;
   }
 
-  #more({ id, level }: Rule, file: string, left: number): Finding {
+  private more({ id, level }: Rule, file: string, left: number): Finding {
     return {
       rule: id,
       level,
-      place: this.#places.placeOf({ file, start: 0, end: 0 }),
+      place: this.places.placeOf({ file, start: 0, end: 0 }),
       found: `${left} more of "${id}" in this file are not shown.`,
       byHand: `mend the ${MOST_FINDINGS} that are, and check again`,
     };
   }
 
-  #finding(rule: Rule, { at, found, expected, byHand, replaceBy, edits }: Fault): Finding {
+  private finding(rule: Rule, { at, found, expected, byHand, replaceBy, edits }: Fault): Finding {
     // A name mended to one that is there already would only be the next fault.
-    const can = replaceBy !== undefined && !this.#places.hasBeside(at, replaceBy);
-    const mend = edits ?? (can ? [{ ...this.#places.spanOf(at), text: replaceBy }] : undefined);
+    const can = replaceBy !== undefined && !this.places.hasBeside(at, replaceBy);
+    const mend = edits ?? (can ? [{ ...this.places.spanOf(at), text: replaceBy }] : undefined);
     return {
       rule: rule.id,
       level: rule.level,
-      place: this.#places.placeOf(at),
+      place: this.places.placeOf(at),
       found,
       ...(expected !== undefined && { expected }),
       ...(byHand !== undefined && { byHand }),

@@ -2,7 +2,7 @@ import type { SoundnessFinding } from '../diagnosis/soundness.ts';
 import { describeFinding } from '../diagnosis/soundness-words.ts';
 import type { Fault, Path } from './finding.ts';
 import type { JudgedTree } from './judge.ts';
-import { layoutWords } from './layouts-told-apart.ts';
+import { knownLayoutWords } from './layouts-told-apart.ts';
 
 type SoundnessRule = SoundnessFinding['rule'];
 type FindingOf<R extends SoundnessRule> = Extract<SoundnessFinding, { rule: R }>;
@@ -38,7 +38,9 @@ export function soundnessFaults<R extends SoundnessRule>(
       if (everywhere && on.length < comesThere) return [];
       const first = layouts[on[0] ?? 0];
       const where =
-        first && on.length < layouts.length ? ` So it is on a vehicle with ${layoutWords(first.known)}.` : '';
+        first && on.length < layouts.length
+          ? ` So it is on a vehicle with ${knownLayoutWords(first.known)}.`
+          : '';
       return [{ at: { file: tree.file, path, on: 'key' }, found: describeFinding(finding) + where, byHand }];
     });
   });

@@ -22,4 +22,4 @@ export const PAGE_KINDS = (Object.keys(KINDS) as Kind[]).filter((kind) => kind !
 export const KIND_NAMES = Object.keys(KINDS) as Kind[];
 
 /** The id that stands in causes and ends for a fault the symptom does not list. No record has it. */
-export const SOMETHING_ELSE = 'something-else';
+export { SOMETHING_ELSE } from '../diagnosis/model.ts';

@@ -46,21 +46,21 @@ const MOST = 3;
 
 /** Recognises complaints by what it has learnt; the same sentence always gets the same answer. */
 export class Recogniser {
-  readonly #knowledge: Knowledge;
-  readonly #known: KnownWords;
+  private readonly knowledge: Knowledge;
+  private readonly known: KnownWords;
 
   constructor(knowledge: Knowledge) {
-    this.#knowledge = knowledge;
-    this.#known = knownWords(knowledge.guesses, knowledge.others);
+    this.knowledge = knowledge;
+    this.known = knownWords(knowledge.guesses, knowledge.others);
   }
 
   /** @param text as typed, whole or still growing at its end */
   recognise(text: string): RecognitionResult {
-    const { counts, thesaurus } = this.#knowledge;
-    const codes = codesIn(text, this.#knowledge.codes);
-    const sentence = read(withWholeCodes(text, codes), thesaurus, this.#known);
+    const { counts, thesaurus } = this.knowledge;
+    const codes = codesIn(text, this.knowledge.codes);
+    const sentence = read(withWholeCodes(text, codes), thesaurus, this.known);
     const { mended } = sentence;
-    if (!this.#tells(sentence)) return { codes, complaints: [], isSure: false, isElsewhere: true, mended };
+    if (!this.tells(sentence)) return { codes, complaints: [], isSure: false, isElsewhere: true, mended };
     const gains = sentence.signs.map((sign) => gainsOf(sign, counts));
     const scores = scoresOf(sentence.signs, counts, gains);
     const heap = scores.at(-1) ?? 0;
@@ -82,8 +82,8 @@ export class Recogniser {
   }
 
   /** Whether a word of it stands in some phrasing and is more than grammar. */
-  #tells({ signs, words }: ReadSentence): boolean {
-    const { counts } = this.#knowledge;
+  private tells({ signs, words }: ReadSentence): boolean {
+    const { counts } = this.knowledge;
     return signs.some(
       ({ id, from }) =>
         counts.ofSign.has(id) && isTelling(counts, id) && from.some((at) => !isSmall(words[at]?.word ?? '')),

@@ -24,16 +24,16 @@ export interface Match {
 /** Finds the word groups of a sentence. */
 export class Thesaurus {
   /** First stem -> entries, the longest first. */
-  readonly #entries = new Map<string, Entry[]>();
+  private readonly entries = new Map<string, Entry[]>();
   /** Stem -> the first word that has it. */
   readonly words = new Map<string, string>();
 
   constructor(groups: WordGroups) {
-    for (const [group, entries] of Object.entries(groups)) for (const text of entries) this.#add(group, text);
-    for (const entries of this.#entries.values()) entries.sort((a, b) => b.rest.length - a.rest.length);
+    for (const [group, entries] of Object.entries(groups)) for (const text of entries) this.add(group, text);
+    for (const entries of this.entries.values()) entries.sort((a, b) => b.rest.length - a.rest.length);
   }
 
-  #add(group: string, text: string): void {
+  private add(group: string, text: string): void {
     const words = text
       .toLowerCase()
       .replace(/['’]/g, '')
@@ -41,16 +41,16 @@ export class Thesaurus {
     for (const word of words) if (!this.words.has(stemOf(word))) this.words.set(stemOf(word), word);
     const [first, ...rest] = words.map(stemOf);
     if (first === undefined) return;
-    const entries = this.#entries.get(first);
+    const entries = this.entries.get(first);
     if (entries) entries.push({ rest, group, text });
-    else this.#entries.set(first, [{ rest, group, text }]);
+    else this.entries.set(first, [{ rest, group, text }]);
   }
 
   /** The longest entries that begin at a place; a phrase stands before the words it is made of. */
   at(stems: readonly string[], place: number): Match | undefined {
     const entries: Entry[] = [];
     let length = 0;
-    for (const entry of this.#entries.get(stems[place] ?? '') ?? []) {
+    for (const entry of this.entries.get(stems[place] ?? '') ?? []) {
       const { rest } = entry;
       if (length > rest.length + 1) break;
       if (rest.some((stem, at) => stems[place + 1 + at] !== stem)) continue;

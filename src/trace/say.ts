@@ -1,4 +1,5 @@
 /** The verdict in words, in the reader's units. Sentences first, then why, then what to do, then what stays open. */
+import { twoDigits } from '../model/day.ts';
 import { type Habit, METRIC } from '../model/habit.ts';
 import { quantityText } from '../model/show-quantity.ts';
 import type { NoVerdictReason } from './cold-side.ts';
@@ -42,9 +43,10 @@ function differenceText(kelvin: number, habit: Habit = METRIC): string {
 /** Seconds as minutes and seconds, `12:05`; with hours above one. */
 export function clockText(seconds: number): string {
   const whole = Math.round(seconds);
-  const two = (value: number) => String(value).padStart(2, '0');
   const [hours, minutes] = [Math.floor(whole / 3600), Math.floor((whole % 3600) / 60)];
-  return hours > 0 ? `${hours}:${two(minutes)}:${two(whole % 60)}` : `${minutes}:${two(whole % 60)}`;
+  return hours > 0
+    ? `${hours}:${twoDigits(minutes)}:${twoDigits(whole % 60)}`
+    : `${minutes}:${twoDigits(whole % 60)}`;
 }
 
 export interface VerdictText {

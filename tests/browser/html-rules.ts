@@ -17,13 +17,13 @@ const CONFIG: ConfigData = {
 
 /** The rules are worked out once: for each page anew would take half the time. */
 class SameForAll extends StaticConfigLoader {
-  #resolved: ResolvedConfig | undefined;
+  private ownConfig: ResolvedConfig | undefined;
 
   override getConfigFor(handle: string): ResolvedConfig {
-    const resolved = this.#resolved ?? super.getConfigFor(handle);
+    const resolved = this.ownConfig ?? super.getConfigFor(handle);
     if (resolved instanceof Promise)
       throw new Error('The configuration of html-validate is no longer read at once.');
-    this.#resolved = resolved;
+    this.ownConfig = resolved;
     return resolved;
   }
 }

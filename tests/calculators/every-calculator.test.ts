@@ -1,7 +1,7 @@
 /** What holds for every calculator, whatever it works out. */
 import { readdirSync } from 'node:fs';
 import fc from 'fast-check';
-import { describe, expect, it } from 'vitest';
+import { describe, expect, test } from 'vitest';
 import { CALCULATORS, calculatorOf } from '../../src/calculators/catalogue.ts';
 import type { Calculator } from '../../src/calculators/declaration.ts';
 import { isAsked, workOut } from '../../src/calculators/work-out.ts';
@@ -25,12 +25,12 @@ function wording(text: string): string {
 }
 
 describe('the catalogue', () => {
-  it('holds a declaration for every id a record can ask for, and no other', () => {
+  test('holds a declaration for every id a record can ask for, and no other', () => {
     expect(CALCULATORS.map(({ id }) => id).toSorted()).toEqual([...CALCULATOR_IDS].toSorted());
     for (const id of CALCULATOR_IDS) expect(calculatorOf(id).id).toBe(id);
   });
 
-  it.each(CALCULATOR_IDS)(
+  test.each(CALCULATOR_IDS)(
     '%s is the only thing its file exports, since its script is made of it',
     async (id) => {
       const file: Record<string, unknown> = await import(`../../src/calculators/${id}.ts`);
@@ -38,7 +38,7 @@ describe('the catalogue', () => {
     },
   );
 
-  it('lies beside no declaration that nobody can reach', () => {
+  test('lies beside no declaration that nobody can reach', () => {
     const shared = [
       'catalogue',
       'coolant-inputs',
@@ -63,7 +63,7 @@ describe('the catalogue', () => {
 describe.each(CALCULATORS.map((calculator) => [calculator.id, calculator] as const))(
   '%s',
   (_, calculator) => {
-    it('is declared soundly: names once, defaults and limits readable, defaults inside their limits', () => {
+    test('is declared soundly: names once, defaults and limits readable, defaults inside their limits', () => {
       expect(new Set(calculator.inputs.map(({ name }) => name)).size).toBe(calculator.inputs.length);
       for (const input of calculator.inputs) {
         expect(input.name).toMatch(/^[a-z0-9]+(-[a-z0-9]+)*$/);
@@ -82,7 +82,7 @@ describe.each(CALCULATORS.map((calculator) => [calculator.id, calculator] as con
       }
     });
 
-    it('answers its own example in either system, with a picture or figures, a method and its error', () => {
+    test('answers its own example in either system, with a picture or figures, a method and its error', () => {
       for (const habit of [METRIC, US]) {
         const answer = answerOf(calculator, {}, habit);
         expect(answer.sentence.length).toBeGreaterThan(10);
@@ -92,7 +92,7 @@ describe.each(CALCULATORS.map((calculator) => [calculator.id, calculator] as con
       for (const text of [formula, valid, error, ...sources]) expect(text.length).toBeGreaterThan(5);
     });
 
-    it('asks for every input under some choice', () => {
+    test('asks for every input under some choice', () => {
       for (const input of calculator.inputs) {
         const choices = Object.fromEntries(
           Object.entries(input.when ?? {}).map(([name, values]) => [name, values[0]]),
@@ -101,7 +101,7 @@ describe.each(CALCULATORS.map((calculator) => [calculator.id, calculator] as con
       }
     });
 
-    it('answers or says why not, in clean words, for anything between its limits', () => {
+    test('answers or says why not, in clean words, for anything between its limits', () => {
       fc.assert(
         fc.property(soundFields(calculator), fc.constantFrom(METRIC, US), (typed, habit) => {
           const outcome = workOut(calculator, typed, habit);
@@ -114,7 +114,7 @@ describe.each(CALCULATORS.map((calculator) => [calculator.id, calculator] as con
       );
     });
 
-    it('takes absurd text in any field without a throw, and says something clean', () => {
+    test('takes absurd text in any field without a throw, and says something clean', () => {
       const names = calculator.inputs.map(({ name }) => name);
       fc.assert(
         fc.property(soundFields(calculator), fc.constantFrom(...names), absurdText, (sound, name, absurd) => {
@@ -127,7 +127,7 @@ describe.each(CALCULATORS.map((calculator) => [calculator.id, calculator] as con
       );
     });
 
-    it('means the same to a reader of other units', () => {
+    test('means the same to a reader of other units', () => {
       fc.assert(
         fc.property(soundFields(calculator), (typed) => {
           const [metric, other] = [workOut(calculator, typed, METRIC), workOut(calculator, typed, US)];
@@ -145,7 +145,7 @@ describe.each(CALCULATORS.map((calculator) => [calculator.id, calculator] as con
 );
 
 describe('the list of inputs', () => {
-  it('names a cause of doubt wherever a rule has no source', () => {
+  test('names a cause of doubt wherever a rule has no source', () => {
     const told = (calculator: Calculator) => calculator.method.sources.join(' ');
     for (const id of ['fill-account', 'voltage-drop', 'torque', 'heat-balance', 'bench-test'] as const)
       expect(told(calculatorOf(id))).toContain('common practice, no source');

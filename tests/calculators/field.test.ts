@@ -1,6 +1,6 @@
 /** Number and unit apart in the page, together in the arithmetic; and the curve that shows the reading. */
 import fc from 'fast-check';
-import { describe, expect, it } from 'vitest';
+import { describe, expect, test } from 'vitest';
 import { CALCULATORS } from '../../src/calculators/catalogue.ts';
 import type { QuantityInput } from '../../src/calculators/declaration.ts';
 import { unitsOffered } from '../../src/calculators/reader-units.ts';
@@ -20,7 +20,7 @@ function siOf(text: string, input: QuantityInput): number {
 }
 
 describe('a field', () => {
-  it('apart and together again means the same, in every unit offered', () => {
+  test('apart and together again means the same, in every unit offered', () => {
     fc.assert(
       fc.property(
         fc.constantFrom(...QUANTITIES),
@@ -37,7 +37,7 @@ describe('a field', () => {
     );
   });
 
-  it('keeps whole what it cannot take apart, and a unit that is not offered', () => {
+  test('keeps whole what it cannot take apart, and a unit that is not offered', () => {
     const pressure = QUANTITIES.find(({ name }) => name === 'cap');
     if (!pressure) throw new Error('A cap is asked for');
     for (const whole of ['900 mbar', 'much', '1.4 °C', ''])
@@ -47,7 +47,7 @@ describe('a field', () => {
     expect(joinField({ text: '', unit: 'psi' })).toBe('');
   });
 
-  it('shows every default in a unit that is offered, and nearly the same in US units', () => {
+  test('shows every default in a unit that is offered, and nearly the same in US units', () => {
     for (const input of QUANTITIES.filter((each) => each.default !== '')) {
       expect(siOf(joinField(writeDefault(input, input.default, METRIC)), input)).toBeCloseTo(
         siOf(input.default, input),
@@ -60,7 +60,7 @@ describe('a field', () => {
     }
   });
 
-  it('opens letters where a minus sign may be wanted', () => {
+  test('opens letters where a minus sign may be wanted', () => {
     for (const input of QUANTITIES) if (input.limits[0].startsWith('-')) expect(keypadOf(input)).toBe('text');
     expect(QUANTITIES.map(keypadOf)).toContain('decimal');
   });
@@ -85,20 +85,20 @@ describe('the curve', () => {
       habit,
     });
 
-  it('draws the reading on it with its words made safe', () => {
+  test('draws the reading on it with its words made safe', () => {
     const drawn = curve([{ x: 1, y: 125, label: '<b>125</b>' }]);
     expect(drawn).toContain('class="spot" cx="194" cy="116"');
     expect(drawn).toContain('&lt;b&gt;125');
     expect(drawn).not.toContain('<b>');
   });
 
-  it('draws no reading that lies outside, and still says it', () => {
+  test('draws no reading that lies outside, and still says it', () => {
     const drawn = curve([{ x: 3, y: 125, label: 'at 3 bar' }]);
     expect(drawn).not.toContain('class="spot"');
     expect(drawn).toContain('at 3 bar');
   });
 
-  it('puts round numbers of the reader’s unit on the axes, and the reading at the same place', () => {
+  test('puts round numbers of the reader’s unit on the axes, and the reading at the same place', () => {
     const [metric, other] = [METRIC, US].map((habit) => curve([{ x: 1, y: 125, label: '' }], habit));
     const ticks = (drawn = '') => [...drawn.matchAll(/class="tick"[^>]*>([^<]+)</g)].map((found) => found[1]);
     expect(ticks(metric)).toEqual(['100', '110', '120', '130', '140', '150', '0', '0.5', '1', '1.5', '2']);

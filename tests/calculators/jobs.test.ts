@@ -1,6 +1,6 @@
 /** What a master says to a job, and what the calculator says: both verdict and words. The tables stand in jobs/. */
 import fc from 'fast-check';
-import { describe, expect, it } from 'vitest';
+import { describe, expect, test } from 'vitest';
 import { CALCULATORS, calculatorOf } from '../../src/calculators/catalogue.ts';
 import type { Calculator } from '../../src/calculators/declaration.ts';
 import {
@@ -37,14 +37,14 @@ function wordsOf(outcome: CalculatorResult): string {
 describe.each(CALCULATORS.map(({ id }) => id))('%s', (id) => {
   const calculator = calculatorOf(id);
 
-  it.each(JOBS[id].map((job) => [job.job, job] as const))('%s', (_, { typed, master, says, never }) => {
+  test.each(JOBS[id].map((job) => [job.job, job] as const))('%s', (_, { typed, master, says, never }) => {
     const outcome = ask(calculator, typed);
     expect(`${verdictOf(outcome)}: ${wordsOf(outcome)}`).toMatch(new RegExp(`^${master}: `));
     if (says) expect(wordsOf(outcome)).toMatch(says);
     if (never) expect(wordsOf(outcome)).not.toMatch(never);
   });
 
-  it('has twenty jobs and more, near half of them close to a limit', () => {
+  test('has twenty jobs and more, near half of them close to a limit', () => {
     expect(JOBS[id].length).toBeGreaterThanOrEqual(20);
     expect(JOBS[id].filter(({ near }) => near).length).toBeGreaterThanOrEqual(0.33 * JOBS[id].length);
   });
@@ -130,12 +130,12 @@ describe.each(Object.entries(ERRORS))('%s, a reading moved by its error', (id, e
     return true;
   };
 
-  it('never turns fine into stop without “look again” between, in the jobs', () => {
+  test('never turns fine into stop without “look again” between, in the jobs', () => {
     const tried = (JOBS[calculator.id] ?? []).filter(({ typed }) => neverStops(typed));
     expect(tried.length).toBeGreaterThan(0);
   });
 
-  it('nor in anything that can be typed', () => {
+  test('nor in anything that can be typed', () => {
     let fine = 0;
     fc.assert(
       fc.property(fc.oneof(soundFields(calculator), aroundJobs(calculator)), (typed) => {

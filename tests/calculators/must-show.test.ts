@@ -1,5 +1,5 @@
 /** What each calculator was made to show, asked the way a reader asks. */
-import { describe, expect, it } from 'vitest';
+import { describe, expect, test } from 'vitest';
 import { benchTestCalculator } from '../../src/calculators/bench-test.ts';
 import { boilMarginCalculator } from '../../src/calculators/boil-margin.ts';
 import { correctMixtureCalculator } from '../../src/calculators/correct-mixture.ts';
@@ -18,7 +18,7 @@ describe('torque', () => {
   const bolt = (thread: string, value: string, more = {}) =>
     answerOf(torque, { thread, class: '8.8', into: 'aluminium', torque: value, ...more });
 
-  it('refuses 50 N·m on an M6 of class 8.8, says why and what is usual', () => {
+  test('refuses 50 N·m on an M6 of class 8.8, says why and what is usual', () => {
     const { tone, sentence } = bolt('M6', '50 N·m');
     expect(tone).toBe('stop');
     expect(sentence).toMatch(
@@ -26,29 +26,29 @@ describe('torque', () => {
     );
   });
 
-  it('names the slip when another thread or unit would make it usual', () => {
+  test('names the slip when another thread or unit would make it usual', () => {
     expect(bolt('M6', '88 N·m').sentence).toContain(
       'It would suit an M12 or an M14, and 88 lbf·in or 88 kgf·cm would suit this one',
     );
   });
 
-  it('passes 25 N·m on an M8', () => {
+  test('passes 25 N·m on an M8', () => {
     const { tone, sentence } = bolt('M8', '25 N·m');
     expect(tone).toBe('fine');
     expect(sentence).toContain('25 N·m fits an M8 of class 8.8 in aluminium');
   });
 
-  it('says nothing of strength for a plug of brass', () => {
+  test('says nothing of strength for a plug of brass', () => {
     const { tone, sentence } = answerOf(torque, { class: 'none', torque: '15' });
     expect(tone).toBe('look');
     expect(sentence).toContain('cannot be judged by a standard');
   });
 
-  it('turns a short engagement into a stripped hole', () => {
+  test('turns a short engagement into a stripped hole', () => {
     expect(bolt('M8', '25', { engagement: '3 mm' }).sentence).toContain('strips');
   });
 
-  it('offers the joints of a vehicle with bolt and hole, and a plug as one that no class describes', () => {
+  test('offers the joints of a vehicle with bolt and hole, and a plug as one that no class describes', () => {
     const quantity = { dimension: 'torque', low: 8, high: 12, unit: 'N·m', decimals: 0 } as const;
     const sets = torque.sets?.of({
       figures: { 'torque.thermostat-housing': { quantity }, 'torque.bleed-screw': { quantity } },
@@ -70,7 +70,7 @@ describe('torque', () => {
 });
 
 describe('fill account', () => {
-  it('finds about 1.7 l of air in a 4.6 l system that gave 4.0 and took 2.3, and sends to the vent path', () => {
+  test('finds about 1.7 l of air in a 4.6 l system that gave 4.0 and took 2.3, and sends to the vent path', () => {
     const { tone, sentence } = answerOf(fillAccount, {
       capacity: '4.6',
       before: 'mark',
@@ -83,7 +83,7 @@ describe('fill account', () => {
 });
 
 describe('mixture', () => {
-  it('shows undiluted ethylene glycol freezing warmer than one third, and why', () => {
+  test('shows undiluted ethylene glycol freezing warmer than one third, and why', () => {
     const { tone, sentence, notes } = answerOf(mixture, { strength: '100 %' });
     expect(tone).toBe('stop');
     expect(sentence).toMatch(
@@ -93,7 +93,7 @@ describe('mixture', () => {
     expect(notes.join(' ')).toContain('the glycol itself begins to freeze out');
   });
 
-  it.each(['61', '65', '70', '80', '90', '100'])(
+  test.each(['61', '65', '70', '80', '90', '100'])(
     'gives only a range in whole degrees at %s %% by mass',
     (strength) => {
       const { figures } = answerOf(mixture, { strength, by: 'mass' });
@@ -103,33 +103,33 @@ describe('mixture', () => {
     },
   );
 
-  it('goes back from a freezing point, on its own scale and on the other', () => {
+  test('goes back from a freezing point, on its own scale and on the other', () => {
     const own = answerOf(mixture, { known: 'freezing', freezes: '-37 °C' });
     expect(own.sentence).toMatch(/^Protected down to −37 °C\. .*about 48 to 49 % concentrate by volume/);
     const wrong = answerOf(mixture, { known: 'freezing', freezes: '-20 °C', glycol: 'propylene' });
     expect(wrong.notes[0]).toContain('Read on the wrong scale');
   });
 
-  it('gives no strength below the end of the correlation', () => {
+  test('gives no strength below the end of the correlation', () => {
     expect(faultsOf(mixture, { known: 'freezing', freezes: '-55 °C' })[0]?.name).toBe('freezes');
   });
 });
 
 describe('thermostat in a pot', () => {
-  it('refuses an open pot at 2,500 m for a 92 °C thermostat', () => {
+  test('refuses an open pot at 2,500 m for a 92 °C thermostat', () => {
     const { tone, sentence } = answerOf(benchTestCalculator, { stamp: '92', altitude: '2500' });
     expect(tone).toBe('stop');
     expect(sentence).toMatch(/^Do not test it in a pot here: water boils at 91\.\d °C/);
   });
 
-  it('never promises full opening above 88 °C, even at the sea', () => {
+  test('never promises full opening above 88 °C, even at the sea', () => {
     for (const stamp of ['89', '92', '95'])
       expect(answerOf(benchTestCalculator, { stamp, altitude: '0' }).sentence).not.toContain('A pot will do');
   });
 });
 
 describe('boil margin', () => {
-  it('gives the margin, the flash temperature, and does not call a cooler system safe', () => {
+  test('gives the margin, the flash temperature, and does not call a cooler system safe', () => {
     const running = answerOf(boilMarginCalculator, { now: '118', cap: '1.0 bar' });
     expect(running.sentence).toMatch(/to boiling.*Leave the cap on: opened now it would flash/);
     const cooler = answerOf(boilMarginCalculator, { now: '85' });
@@ -137,23 +137,23 @@ describe('boil margin', () => {
     expect(cooler.notes[0]).toContain('follow the maker’s procedure');
   });
 
-  it('says stop where it boils', () => {
+  test('says stop where it boils', () => {
     expect(answerOf(boilMarginCalculator, { now: '112', cap: '0' }).tone).toBe('stop');
   });
 });
 
 describe('correct the mixture', () => {
-  it('drains and adds: 6 l from 30 to 50 % by concentrate is 1.7 l', () => {
+  test('drains and adds: 6 l from 30 to 50 % by concentrate is 1.7 l', () => {
     expect(answerOf(correctMixtureCalculator, {}).sentence).toBe(
       'Drain 1.7 l cold, measured, and fill 1.7 l of concentrate.',
     );
   });
 
-  it('weakens with water', () => {
+  test('weakens with water', () => {
     expect(answerOf(correctMixtureCalculator, { is: '70', wanted: '50' }).sentence).toContain('of water');
   });
 
-  it('says a ready mix cannot strengthen beyond itself', () => {
+  test('says a ready mix cannot strengthen beyond itself', () => {
     expect(faultsOf(correctMixtureCalculator, { adding: 'ready', wanted: '55' })).toEqual([
       {
         name: 'adding',
@@ -162,7 +162,7 @@ describe('correct the mixture', () => {
     ]);
   });
 
-  it('counts the remainder of a part drain, and says when it is too weak to correct', () => {
+  test('counts the remainder of a part drain, and says when it is too weak to correct', () => {
     const flushed = { system: 'drained', capacity: '6', is: '0', wanted: '50' };
     expect(answerOf(correctMixtureCalculator, { ...flushed, drained: '4' }).sentence).toContain(
       'Fill 3.0 l of concentrate first, then 1.0 l of water',
@@ -172,7 +172,7 @@ describe('correct the mixture', () => {
     );
   });
 
-  it('counts flushes with the fill: two thirds out each time leaves under a tenth after two rinses and the fill', () => {
+  test('counts flushes with the fill: two thirds out each time leaves under a tenth after two rinses and the fill', () => {
     const answer = answerOf(correctMixtureCalculator, {
       system: 'flush',
       capacity: '6',
@@ -185,18 +185,18 @@ describe('correct the mixture', () => {
 });
 
 describe('level', () => {
-  it('stands above the cold mark when hot and below it in frost', () => {
+  test('stands above the cold mark when hot and below it in frost', () => {
     expect(answerOf(level, { now: '80' }).sentence).toContain('above the cold mark');
     expect(answerOf(level, { now: '-35' }).sentence).toContain('below the cold mark');
   });
 
-  it('says when the bottle has no room', () => {
+  test('says when the bottle has no room', () => {
     expect(answerOf(level, { room: '0.1 l' }).sentence).toContain('no room');
   });
 });
 
 describe('pressure test', () => {
-  it('takes cooling for no leak, where the gas law alone would call one', () => {
+  test('takes cooling for no leak, where the gas law alone would call one', () => {
     const warm = {
       start: '1.0 bar',
       'start-temperature': '80',
@@ -210,7 +210,7 @@ describe('pressure test', () => {
     expect(answerOf(pressureDecay, { ...warm, end: '0.5 bar' }).tone).toBe('stop');
   });
 
-  it('cannot tell after a wide change, and says when it rose', () => {
+  test('cannot tell after a wide change, and says when it rose', () => {
     const cooled = {
       start: '1.0 bar',
       'start-temperature': '80',
@@ -226,7 +226,7 @@ describe('pressure test', () => {
 describe('sensor', () => {
   const read = (typed: Record<string, string>) => answerOf(sensor, typed).sentence;
 
-  it('says which of three lies', () => {
+  test('says which of three lies', () => {
     expect(read({})).toContain('All three agree');
     expect(read({ scan: '110 °C' })).toContain('The scan tool shows fiction');
     expect(read({ infrared: '50 °C' })).toContain('Too far below');
@@ -235,30 +235,30 @@ describe('sensor', () => {
     expect(read({ scan: '110 °C', infrared: '20 °C' })).toContain('No two agree');
   });
 
-  it('believes no infrared on bare metal', () => {
+  test('believes no infrared on bare metal', () => {
     expect(read({ surface: 'metal', infrared: '40 °C' })).toContain('Infrared on bare metal proves nothing');
   });
 
-  it('knows an open wire and a short on the scan tool', () => {
+  test('knows an open wire and a short on the scan tool', () => {
     expect(read({ scan: '-40 °C' })).toContain('An open wire');
     expect(read({ scan: '150 °C', infrared: '' })).toContain('A short');
   });
 
-  it('asks for at least one reading, and for points that fall', () => {
+  test('asks for at least one reading, and for points that fall', () => {
     expect(faultsOf(sensor, { resistance: '', scan: '', infrared: '' })[0]?.name).toBe('resistance');
     expect(faultsOf(sensor, { 'r-80': '3 kΩ' })[0]?.message).toContain('must fall as it warms');
   });
 });
 
 describe('voltage drop', () => {
-  it('judges by place, and calls heat in one spot', () => {
+  test('judges by place, and calls heat in one spot', () => {
     expect(answerOf(voltageDropCalculator, { drop: '0.3', current: '25' }).sentence).toContain(
       'Bad joint: 0.30 V lost where 0.10 V',
     );
     expect(answerOf(voltageDropCalculator, { drop: '0.3', place: 'supply side' }).tone).toBe('fine');
   });
 
-  it('tells the current of a fuse with its doubt, and says when it is over', () => {
+  test('tells the current of a fuse with its doubt, and says when it is over', () => {
     const fuse = { measured: 'fuse', fuse: '20' };
     expect(answerOf(voltageDropCalculator, { ...fuse, 'fuse-drop': '60 mV' }).sentence).toBe(
       'About 14 to 21 A flows: near the 20 A of the fuse, which in the long run bears about 16 A. Put a clamp on the wire, and if it is so, find what draws it before the fuse gives way.',
@@ -270,14 +270,14 @@ describe('voltage drop', () => {
 });
 
 describe('heat balance', () => {
-  it('tells flow from air side', () => {
+  test('tells flow from air side', () => {
     expect(answerOf(heatBalance, { cold: '50' }).sentence).toContain('Too little flow');
     expect(answerOf(heatBalance, { cold: '82' }).sentence).toContain('air side');
   });
 });
 
 describe('estimate', () => {
-  it('books quarters of an hour and prices by the rate given', () => {
+  test('books quarters of an hour and prices by the rate given', () => {
     const given = {
       find: '40',
       'find-nine': '75',

@@ -1,5 +1,5 @@
 /** What a calculator says to readings off the usual path: an engine still cold, a probe in the air, a slip in the unit. */
-import { describe, expect, it } from 'vitest';
+import { describe, expect, test } from 'vitest';
 import { boilMarginCalculator } from '../../src/calculators/boil-margin.ts';
 import { correctMixtureCalculator } from '../../src/calculators/correct-mixture.ts';
 import { fillAccount } from '../../src/calculators/fill-account.ts';
@@ -12,7 +12,7 @@ import { US } from '../../src/model/habit.ts';
 import { answerOf, faultsOf } from './ask.ts';
 
 describe('heat balance', () => {
-  it('judges no cold engine: 30 in and 28 out is no fault of the air side', () => {
+  test('judges no cold engine: 30 in and 28 out is no fault of the air side', () => {
     expect(faultsOf(heatBalance, { hot: '30', cold: '28' })).toEqual([
       {
         name: 'hot',
@@ -25,7 +25,7 @@ describe('heat balance', () => {
 });
 
 describe('voltage drop', () => {
-  it('passes nothing on hardly any current: 0.30 V at 0.5 A is 0.6 Ω, and no fan runs through that', () => {
+  test('passes nothing on hardly any current: 0.30 V at 0.5 A is 0.6 Ω, and no fan runs through that', () => {
     const { sentence, tone } = answerOf(voltageDropCalculator, {
       drop: '0.30',
       current: '0.5',
@@ -37,12 +37,12 @@ describe('voltage drop', () => {
     );
   });
 
-  it('leaves the earth of a module to its own limit, where little current is all there is', () => {
+  test('leaves the earth of a module to its own limit, where little current is all there is', () => {
     const little = { drop: '0.04', current: '0.3', place: 'module earth' };
     expect(answerOf(voltageDropCalculator, little).sentence).toContain('Within the limit');
   });
 
-  it('calls 13 V an open circuit, not a joint to look for, and the current beside it a misreading', () => {
+  test('calls 13 V an open circuit, not a joint to look for, and the current beside it a misreading', () => {
     const open = answerOf(voltageDropCalculator, { drop: '13', current: '25' }).sentence;
     expect(open).toMatch(/^Open between the probes: 13\.00 V is nearly all the battery has/);
     expect(open).toContain('25 A cannot flow through that');
@@ -51,7 +51,7 @@ describe('voltage drop', () => {
     );
   });
 
-  it.each([
+  test.each([
     ['8 A', 'look', 'more than the 8 A it should draw. The motor is stiff'],
     ['17 A', 'fine', 'and 17 A is what it should draw. Fuse and motor do their work'],
     ['30 A', 'look', 'less than the 30 A it should draw. Look at its voltage while it runs'],
@@ -61,7 +61,7 @@ describe('voltage drop', () => {
     expect(answer.sentence).toContain(said);
   });
 
-  it('holds it against the fuse where nothing else is known', () => {
+  test('holds it against the fuse where nothing else is known', () => {
     const fuse = (drop: string) =>
       answerOf(voltageDropCalculator, { measured: 'fuse', fuse: '20', 'fuse-drop': drop }).sentence;
     expect(fuse('30 mV')).toContain(
@@ -71,21 +71,21 @@ describe('voltage drop', () => {
     expect(fuse('100 mV')).toContain('more than the 20 A the fuse is made for');
   });
 
-  it('promises no drop that a battery has not got', () => {
+  test('promises no drop that a battery has not got', () => {
     const absurd = { measured: 'cable', length: '50', area: '0.5', current: '100' };
     expect(answerOf(voltageDropCalculator, absurd).sentence).toContain('it would lose all the battery has');
   });
 });
 
 describe('correct the mixture', () => {
-  it('does not drain six litres of six: takes concentrate where ready mix would need them', () => {
+  test('does not drain six litres of six: takes concentrate where ready mix would need them', () => {
     const { sentence } = answerOf(correctMixtureCalculator, { is: '30', wanted: '50', adding: 'ready' });
     expect(sentence).toBe(
       'Not in one draining: 6.0 l would have to come out for ready mix of 50 %, and 4.0 l comes. Take concentrate: drain 1.7 l cold, measured, and fill 1.7 l of it.',
     );
   });
 
-  it('says how far one round comes where nothing does it in one', () => {
+  test('says how far one round comes where nothing does it in one', () => {
     expect(answerOf(correctMixtureCalculator, { is: '60', wanted: '10' }).sentence).toContain(
       'Drain that, fill as much water, run it warm and measure again: it comes to about 20 %',
     );
@@ -94,14 +94,14 @@ describe('correct the mixture', () => {
     );
   });
 
-  it('does it in one where the drain gives enough', () => {
+  test('does it in one where the drain gives enough', () => {
     const ready = { is: '30', wanted: '50', adding: 'ready', drained: '6.0' };
     expect(answerOf(correctMixtureCalculator, ready).sentence).toContain('Drain 6.0 l');
   });
 });
 
 describe('fill account', () => {
-  it('compares nothing with nothing', () => {
+  test('compares nothing with nothing', () => {
     expect(faultsOf(fillAccount, { drained: '0', refilled: '0' })[0]?.message).toContain(
       'nothing to compare',
     );
@@ -110,20 +110,20 @@ describe('fill account', () => {
     );
   });
 
-  it('calls a top-up one', () => {
+  test('calls a top-up one', () => {
     expect(answerOf(fillAccount, { drained: '0', refilled: '0.2' }).sentence).toContain('Topped up');
     expect(answerOf(fillAccount, { drained: '0', refilled: '1' }).sentence).toContain('look for the loss');
   });
 });
 
 describe('level', () => {
-  it('at 0 °C is right at the cold mark, which is drawn for a cold engine', () => {
+  test('at 0 °C is right at the cold mark, which is drawn for a cold engine', () => {
     const { sentence, tone } = answerOf(level, { now: '0' });
     expect(sentence).toBe('At the cold mark is right now; 6 mm below it is no fault.');
     expect(tone).toBe('fine');
   });
 
-  it('forbids nobody to fill to the mark in deep frost, and calls the low level no loss', () => {
+  test('forbids nobody to fill to the mark in deep frost, and calls the low level no loss', () => {
     const { sentence } = answerOf(level, { now: '-35' });
     expect(sentence).toContain('that is no loss');
     expect(sentence).not.toContain('Do not');
@@ -131,7 +131,7 @@ describe('level', () => {
 });
 
 describe('a cap', () => {
-  it.each([boilMarginCalculator, mixture])('of 1.4 psi is asked back about: $id', (calculator) => {
+  test.each([boilMarginCalculator, mixture])('of 1.4 psi is asked back about: $id', (calculator) => {
     expect(faultsOf(calculator, { cap: '1.4 psi' }, US)).toEqual([
       {
         name: 'cap',
@@ -144,14 +144,14 @@ describe('a cap', () => {
 });
 
 describe('pressure decay', () => {
-  it('is no test without pressure', () => {
+  test('is no test without pressure', () => {
     expect(faultsOf(pressureDecay, { start: '0', end: '0' })[0]).toMatchObject({
       name: 'start',
       message: expect.stringContaining('is no test'),
     });
   });
 
-  it('calls a vacuum that is lost a leak', () => {
+  test('calls a vacuum that is lost a leak', () => {
     const { sentence, tone } = answerOf(pressureDecay, { start: '-0.5', end: '-0.3' });
     expect(sentence).toMatch(/^It lets air in/);
     expect(tone).toBe('stop');

@@ -1,5 +1,5 @@
 /** Reading the fields: units, habits, and the words when something is wrong. */
-import { describe, expect, it } from 'vitest';
+import { describe, expect, test } from 'vitest';
 import { benchTestCalculator } from '../../src/calculators/bench-test.ts';
 import { boilMarginCalculator } from '../../src/calculators/boil-margin.ts';
 import { estimate } from '../../src/calculators/estimate.ts';
@@ -18,7 +18,7 @@ const message = (typed: Record<string, string>, habit = METRIC) =>
   faultsOf(fillAccount, typed, habit)[0]?.message;
 
 describe('a number in a field', () => {
-  it('without a unit is in the reader’s own', () => {
+  test('without a unit is in the reader’s own', () => {
     const sentence = (cap: string, habit = METRIC) =>
       answerOf(boilMarginCalculator, { cap, now: '100 °C' }, habit).sentence;
     expect(sentence('15', US)).toBe(sentence('15 psi', US));
@@ -26,7 +26,7 @@ describe('a number in a field', () => {
     expect(sentence('15', US)).not.toBe(sentence('1.5 bar', US));
   });
 
-  it('with its own unit is understood whatever the habit', () => {
+  test('with its own unit is understood whatever the habit', () => {
     for (const habit of [METRIC, US]) {
       const lines = ['15 psi', '103.42 kPa', '1.0342 bar'].map(
         (cap) => answerOf(boilMarginCalculator, { cap, now: '195F', strength: '50%' }, habit).sentence,
@@ -38,7 +38,7 @@ describe('a number in a field', () => {
     expect(answerOf(torque, { torque: '7.4 lb ft' }).tone).toBe('fine');
   });
 
-  it('takes altitudes in feet where lengths are in inches, and sizes in inches', () => {
+  test('takes altitudes in feet where lengths are in inches, and sizes in inches', () => {
     expect(readersUnit('m', US).symbol).toBe('ft');
     expect(readersUnit('mm', US).symbol).toBe('in');
     expect(showerFor(US).quantity(2500, 'm', 0)).toBe('8202\u00a0ft');
@@ -48,7 +48,7 @@ describe('a number in a field', () => {
 });
 
 describe('what cannot be read', () => {
-  it.each([
+  test.each([
     ['4,600', '"4,600" may be read in two ways. Write 4.600 or 4600, whichever is meant.'],
     ['much', '"much" is not a number with a unit. Write a number with its unit, such as 4.6 l.'],
     [
@@ -68,29 +68,29 @@ describe('what cannot be read', () => {
     expect(message({ capacity })).toBe(said);
   });
 
-  it('says of a reading that is missing what would do', () => {
+  test('says of a reading that is missing what would do', () => {
     expect(faultsOf(fillAccount, { drained: '' })[0]?.message).toBe('Write a number, such as 4.0 l.');
   });
 
-  it('is said in the reader’s units', () => {
+  test('is said in the reader’s units', () => {
     expect(message({ capacity: '200' }, US)).toBe('200 US qt cannot be meant here. Write 1 to 63 US qt.');
   });
 
-  it('is said with an example that belongs in the field, in the reader’s units', () => {
+  test('is said with an example that belongs in the field, in the reader’s units', () => {
     const example = (habit: Habit = METRIC) =>
       faultsOf(boilMarginCalculator, { altitude: 'high' }, habit)[0]?.message.replaceAll('\u00a0', ' ');
     expect(example()).toContain('such as 0 m.');
     expect(example(US)).toContain('such as 0 ft.');
   });
 
-  it('is said at every field at once, with nothing lost', () => {
+  test('is said at every field at once, with nothing lost', () => {
     expect(faultsOf(fillAccount, { capacity: '4,600', drained: 'x' }).map(({ name }) => name)).toEqual([
       'capacity',
       'drained',
     ]);
   });
 
-  it('of a choice and of a word', () => {
+  test('of a choice and of a word', () => {
     expect(message({ level: 'gone' })).toBe(
       'Choose one of: stands at the mark and takes no more, still goes down.',
     );
@@ -101,7 +101,7 @@ describe('what cannot be read', () => {
 });
 
 describe('a figure outside its formula', () => {
-  it('is said in the reader’s units, with what would do', () => {
+  test('is said in the reader’s units, with what would do', () => {
     const fault = new OutOfRange('coolant temperature', 393.15, [273.15, 373.15], 'K');
     expect(sayOutOfRange(fault, showerFor(METRIC))).toBe(
       'Coolant temperature comes to 120\u00a0°C and can only be worked with from 0\u00a0°C to 100\u00a0°C. No figure is given outside that.',
@@ -120,13 +120,13 @@ describe('an answer is an example', () => {
     vehicle: new Set(vehicle),
   });
 
-  it('until somebody has typed a figure', () => {
+  test('until somebody has typed a figure', () => {
     expect(isExample(fillAccount, {}, by([]))).toBe(true);
     expect(isExample(fillAccount, {}, by(['level']))).toBe(true);
     expect(isExample(fillAccount, {}, by(['refilled']))).toBe(false);
   });
 
-  it('and from then on a reading that is not typed was not taken', () => {
+  test('and from then on a reading that is not typed was not taken', () => {
     const figures = new Set(['capacity', 'drained', 'refilled']);
     const typed = { capacity: '4.6 l', drained: '4.0 l', refilled: '3.9 l' };
     expect(withoutExamples(fillAccount, typed, by([]))).toEqual(typed);
@@ -143,17 +143,17 @@ describe('an answer is an example', () => {
     expect(withoutExamples(fillAccount, typed, by(['level']))).toEqual(typed);
   });
 
-  it('still when the vehicle gives what it can, and only a reading on the car would tell', () => {
+  test('still when the vehicle gives what it can, and only a reading on the car would tell', () => {
     expect(isExample(fillAccount, {}, by([], ['capacity', 'drained']))).toBe(true);
     expect(isExample(boilMarginCalculator, {}, by([], ['cap', 'strength']))).toBe(true);
   });
 
-  it('no longer when the vehicle gives all that is read', () => {
+  test('no longer when the vehicle gives all that is read', () => {
     expect(isExample(torque, {}, by([], ['torque', 'thread', 'class', 'into']))).toBe(false);
     expect(isExample(benchTestCalculator, {}, by([], ['stamp']))).toBe(false);
   });
 
-  it('by what is asked: a cable needs no reading', () => {
+  test('by what is asked: a cable needs no reading', () => {
     expect(isExample(voltageDropCalculator, { measured: 'cable' }, by([], ['current']))).toBe(false);
     expect(isExample(voltageDropCalculator, { measured: 'joint' }, by([], ['current']))).toBe(true);
   });

@@ -1,18 +1,18 @@
 /** The simulated car reads nothing of the shelf; here its names are held against it. */
 import { readdirSync } from 'node:fs';
-import { describe, expect, it } from 'vitest';
+import { describe, expect, test } from 'vitest';
 import { drawCar } from '../../src/car/car.ts';
 import { FAULT_IDS, FAULTS, layoutFor, severityAt, withFault } from '../../src/car/faults.ts';
 import { PARAMETERS, type Parameter } from '../../src/car/parameters.ts';
 
 const causes = readdirSync('content/causes').map((name) => name.replace('.yaml', ''));
 
-it('names faults as the shelf names its causes', () => {
+test('names faults as the shelf names its causes', () => {
   expect(FAULT_IDS.filter((id) => !causes.includes(id))).toEqual([]);
   expect(FAULT_IDS.length).toBeGreaterThanOrEqual(40);
 });
 
-it('every fault changes something, and stays inside its range', () => {
+test('every fault changes something, and stays inside its range', () => {
   for (const id of FAULT_IDS) {
     const { range } = FAULTS[id];
     expect(severityAt(id, 0), id).toBeCloseTo(range[0], 9);
@@ -24,18 +24,18 @@ it('every fault changes something, and stays inside its range', () => {
 });
 
 describe('a range taken wider or narrower', () => {
-  it('keeps its middle', () => {
+  test('keeps its middle', () => {
     for (const id of FAULT_IDS) expect(severityAt(id, 0.5, 0.5)).toBeCloseTo(severityAt(id, 0.5), 9);
   });
 
-  it('keeps shares between 0 and 1', () => {
+  test('keeps shares between 0 and 1', () => {
     expect(severityAt('pump-impeller-failed', 0, 2)).toBe(0);
     expect(severityAt('thermostat-stuck-open', 1, 2)).toBe(1);
     expect(severityAt('hose-leak', 0, 2)).toBeGreaterThan(0);
   });
 });
 
-it('every parameter has an ordered range and a source', () => {
+test('every parameter has an ordered range and a source', () => {
   for (const [id, parameter] of Object.entries(PARAMETERS)) {
     const { range, diesel = range, from }: Parameter = parameter;
     for (const [low, usual, high] of [range, diesel]) {
@@ -46,7 +46,7 @@ it('every parameter has an ordered range and a source', () => {
   }
 });
 
-it('the same seed draws the same car, inside the table', () => {
+test('the same seed draws the same car, inside the table', () => {
   expect(drawCar(7)).toEqual(drawCar(7));
   expect(drawCar(7)).not.toEqual(drawCar(8));
   for (let seed = 0; seed < 200; seed++) {

@@ -1,5 +1,5 @@
 /** Logs of the simulated car, read by the reader of road tests. Neither knows the other. */
-import { describe, expect, it } from 'vitest';
+import { describe, expect, test } from 'vitest';
 import { drawCar } from '../../src/car/car.ts';
 import { driveOf, town } from '../../src/car/drive.ts';
 import { type FaultId, severityAt } from '../../src/car/faults.ts';
@@ -28,13 +28,13 @@ function read(text: string) {
   return result.trace;
 }
 
-it('writes the same text for the same seed', () => {
+test('writes the same text for the same seed', () => {
   expect(logOf(DRIVE, car, undefined, 3).text).toBe(logOf(DRIVE, car, undefined, 3).text);
   expect(logOf(DRIVE, car, undefined, 3).text).not.toBe(logOf(DRIVE, car, undefined, 4).text);
 });
 
 describe.each(Object.entries(SHAPES))('a log in the shape %s', (_, shape) => {
-  it('is read with every column it has', () => {
+  test('is read with every column it has', () => {
     const { text, samples } = logOf(DRIVE, car, undefined, 3, { shape });
     const trace = read(text);
     expect(text.split('\n').length - 2).toBe(Math.ceil(samples.length / shape.every));
@@ -44,13 +44,13 @@ describe.each(Object.entries(SHAPES))('a log in the shape %s', (_, shape) => {
   });
 });
 
-it('shows an open circuit as the lowest figure of the byte', () => {
+test('shows an open circuit as the lowest figure of the byte', () => {
   const id: FaultId = 'sensor-open-circuit';
   const { text } = logOf(DRIVE, car, { id, severity: severityAt(id, 0) }, 3);
   expect(text.split('\n')[500]?.split(',')[1]).toBe('-40');
 });
 
-it('has no fan column on a viscous clutch', () => {
+test('has no fan column on a viscous clutch', () => {
   const viscous = drawCar(4, { layout: { fan: 'viscous clutch', fanSwitchedBy: 'none' } });
   expect(logOf(DRIVE, viscous, undefined, 3).text.split('\n')[0]).not.toContain('fan');
 });

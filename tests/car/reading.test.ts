@@ -1,6 +1,6 @@
 /** Tests of the shelf, read on simulated cars. Ids are held against the shelf here, where files may be read. */
 import { readFileSync } from 'node:fs';
-import { describe, expect, it } from 'vitest';
+import { describe, expect, test } from 'vitest';
 import { parse } from 'yaml';
 import { type CarLayout, drawCar } from '../../src/car/car.ts';
 import { drawSeverity, type FaultId, layoutFor, withFault } from '../../src/car/faults.ts';
@@ -33,7 +33,7 @@ function shares(test: TestId, id: FaultId, cars = 24, outside = MILD): Record<st
   return Object.fromEntries(Object.entries(counts).map(([outcome, count]) => [outcome, count / all]));
 }
 
-it('names tests and outcomes as the shelf does, all 34 of them', () => {
+test('names tests and outcomes as the shelf does, all 34 of them', () => {
   expect(TEST_IDS.length).toBe(34);
   for (const id of TEST_IDS) {
     const record: unknown = parse(readFileSync(`content/tests/${id}.yaml`, 'utf8'));
@@ -49,7 +49,7 @@ it('names tests and outcomes as the shelf does, all 34 of them', () => {
   }
 });
 
-it('reads the same when repeated, and slips now and then', () => {
+test('reads the same when repeated, and slips now and then', () => {
   const car = drawCar(9);
   expect(readingOf('compare-readings', car, 9, MILD)).toEqual(readingOf('compare-readings', car, 9, MILD));
   const slips = Array.from({ length: 2000 }, (_, seed) =>
@@ -96,7 +96,7 @@ describe('a sound car', () => {
     'fin-inspection': 'clear',
     'refractometer-test': 'as-wanted',
   };
-  it.each(Object.entries(SOUND))('shows nothing in %s', (id, outcome) => {
+  test.each(Object.entries(SOUND))('shows nothing in %s', (id, outcome) => {
     const test = TEST_IDS.find((each) => each === id);
     if (!test) throw new Error(id);
     const found = shares(test, 'normal-behaviour', test === 'cold-soak-comparison' ? 6 : 16);
@@ -105,7 +105,7 @@ describe('a sound car', () => {
 });
 
 describe('a fault that mechanism alone decides', () => {
-  it.each([
+  test.each([
     ['thermostat-stuck-shut', 'thermostat-bench-test', 'late-or-never'],
     ['thermostat-missing', 'thermostat-inspection', 'missing'],
     ['thermostat-missing', 'hose-warm-up-outlet-side', 'warm-early'],
@@ -127,7 +127,7 @@ describe('a fault that mechanism alone decides', () => {
     expect(found[outcome] ?? 0, JSON.stringify(found)).toBeGreaterThanOrEqual(0.8);
   });
 
-  it('is not seen by a test of something else', () => {
+  test('is not seen by a test of something else', () => {
     expect(shares('fan-current', 'thermostat-stuck-open')['as-expected']).toBe(1);
     expect(shares('cap-test', 'fan-motor-dead').holds).toBe(1);
   });

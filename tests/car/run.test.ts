@@ -1,5 +1,5 @@
 import * as fc from 'fast-check';
-import { describe, expect, it } from 'vitest';
+import { describe, expect, test } from 'vitest';
 import { drawCar, SOUND, usualCar } from '../../src/car/car.ts';
 import { type Capacities, heatAbove, moveHeat, type Surroundings } from '../../src/car/circuit.ts';
 import { coolantOf } from '../../src/car/coolant-state.ts';
@@ -19,14 +19,14 @@ const MIXED: Leg[] = [
 ];
 
 describe('energy', () => {
-  it.each(FAULT_IDS)('closes to a thousandth with %s', (id) => {
+  test.each(FAULT_IDS)('closes to a thousandth with %s', (id) => {
     const car = withFault(drawCar(3, { layout: layoutFor(id) }), id, severityAt(id, 1));
     const { given, unaccounted } = runCar(car, driveOf(298.15, MIXED));
     expect(given).toBeGreaterThan(1e6);
     expect(Math.abs(unaccounted)).toBeLessThan(1e-3 * given);
   });
 
-  it('is counted by its own book: a car that boils loses heat with steam', () => {
+  test('is counted by its own book: a car that boils loses heat with steam', () => {
     const car = withFault(usualCar(), 'electric-pump-dead', 1);
     const drive = driveOf(303.15, [{ seconds: 1800, speed: 10, slope: 0.08, rpm: 3000 }]);
     const { samples } = runCar(car, drive);
@@ -36,7 +36,7 @@ describe('energy', () => {
   });
 });
 
-it('is the closed form of one lump when nothing holds its parts apart', () => {
+test('is the closed form of one lump when nothing holds its parts apart', () => {
   const even = 25;
   const carries = coolantOf(0.5).heatPerVolume;
   const capacities: Capacities = {
@@ -90,7 +90,7 @@ it('is the closed form of one lump when nothing holds its parts apart', () => {
   expect(heatAbove(capacities, state, outside)).toBeGreaterThan(0);
 });
 
-it('gives the same answer to the same seed, and another to another', () => {
+test('gives the same answer to the same seed, and another to another', () => {
   const drive = driveOf(283.15, MIXED);
   const run = (seed: number) =>
     JSON.stringify(runCar(withFault(drawCar(seed), 'sensor-intermittent', 1), drive, seed).samples);
@@ -98,7 +98,7 @@ it('gives the same answer to the same seed, and another to another', () => {
   expect(run(11)).not.toBe(run(12));
 });
 
-it('is never NaN, whatever is drawn', () => {
+test('is never NaN, whatever is drawn', () => {
   fc.assert(
     fc.property(
       fc.integer({ min: 0, max: 1e6 }),
@@ -139,11 +139,11 @@ it('is never NaN, whatever is drawn', () => {
 });
 
 describe('a sound car', () => {
-  it('has nothing but neutral figures', () => {
+  test('has nothing but neutral figures', () => {
     expect(withFault(usualCar(), 'normal-behaviour', 1).condition).toEqual(SOUND);
   });
 
-  it('swings at the outlet at small openings in cold air, and not at the inlet', () => {
+  test('swings at the outlet at small openings in cold air, and not at the inlet', () => {
     const swing = (thermostat: 'inlet side' | 'outlet side') => {
       const { samples } = runCar(
         usualCar({ thermostat }),
@@ -166,7 +166,7 @@ describe('a fault', () => {
     start = outside,
   ) => runCar(withFault(usualCar(layoutFor(id)), id, severity), driveOf(outside, legs, start)).samples;
 
-  it('of the thermostat: stuck open it sinks at speed and comes back at idle', () => {
+  test('of the thermostat: stuck open it sinks at speed and comes back at idle', () => {
     const samples = at(
       'thermostat-stuck-open',
       0.5,
@@ -179,20 +179,20 @@ describe('a fault', () => {
     expect(samples.at(-1)?.head ?? 0).toBeGreaterThan(cruise + 8);
   });
 
-  it('of the thermostat: stuck shut it goes straight past and the radiator stays cold', () => {
+  test('of the thermostat: stuck shut it goes straight past and the radiator stays cold', () => {
     const samples = at('thermostat-stuck-shut', 1, [{ seconds: 1200, speed: 15 }], 293.15);
     expect(Math.max(...samples.map(({ head }) => head))).toBeGreaterThan(273.15 + 103);
     const past = samples.find(({ head }) => head > 273.15 + 96);
     expect(past?.lowerHose ?? 400).toBeLessThan(313.15);
   });
 
-  it('of the fan: dead it climbs standing and holds at speed', () => {
+  test('of the fan: dead it climbs standing and holds at speed', () => {
     const samples = at('fan-motor-dead', 1, [{ seconds: 1500 }, { seconds: 600, speed: 25 }], 303.15, 353.15);
     expect(samples[1490]?.head ?? 0).toBeGreaterThan(273.15 + 103);
     expect(samples.at(-1)?.head ?? 400).toBeLessThan(273.15 + 96);
   });
 
-  it('of the sensor: ohms in series read low, ohms beside it read high', () => {
+  test('of the sensor: ohms in series read low, ohms beside it read high', () => {
     const legs = [{ seconds: 900, speed: 20 }];
     const off = (id: 'sensor-reads-low' | 'sensor-reads-high', severity: number) => {
       const last = at(id, severity, legs, 293.15, 353.15).at(-1);
@@ -202,7 +202,7 @@ describe('a fault', () => {
     expect(off('sensor-reads-high', 600)).toBeGreaterThan(5);
   });
 
-  it('of the head gasket: pressure comes before the heat', () => {
+  test('of the head gasket: pressure comes before the heat', () => {
     const bar = (id: 'normal-behaviour' | 'head-gasket-combustion-leak', severity: number) => {
       const sample = at(id, severity, [{ seconds: 130 }])[119];
       return ((sample?.pressure ?? 0) - 101325) / 1e5;

@@ -1,5 +1,5 @@
 import fc from 'fast-check';
-import { describe, expect, it } from 'vitest';
+import { describe, expect, test } from 'vitest';
 import { atmosphericPressure } from '../../src/physics/atmosphere.ts';
 import {
   boilingPoint,
@@ -31,7 +31,7 @@ const mixtures = fc.record({
 const pressures = spread(40e3, 400e3).map(absolutePascal);
 
 describe('boilingPoint', () => {
-  it('turns round with the vapour pressure', () => {
+  test('turns round with the vapour pressure', () => {
     fc.assert(
       fc.property(mixtures, pressures, (mixture, pressure) => {
         expect(mixtureVapourPressure(mixture, boilingPoint(mixture, pressure)) / pressure).toBeCloseTo(1, 9);
@@ -39,7 +39,7 @@ describe('boilingPoint', () => {
     );
   });
 
-  it('rises with pressure and with glycol', () => {
+  test('rises with pressure and with glycol', () => {
     fc.assert(
       fc.property(mixtures, pressures, (mixture, pressure) => {
         const stronger = { ...mixture, fraction: massFraction(mixture.fraction + 0.01) };
@@ -51,7 +51,7 @@ describe('boilingPoint', () => {
     );
   });
 
-  it('is that of water with no glycol in it', () => {
+  test('is that of water with no glycol in it', () => {
     fc.assert(
       fc.property(pressures, (pressure) => {
         const water: Mixture = { glycol: 'propylene', fraction: massFraction(0) };
@@ -61,18 +61,18 @@ describe('boilingPoint', () => {
   });
 
   // ASTM D3306 (from memory): 50 % by volume boils at not below 108 °C, 226 °F; the limit is rounded.
-  it('reaches the 108 °C that the coolant standard asks of half and half, within half a degree', () => {
+  test('reaches the 108 °C that the coolant standard asks of half and half, within half a degree', () => {
     expect(toCelsius(boilingPoint(HALF, absolutePascal(101325)))).toBeCloseTo(108, 0);
   });
 
   // Trade figure: half and half boils at 265 °F under a 15 psi cap.
-  it('is 265 to 266 °F for half and half under 15 psi', () => {
+  test('is 265 to 266 °F for half and half under 15 psi', () => {
     const boils = toCelsius(boilingPointUnderCap(HALF, gaugePascal(15 * 6894.757), metre(0)));
     expect(boils * 1.8 + 32).toBeGreaterThan(264.5);
     expect(boils * 1.8 + 32).toBeLessThan(266.5);
   });
 
-  it('rises less than the 3 °F per psi of the rule once the cap is strong', () => {
+  test('rises less than the 3 °F per psi of the rule once the cap is strong', () => {
     const rise = (psi: number) =>
       (boilingPointUnderCap(HALF, gaugePascal(psi * 6894.757), metre(0)) - flashTemperature(HALF, metre(0))) *
       1.8;
@@ -80,14 +80,14 @@ describe('boilingPoint', () => {
     expect(rise(29)).toBeLessThan(29 * 3 - 20);
   });
 
-  it('refuses a cap that no car has and a pressure below the thinnest air', () => {
+  test('refuses a cap that no car has and a pressure below the thinnest air', () => {
     expect(() => boilingPointUnderCap(HALF, gaugePascal(15e5), metre(0))).toThrow('cap pressure');
     expect(() => boilingPoint(HALF, absolutePascal(1.4))).toThrow('absolute pressure');
   });
 });
 
 describe('boilMargin', () => {
-  it('says how far it is from boiling and that opening the cap would flash it', () => {
+  test('says how far it is from boiling and that opening the cap would flash it', () => {
     const answer = boilMargin(fromCelsius(112), HALF, gaugePascal(140e3), metre(500));
     expect(toCelsius(answer.boilsAt)).toBeCloseTo(134.66, 1);
     expect(answer.margin).toBeCloseTo(22.66, 1);
@@ -95,13 +95,13 @@ describe('boilMargin', () => {
     expect(answer.aboveFlash).toBeCloseTo(5.75, 1);
   });
 
-  it('has no margin left once it boils', () => {
+  test('has no margin left once it boils', () => {
     expect(boilMargin(fromCelsius(140), HALF, gaugePascal(140e3), metre(0)).margin).toBeLessThan(0);
   });
 });
 
 describe('boilingUncertainty', () => {
-  it('is larger for a real coolant than for the model, and for propylene than for ethylene', () => {
+  test('is larger for a real coolant than for the model, and for propylene than for ethylene', () => {
     fc.assert(
       fc.property(mixtures, ({ fraction }) => {
         const ethylene = boilingUncertainty({ glycol: 'ethylene', fraction });
@@ -114,7 +114,7 @@ describe('boilingUncertainty', () => {
 });
 
 // ASHRAE's table of propylene (from memory) ends at 0.6 by mass; past that nothing holds the model.
-it('boilingUncertainty of propylene is larger where no table reaches', () => {
+test('boilingUncertainty of propylene is larger where no table reaches', () => {
   const at = (fraction: number) =>
     boilingUncertainty({ glycol: 'propylene', fraction: massFraction(fraction) });
   expect(at(0.61).model).toBeGreaterThan(at(0.6).model);
@@ -123,7 +123,7 @@ it('boilingUncertainty of propylene is larger where no table reaches', () => {
 
 describe('boilingUncertainty of a coolant as bought', () => {
   // Common practice, no source: a concentrate holds some three hundredths of water that its label does not count.
-  it('covers the water in the concentrate, which weighs more the stronger the mixture is', () => {
+  test('covers the water in the concentrate, which weighs more the stronger the mixture is', () => {
     fc.assert(
       fc.property(spread(0, 1), (fraction) => {
         const boils = (share: number) =>
@@ -136,7 +136,7 @@ describe('boilingUncertainty of a coolant as bought', () => {
 });
 
 describe('atmosphericPressure', () => {
-  it('falls with altitude', () => {
+  test('falls with altitude', () => {
     fc.assert(
       fc.property(spread(-500, 5990), (altitude) => {
         expect(atmosphericPressure(metre(altitude + 10))).toBeLessThan(atmosphericPressure(metre(altitude)));
@@ -144,7 +144,7 @@ describe('atmosphericPressure', () => {
     );
   });
 
-  it('refuses an altitude that no road has', () => {
+  test('refuses an altitude that no road has', () => {
     expect(() => atmosphericPressure(metre(8848))).toThrow('altitude 8848 m is outside -500 to 6000 m');
   });
 });

@@ -1,5 +1,5 @@
 import fc from 'fast-check';
-import { describe, expect, it } from 'vitest';
+import { describe, expect, test } from 'vitest';
 import { cansFor, partsOf } from '../../src/physics/coolant-order.ts';
 import { fromLitres, volumeFraction } from '../../src/physics/units.ts';
 import { spread } from './spread.ts';
@@ -12,7 +12,7 @@ const needs = (litres: number, ...sizes: ReturnType<typeof can>[]) => cansFor(fr
 
 describe('partsOf', () => {
   // By hand: 7 l of half and half are 3.5 and 3.5; of 40 % are 2.8 and 4.2; 6 l at 40 % out of a ready mix of 50 % are 4.8 and 1.2.
-  it.each([
+  test.each([
     [7, 0.5, 1, 3.5],
     [7, 0.4, 1, 2.8],
     [6, 0.4, 0.5, 4.8],
@@ -25,23 +25,23 @@ describe('partsOf', () => {
 
 describe('cansFor', () => {
   // By hand: 3.5 l out of 1.5 l cans at 12 and 5 l cans at 30: three small ones are 36, one large is 30.
-  it('buys the cheapest that suffices', () => {
+  test('buys the cheapest that suffices', () => {
     expect(needs(3.5, can(1.5, 12), can(5, 30))).toMatchObject({ cans: [0, 1], price: 30 });
     expect(needs(2.9, can(1.5, 12), can(5, 30))).toMatchObject({ cans: [2, 0], price: 24 });
     expect(needs(6.2, can(1.5, 12), can(5, 30))).toMatchObject({ cans: [1, 1], price: 42 });
   });
 
-  it('without prices leaves the least over', () => {
+  test('without prices leaves the least over', () => {
     expect(needs(3.0, can(1.5), can(5)).cans).toEqual([2, 0]);
     expect(needs(4.8, can(1.5), can(5)).cans).toEqual([0, 1]);
   });
 
-  it('takes exactly full cans for exactly their litres', () => {
+  test('takes exactly full cans for exactly their litres', () => {
     expect(needs(4.5, can(1.5)).cans).toEqual([3]);
     expect(needs(4.51, can(1.5)).cans).toEqual([4]);
   });
 
-  it('always suffices, and no can could be left out', () => {
+  test('always suffices, and no can could be left out', () => {
     fc.assert(
       fc.property(
         spread(0.1, 40),

@@ -1,5 +1,5 @@
 import fc from 'fast-check';
-import { describe, expect, it } from 'vitest';
+import { describe, expect, test } from 'vitest';
 import type { Glycol } from '../../src/physics/glycol.ts';
 import { freezingPoint, mixtureDensity, mixtureSpecificHeat } from '../../src/physics/mixture-properties.ts';
 import {
@@ -15,7 +15,7 @@ const glycols = fc.constantFrom<Glycol>('ethylene', 'propylene');
 const strengths = spread(0, 0.6).map(massFraction);
 
 describe('strength', () => {
-  it('turns mass and volume round', () => {
+  test('turns mass and volume round', () => {
     fc.assert(
       fc.property(glycols, spread(0, 1), (glycol, fraction) => {
         const there = toVolumeFraction(glycol, massFraction(fraction));
@@ -24,7 +24,7 @@ describe('strength', () => {
     );
   });
 
-  it('keeps water and glycol as they are, and puts mass above volume between them', () => {
+  test('keeps water and glycol as they are, and puts mass above volume between them', () => {
     for (const glycol of ['ethylene', 'propylene'] as const) {
       expect(toMassFraction(glycol, volumeFraction(0))).toBe(0);
       expect(toMassFraction(glycol, volumeFraction(1))).toBe(1);
@@ -34,7 +34,7 @@ describe('strength', () => {
 });
 
 describe('properties of a mixture', () => {
-  it('fall in freezing point and rise in density as glycol is added', () => {
+  test('fall in freezing point and rise in density as glycol is added', () => {
     fc.assert(
       fc.property(glycols, spread(0, 0.59), (glycol, fraction) => {
         const weak = { glycol, fraction: massFraction(fraction) };
@@ -47,7 +47,7 @@ describe('properties of a mixture', () => {
     );
   });
 
-  it('fall in density as it warms, from 10 °C up', () => {
+  test('fall in density as it warms, from 10 °C up', () => {
     fc.assert(
       fc.property(glycols, strengths, spread(10, 99), (glycol, fraction, celsius) => {
         const mixture = { glycol, fraction };
@@ -58,7 +58,7 @@ describe('properties of a mixture', () => {
     );
   });
 
-  it('are refused beyond the correlation, below freezing and above 100 °C', () => {
+  test('are refused beyond the correlation, below freezing and above 100 °C', () => {
     const half = { glycol: 'ethylene', fraction: massFraction(0.5) } as const;
     expect(() => freezingPoint({ glycol: 'ethylene', fraction: massFraction(0.61) })).toThrow(
       'glycol by mass 0.61 is outside 0 to 0.6',
@@ -69,7 +69,7 @@ describe('properties of a mixture', () => {
 });
 
 describe('refractive index', () => {
-  it('turns strength and index round', () => {
+  test('turns strength and index round', () => {
     fc.assert(
       fc.property(glycols, strengths, (glycol, fraction) => {
         expect(strengthForIndex(glycol, refractiveIndex({ glycol, fraction }))).toBeCloseTo(fraction, 6);
@@ -78,7 +78,7 @@ describe('refractive index', () => {
   });
 
   // Handbook note: at index 1.3811 the liquid is 0.48 by mass ethylene (-33 °C) or about 0.42 propylene (-22 °C).
-  it('shows how far the wrong scale is off: -33 °C on the ethylene scale is about -22 °C of propylene', () => {
+  test('shows how far the wrong scale is off: -33 °C on the ethylene scale is about -22 °C of propylene', () => {
     const strength = strengthReadOnScaleOf('ethylene', 'propylene', fromCelsius(-33));
     expect(strength).toBeCloseTo(0.42, 1);
     const freezes = toCelsius(freezingPoint({ glycol: 'propylene', fraction: strength }));

@@ -1,5 +1,5 @@
 import fc from 'fast-check';
-import { describe, expect, it } from 'vitest';
+import { describe, expect, test } from 'vitest';
 import { coolingTime, coolingTimeSeen, warmUpTime } from '../../src/physics/cooling-time.ts';
 import { fromCelsius, fromLitres, second } from '../../src/physics/units.ts';
 import { spread } from './spread.ts';
@@ -9,14 +9,14 @@ const c = fromCelsius;
 
 describe('coolingTimeSeen', () => {
   // Newton's law of cooling, the textbook's body in a room of 20 °C: from 80 to 60 °C in 20 minutes, then to 40 °C in 20 ln 2/ln 1.5 = 34.2.
-  it('carries the pace of two readings on, the textbook’s answer inside', () => {
+  test('carries the pace of two readings on, the textbook’s answer inside', () => {
     const { soonest, latest } = coolingTimeSeen(c(80), c(60), second(20 * MINUTE), c(40), c(20));
     expect(soonest / MINUTE).toBeLessThan(34.2);
     expect(latest / MINUTE).toBeGreaterThan(34.2);
     expect(latest / soonest).toBeLessThan(2.2);
   });
 
-  it('a quicker fall never means a longer wait', () => {
+  test('a quicker fall never means a longer wait', () => {
     fc.assert(
       fc.property(
         spread(70, 100),
@@ -36,7 +36,7 @@ describe('coolingTimeSeen', () => {
 
 describe('coolingTime', () => {
   // Common practice: one to two hours with the bonnet open, half of it with a blower.
-  it('is one to two hours from warm to 50 °C', () => {
+  test('is one to two hours from warm to 50 °C', () => {
     const open = coolingTime(fromLitres(6), 'bonnet open', c(95), c(50), c(20));
     expect(open.soonest / MINUTE).toBeCloseTo(60, -0.5);
     expect(open.latest / MINUTE).toBeCloseTo(120, -0.5);
@@ -44,7 +44,7 @@ describe('coolingTime', () => {
     expect(blown.latest).toBeCloseTo(open.latest / 2, 6);
   });
 
-  it('refuses an end that the air does not allow', () => {
+  test('refuses an end that the air does not allow', () => {
     expect(() => coolingTime(fromLitres(6), 'bonnet open', c(95), c(50), c(52))).toThrow(
       'temperature to cool to',
     );
@@ -55,7 +55,7 @@ describe('warmUpTime', () => {
   const warm = (how: 'town' | 'standing, fast idle' | 'open road', at: number) =>
     warmUpTime(c(88), second(9 * MINUTE), how, { start: c(at), outside: c(at), heater: 0 });
 
-  it('holds the usual time on the usual day', () => {
+  test('holds the usual time on the usual day', () => {
     const { gets, ...span } = warm('town', 20);
     expect(gets).toBe('there');
     if ('latest' in span) {
@@ -64,7 +64,7 @@ describe('warmUpTime', () => {
     }
   });
 
-  it('takes longer in frost', () => {
+  test('takes longer in frost', () => {
     const [mild, frost] = [warm('town', 20), warm('town', -15)];
     expect(mild.gets).toBe('there');
     if ('soonest' in mild && 'soonest' in frost) expect(frost.soonest).toBeGreaterThan(mild.soonest);

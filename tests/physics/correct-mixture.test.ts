@@ -1,5 +1,5 @@
 import fc from 'fast-check';
-import { describe, expect, it } from 'vitest';
+import { describe, expect, test } from 'vitest';
 import { correctMixture, fillAfterDrain } from '../../src/physics/correct-mixture.ts';
 import { flushesToBelow, oldCoolantLeft } from '../../src/physics/flushing.ts';
 import { type CubicMetre, fromLitres, volumeFraction } from '../../src/physics/units.ts';
@@ -10,7 +10,7 @@ const litres = spread(1, 20);
 const toLitres = (volume: CubicMetre) => volume * 1000;
 
 describe('correctMixture', () => {
-  it('keeps volume and glycol', () => {
+  test('keeps volume and glycol', () => {
     fc.assert(
       fc.property(litres, fractions, fractions, fractions, (capacity, is, wanted, adding) => {
         const answer = correctMixture({ capacity: fromLitres(capacity), is, wanted, adding });
@@ -23,7 +23,7 @@ describe('correctMixture', () => {
     );
   });
 
-  it('is reachable exactly when the strength wanted lies between what is inside and what is added', () => {
+  test('is reachable exactly when the strength wanted lies between what is inside and what is added', () => {
     fc.assert(
       fc.property(fractions, fractions, fractions, (is, wanted, adding) => {
         fc.pre([is - wanted, adding - is, adding - wanted].every((apart) => Math.abs(apart) > 1e-5));
@@ -34,7 +34,7 @@ describe('correctMixture', () => {
     );
   });
 
-  it('cannot be made stronger than the ready mix that is added', () => {
+  test('cannot be made stronger than the ready mix that is added', () => {
     const answer = correctMixture({
       capacity: fromLitres(6),
       is: volumeFraction(0.3),
@@ -44,7 +44,7 @@ describe('correctMixture', () => {
     expect(answer).toEqual({ verdict: 'not reachable', needs: 'stronger' });
   });
 
-  it('has nothing to do when it is right', () => {
+  test('has nothing to do when it is right', () => {
     const half = volumeFraction(0.5);
     expect(correctMixture({ capacity: fromLitres(6), is: half, wanted: half, adding: half })).toEqual({
       verdict: 'right already',
@@ -53,7 +53,7 @@ describe('correctMixture', () => {
 });
 
 describe('fillAfterDrain', () => {
-  it('keeps volume and glycol with what stayed inside', () => {
+  test('keeps volume and glycol with what stayed inside', () => {
     fc.assert(
       fc.property(litres, fractions, fractions, fractions, (capacity, share, left, wanted) => {
         const remaining = capacity * share;
@@ -78,7 +78,7 @@ describe('fillAfterDrain', () => {
   });
 
   // 6 l, 2 l of water left after flushing: 3 l concentrate and 1 l water make half and half.
-  it('fills concentrate first when water stayed inside', () => {
+  test('fills concentrate first when water stayed inside', () => {
     const answer = fillAfterDrain({
       capacity: fromLitres(6),
       remaining: fromLitres(2),
@@ -92,7 +92,7 @@ describe('fillAfterDrain', () => {
     expect(toLitres(answer.weak)).toBeCloseTo(1, 9);
   });
 
-  it('says how much more to drain when too much water stayed inside', () => {
+  test('says how much more to drain when too much water stayed inside', () => {
     const answer = fillAfterDrain({
       capacity: fromLitres(6),
       remaining: fromLitres(4),
@@ -107,7 +107,7 @@ describe('fillAfterDrain', () => {
     expect(toLitres(answer.mayRemain ?? fromLitres(0))).toBeCloseTo(3, 9);
   });
 
-  it('refuses more left inside than the system holds, and two liquids of one strength', () => {
+  test('refuses more left inside than the system holds, and two liquids of one strength', () => {
     const question = {
       capacity: fromLitres(6),
       remaining: fromLitres(7),
@@ -124,7 +124,7 @@ describe('fillAfterDrain', () => {
 });
 
 describe('flushing', () => {
-  it('takes as many rounds as it takes, and not one more', () => {
+  test('takes as many rounds as it takes, and not one more', () => {
     fc.assert(
       fc.property(litres, spread(0.05, 1), spread(0.001, 1), (capacity, share, below) => {
         const [all, drained] = [
@@ -139,12 +139,12 @@ describe('flushing', () => {
   });
 
   // 6 l, 4 l out each time: a third, a ninth, a 27th, an 81st.
-  it('leaves an 81st after four rounds of two thirds', () => {
+  test('leaves an 81st after four rounds of two thirds', () => {
     expect(oldCoolantLeft(fromLitres(6), fromLitres(4), 4)).toBeCloseTo(1 / 81, 12);
     expect(flushesToBelow(fromLitres(6), fromLitres(4), 0.05)).toBe(3);
   });
 
-  it('is refused with a thimble', () => {
+  test('is refused with a thimble', () => {
     expect(() => flushesToBelow(fromLitres(6), fromLitres(0.1), 0.05)).toThrow('drained volume');
   });
 });

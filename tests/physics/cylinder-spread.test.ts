@@ -1,5 +1,5 @@
 import fc from 'fast-check';
-import { describe, expect, it } from 'vitest';
+import { describe, expect, test } from 'vitest';
 import { compressionSpread, leakDownSpread, READ_TO } from '../../src/physics/cylinder-spread.ts';
 import { spread } from './spread.ts';
 
@@ -7,7 +7,7 @@ const bar = (...read: number[]) => compressionSpread(read.map((each) => each * 1
 
 describe('compressionSpread', () => {
   // A rule printed in engine manuals, from memory: lowest at least 75 % of the highest, such as 134 psi needing 101, 180 needing 135.
-  it.each([
+  test.each([
     [134, 101],
     [160, 120],
     [180, 135],
@@ -19,18 +19,18 @@ describe('compressionSpread', () => {
     expect(compressionSpread([highest * psi, (lowest - 1) * psi]).verdict).toBe('low');
   });
 
-  it('names two low neighbours, and no two that are apart', () => {
+  test('names two low neighbours, and no two that are apart', () => {
     expect(bar(12, 7, 7.2, 12).neighbours).toEqual([1, 2]);
     expect(bar(7, 12, 12, 7).neighbours).toBeUndefined();
     expect(bar(7, 12, 12, 7).low).toEqual([0, 3]);
   });
 
-  it('names the one that stands above even others, and none where one is merely low', () => {
+  test('names the one that stands above even others, and none where one is merely low', () => {
     expect(bar(12, 12, 15, 12).high).toBe(2);
     expect(bar(12, 12, 9, 12).high).toBeUndefined();
   });
 
-  it('a reading moved by its error never goes from even to low', () => {
+  test('a reading moved by its error never goes from even to low', () => {
     fc.assert(
       fc.property(
         fc.array(spread(6, 16), { minLength: 2, maxLength: 8 }),
@@ -49,7 +49,7 @@ describe('compressionSpread', () => {
 });
 
 describe('leakDownSpread', () => {
-  it('goes by the share lost, whatever the others lose', () => {
+  test('goes by the share lost, whatever the others lose', () => {
     expect(leakDownSpread([0.08, 0.149]).verdict).toBe('even');
     expect(leakDownSpread([0.2, 0.2]).verdict).toBe('undecided');
     expect(leakDownSpread([0.08, 0.3, 0.31]).neighbours).toEqual([1, 2]);

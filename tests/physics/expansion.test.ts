@@ -1,5 +1,5 @@
 import fc from 'fast-check';
-import { describe, expect, it } from 'vitest';
+import { describe, expect, test } from 'vitest';
 import { expansion, levelAboveColdMark, roomWhenHot, volumeRatio } from '../../src/physics/expansion.ts';
 import type { Glycol } from '../../src/physics/glycol.ts';
 import { mixtureDensity } from '../../src/physics/mixture-properties.ts';
@@ -13,7 +13,7 @@ const mixtures = fc.record({
 const temperatures = spread(5, 100).map(fromCelsius);
 
 describe('expansion', () => {
-  it('keeps the mass', () => {
+  test('keeps the mass', () => {
     fc.assert(
       fc.property(mixtures, temperatures, temperatures, (mixture, from, to) => {
         const volume = fromLitres(6);
@@ -23,7 +23,7 @@ describe('expansion', () => {
     );
   });
 
-  it('goes there and back to where it was', () => {
+  test('goes there and back to where it was', () => {
     fc.assert(
       fc.property(mixtures, temperatures, temperatures, (mixture, from, to) => {
         expect(volumeRatio(mixture, from, to) * volumeRatio(mixture, to, from)).toBeCloseTo(1, 12);
@@ -40,18 +40,18 @@ describe('the level in the bottle', () => {
     bottleArea: squareMetre(0.01),
   } as const;
 
-  it('stands at the mark when cold, above it when hot, below it in frost', () => {
+  test('stands at the mark when cold, above it when hot, below it in frost', () => {
     expect(levelAboveColdMark(system, fromCelsius(20))).toBe(0);
     expect(levelAboveColdMark(system, fromCelsius(90))).toBeCloseTo(0.0273, 3);
     expect(levelAboveColdMark(system, fromCelsius(-10))).toBeLessThan(0);
   });
 
-  it('overflows a bottle with less room than the coolant grows', () => {
+  test('overflows a bottle with less room than the coolant grows', () => {
     expect(roomWhenHot(system, fromLitres(0.4), fromCelsius(90))).toBeGreaterThan(0);
     expect(roomWhenHot(system, fromLitres(0.2), fromCelsius(90))).toBeLessThan(0);
   });
 
-  it('refuses a bottle without area and a system larger than a lorry', () => {
+  test('refuses a bottle without area and a system larger than a lorry', () => {
     expect(() => levelAboveColdMark({ ...system, bottleArea: squareMetre(0) }, fromCelsius(90))).toThrow(
       'bottle area',
     );

@@ -1,5 +1,5 @@
 import fc from 'fast-check';
-import { describe, expect, it } from 'vitest';
+import { describe, expect, test } from 'vitest';
 import { accountForFill } from '../../src/physics/fill-account.ts';
 import { fromLitres } from '../../src/physics/units.ts';
 
@@ -21,14 +21,14 @@ function account(
 }
 
 describe('accountForFill', () => {
-  it('finds about 1.7 l of air in a 4.6 l system that gave 4.0 and took 2.3', () => {
+  test('finds about 1.7 l of air in a 4.6 l system that gave 4.0 and took 2.3', () => {
     const { verdict, missing, inside } = account(4.6, 4.0, 2.3);
     expect(verdict).toBe('air inside');
     expect(missing).toBeCloseTo(1.7, 9);
     expect(inside).toBeCloseTo(2.9, 9);
   });
 
-  it.each([
+  test.each([
     [4.6, 4.0, 2.3, false, 'keep filling'],
     [4.6, 4.0, 3.4, true, 'air inside'],
     [4.6, 4.0, 3.6, true, 'a little short'],
@@ -57,7 +57,7 @@ describe('accountForFill', () => {
     },
   );
 
-  it('counts what was short before as missing, and does not call it full where nobody looked', () => {
+  test('counts what was short before as missing, and does not call it full where nobody looked', () => {
     expect(account(6, 3.5, 3.5, true, 1.5)).toMatchObject({ verdict: 'air inside', missing: 1.5 });
     expect(account(6, 5.0, 5.6, true, 0.6).verdict).toBe('full');
     expect(
@@ -65,7 +65,7 @@ describe('accountForFill', () => {
     ).toBe('even, if it was full before');
   });
 
-  it('never has more inside than the system holds', () => {
+  test('never has more inside than the system holds', () => {
     fc.assert(
       fc.property(fc.integer({ min: 1, max: 60 }), fc.nat(600), fc.nat(600), (capacity, out, back) => {
         expect(account(capacity, out / 10, back / 10).inside).toBeLessThanOrEqual(capacity + 1e-9);
@@ -73,12 +73,12 @@ describe('accountForFill', () => {
     );
   });
 
-  it('allows for jugs and wet walls', () => {
+  test('allows for jugs and wet walls', () => {
     expect(account(4.6, 4.0, 2.3).allowance).toBeCloseTo(0.3, 9);
     expect(account(20, 9, 9).allowance).toBeCloseTo(0.5, 9);
   });
 
-  it('refuses litres typed as cubic metres', () => {
+  test('refuses litres typed as cubic metres', () => {
     expect(() => accountForFill({ ...RECORD, capacity: 4.6 as never })).toThrow('system capacity');
   });
 });

@@ -1,5 +1,5 @@
 import fc from 'fast-check';
-import { describe, expect, it } from 'vitest';
+import { describe, expect, test } from 'vitest';
 import {
   freezingRange,
   freezingRangeByVolume,
@@ -14,7 +14,7 @@ import { spread } from './spread.ts';
 const glycols = fc.constantFrom<Glycol>('ethylene', 'propylene');
 
 describe('freezingRange', () => {
-  it('shows that undiluted ethylene glycol protects less than a third-strength mixture', () => {
+  test('shows that undiluted ethylene glycol protects less than a third-strength mixture', () => {
     const undiluted = freezingRange({ glycol: 'ethylene', fraction: massFraction(1) });
     const third = freezingRangeByVolume('ethylene', volumeFraction(1 / 3));
     expect(toCelsius(undiluted.lowest)).toBeCloseTo(-13, 9);
@@ -22,14 +22,14 @@ describe('freezingRange', () => {
     expect(third.highest).toBeLessThan(undiluted.lowest);
   });
 
-  it('holds at 50 % by volume what ASHRAE and Melinder print, 3 K apart', () => {
+  test('holds at 50 % by volume what ASHRAE and Melinder print, 3 K apart', () => {
     const { lowest, highest, basis } = freezingRangeByVolume('ethylene', volumeFraction(0.5));
     expect(toCelsius(lowest)).toBeCloseTo(-39.9, 1);
     expect(toCelsius(highest)).toBeGreaterThan(-37.5);
     expect(basis).toBe('handbooks differ');
   });
 
-  it('gives whole degrees and a reason above 0.6 by mass, never a single figure', () => {
+  test('gives whole degrees and a reason above 0.6 by mass, never a single figure', () => {
     fc.assert(
       fc.property(glycols, spread(0.6001, 1), (glycol, fraction) => {
         const { lowest, highest, basis } = freezingRange({ glycol, fraction: massFraction(fraction) });
@@ -41,7 +41,7 @@ describe('freezingRange', () => {
     );
   });
 
-  it('never claims less than -61 °C, whatever trade text says of -69', () => {
+  test('never claims less than -61 °C, whatever trade text says of -69', () => {
     fc.assert(
       fc.property(glycols, spread(0, 1), (glycol, fraction) => {
         expect(
@@ -51,7 +51,7 @@ describe('freezingRange', () => {
     );
   });
 
-  it('holds the correlation inside', () => {
+  test('holds the correlation inside', () => {
     fc.assert(
       fc.property(glycols, spread(0, 0.6), (glycol, fraction) => {
         const mixture = { glycol, fraction: massFraction(fraction) };
@@ -64,7 +64,7 @@ describe('freezingRange', () => {
 });
 
 describe('strength for a freezing point', () => {
-  it('turns round', () => {
+  test('turns round', () => {
     fc.assert(
       fc.property(glycols, spread(0.005, 0.6), (glycol, fraction) => {
         const freezes = freezingPoint({ glycol, fraction: massFraction(fraction) });
@@ -73,7 +73,7 @@ describe('strength for a freezing point', () => {
     );
   });
 
-  it('lies inside the span of the handbooks', () => {
+  test('lies inside the span of the handbooks', () => {
     fc.assert(
       fc.property(glycols, spread(-45, -0.1), (glycol, celsius) => {
         const freezes = fromCelsius(celsius);
@@ -85,12 +85,12 @@ describe('strength for a freezing point', () => {
     );
   });
 
-  it('is nothing at 0 °C for both glycols', () => {
+  test('is nothing at 0 °C for both glycols', () => {
     expect(strengthForFreezing('ethylene', kelvin(273.15))).toBeCloseTo(0, 4);
     expect(strengthForFreezing('propylene', kelvin(273.15))).toBe(0);
   });
 
-  it('is refused where no strength freezes', () => {
+  test('is refused where no strength freezes', () => {
     expect(() => strengthForFreezing('ethylene', fromCelsius(-69))).toThrow('freezing point');
     expect(() => strengthForFreezing('ethylene', fromCelsius(1))).toThrow('freezing point');
   });

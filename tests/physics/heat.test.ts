@@ -1,5 +1,5 @@
 import fc from 'fast-check';
-import { describe, expect, it } from 'vitest';
+import { describe, expect, test } from 'vitest';
 import type { Mixture } from '../../src/physics/glycol.ts';
 import { flowForHeat, heatGivenOff, heatToWarm } from '../../src/physics/heat-balance.ts';
 import { infraredReading } from '../../src/physics/infrared.ts';
@@ -23,7 +23,7 @@ describe('heat balance', () => {
   const hots = spread(60, 100);
   const drops = spread(0.2, 40);
 
-  it('turns flow and heat round', () => {
+  test('turns flow and heat round', () => {
     fc.assert(
       fc.property(flows, hots, drops, (flow, hot, drop) => {
         const between = { hot: fromCelsius(hot), cold: fromCelsius(hot - drop) };
@@ -34,14 +34,14 @@ describe('heat balance', () => {
     );
   });
 
-  it('refuses a cold side above the hot one and a difference no thermometer tells', () => {
+  test('refuses a cold side above the hot one and a difference no thermometer tells', () => {
     const [warm, cool] = [fromCelsius(90), fromCelsius(80)];
     const flow = cubicMetrePerSecond(1e-4);
     expect(() => heatGivenOff(HALF, flow, { hot: cool, cold: warm })).toThrow('temperature difference');
     expect(() => flowForHeat(HALF, watt(1000), { hot: warm, cold: warm })).toThrow('temperature difference');
   });
 
-  it('takes as much heat to warm in two steps as in one, and gives it back on cooling', () => {
+  test('takes as much heat to warm in two steps as in one, and gives it back on cooling', () => {
     fc.assert(
       fc.property(spread(5, 95), (celsius) => {
         const heat = (from: number, to: number) =>
@@ -56,7 +56,7 @@ describe('heat balance', () => {
 describe('a lump that warms up', () => {
   const lump: Lump = { capacity: 60e3, loss: 25, heat: watt(5000), surroundings: fromCelsius(10) };
 
-  it('is at a temperature when it takes that long to reach it', () => {
+  test('is at a temperature when it takes that long to reach it', () => {
     fc.assert(
       fc.property(spread(11, 200), (celsius) => {
         const answer = timeToReach(lump, fromCelsius(10), fromCelsius(celsius));
@@ -66,7 +66,7 @@ describe('a lump that warms up', () => {
     );
   });
 
-  it('says where it settles when it never gets there', () => {
+  test('says where it settles when it never gets there', () => {
     const winter: Lump = { ...lump, loss: 300, heat: watt(8000), surroundings: fromCelsius(0) };
     const answer = timeToReach(winter, fromCelsius(0), fromCelsius(80));
     if (answer.reaches) throw new Error('reached');
@@ -74,7 +74,7 @@ describe('a lump that warms up', () => {
     expect(timeToReach(lump, fromCelsius(50), fromCelsius(20))).toMatchObject({ reaches: false });
   });
 
-  it('goes on from where it was', () => {
+  test('goes on from where it was', () => {
     const start = fromCelsius(10);
     const halfway = lumpTemperature(lump, start, second(300));
     expect(lumpTemperature(lump, halfway, second(300))).toBeCloseTo(
@@ -87,11 +87,11 @@ describe('a lump that warms up', () => {
 describe('an infrared thermometer', () => {
   const bare = { emissivity: 0.1, set: 0.95, surroundings: fromCelsius(25) };
 
-  it('reads bare aluminium at 90 °C as 34 °C', () => {
+  test('reads bare aluminium at 90 °C as 34 °C', () => {
     expect(toCelsius(infraredReading(bare, fromCelsius(90)))).toBeCloseTo(34, 0);
   });
 
-  it('shows a surface of the emissivity it is set to as it is, and the rest between the surface and the room', () => {
+  test('shows a surface of the emissivity it is set to as it is, and the rest between the surface and the room', () => {
     fc.assert(
       fc.property(spread(0.05, 0.95), spread(300, 500), (emissivity, surface) => {
         const shown = infraredReading({ ...bare, emissivity }, kelvin(surface));
@@ -102,7 +102,7 @@ describe('an infrared thermometer', () => {
     );
   });
 
-  it('refuses a surface so cold in so warm a room that nothing is left to show', () => {
+  test('refuses a surface so cold in so warm a room that nothing is left to show', () => {
     const warmRoom = { emissivity: 1, set: 0.1, surroundings: kelvin(350) };
     expect(() => infraredReading(warmRoom, fromCelsius(-60))).toThrow('radiation');
   });

@@ -1,11 +1,11 @@
-import { describe, expect, it } from 'vitest';
+import { describe, expect, test } from 'vitest';
 import { strengthForDensity } from '../../src/physics/hydrometer.ts';
 import { toVolumeFraction } from '../../src/physics/strength.ts';
 import { fromCelsius } from '../../src/physics/units.ts';
 
 describe('strengthForDensity', () => {
   // ASHRAE Handbook - Fundamentals (2001), density of inhibited coolant by volume, kg/m3: inside the range, or a point beside it.
-  it.each([
+  test.each([
     ['ethylene', 0.2, 20, 1029.72],
     ['ethylene', 0.3, 20, 1045.25],
     ['ethylene', 0.4, 20, 1059.68],
@@ -22,7 +22,7 @@ describe('strengthForDensity', () => {
   });
 
   // Melinder (2010) by mass, as printed.
-  it.each([
+  test.each([
     ['ethylene', 0.3, 20, 1038.0],
     ['ethylene', 0.5, 40, 1053.4],
     ['propylene', 0.4, 20, 1032.3],
@@ -30,7 +30,7 @@ describe('strengthForDensity', () => {
     expect(strengthForDensity(glycol, density, fromCelsius(celsius)).highest).toBeCloseTo(mass, 2);
   });
 
-  it('refuses what no mixture up to 60 % by mass weighs', () => {
+  test('refuses what no mixture up to 60 % by mass weighs', () => {
     expect(() => strengthForDensity('ethylene', 1100, fromCelsius(20))).toThrow('density');
     expect(() => strengthForDensity('ethylene', 900, fromCelsius(20))).toThrow('density');
   });

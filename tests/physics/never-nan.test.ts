@@ -1,5 +1,5 @@
 import fc from 'fast-check';
-import { describe, expect, it } from 'vitest';
+import { describe, expect, test } from 'vitest';
 import { atmosphericPressure } from '../../src/physics/atmosphere.ts';
 import { benchTest } from '../../src/physics/bench-test.ts';
 import {
@@ -298,7 +298,7 @@ const calls: Readonly<Record<string, fc.Arbitrary<() => unknown>>> = {
 };
 
 describe('whatever the input, a finite answer or OutOfRange', () => {
-  it.each(Object.entries(calls))('%s', (_, call) => {
+  test.each(Object.entries(calls))('%s', (_, call) => {
     let answered = 0;
     fc.assert(
       fc.property(call, (act) => {

@@ -1,21 +1,21 @@
 import fc from 'fast-check';
-import { describe, expect, it } from 'vitest';
+import { describe, expect, test } from 'vitest';
 import { OutOfRange, within } from '../../src/physics/out-of-range.ts';
 
 describe('within', () => {
-  it('gives back what lies inside, ends included', () => {
+  test('gives back what lies inside, ends included', () => {
     expect(within('altitude', -500, -500, 6000, 'm')).toBe(-500);
     expect(within('altitude', 6000, -500, 6000, 'm')).toBe(6000);
   });
 
-  it('refuses what lies outside with name, value, limits and unit', () => {
+  test('refuses what lies outside with name, value, limits and unit', () => {
     const refused = refusal(() => within('altitude', 9000, -500, 6000, 'm'));
     expect(refused).toMatchObject({ quantity: 'altitude', value: 9000, limits: [-500, 6000], unit: 'm' });
     expect(refused.message).toBe('altitude 9000 m is outside -500 to 6000 m');
     expect(refused.name).toBe('OutOfRange');
   });
 
-  it.each([
+  test.each([
     [
       'no upper limit',
       () => within('volume', -1, 0, Infinity, 'm3'),
@@ -31,7 +31,7 @@ describe('within', () => {
     expect(refusal(act).message).toBe(message);
   });
 
-  it('refuses everything that is not finite, whatever the limits', () => {
+  test('refuses everything that is not finite, whatever the limits', () => {
     fc.assert(
       fc.property(fc.constantFrom(NaN, Infinity, -Infinity), (value) => {
         expect(() => within('x', value, -Infinity, Infinity, '1')).toThrow(OutOfRange);

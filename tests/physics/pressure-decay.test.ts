@@ -1,5 +1,5 @@
 import fc from 'fast-check';
-import { describe, expect, it } from 'vitest';
+import { describe, expect, test } from 'vitest';
 import { volumeRatio } from '../../src/physics/expansion.ts';
 import { judgePressureTest, type PressurisedSystem, tightReading } from '../../src/physics/pressure-decay.ts';
 import { toMassFraction } from '../../src/physics/strength.ts';
@@ -27,11 +27,11 @@ const reading = (kilopascal: number, celsius: number) => ({
 });
 
 describe('tightReading', () => {
-  it('falls from 100 to 58 kPa as a tight system cools from 80 to 60 °C', () => {
+  test('falls from 100 to 58 kPa as a tight system cools from 80 to 60 °C', () => {
     expect(tightReading(SYSTEM, reading(100, 80), fromCelsius(60)) / 1000).toBeCloseTo(58, 0);
   });
 
-  it('stays where it is at one temperature', () => {
+  test('stays where it is at one temperature', () => {
     fc.assert(
       fc.property(spread(10, 95), spread(0, 150), (celsius, kilopascal) => {
         const start = reading(kilopascal, celsius);
@@ -40,7 +40,7 @@ describe('tightReading', () => {
     );
   });
 
-  it('goes there and back to where it was', () => {
+  test('goes there and back to where it was', () => {
     fc.assert(
       fc.property(spread(15, 90), spread(15, 90), (from, to) => {
         const there = tightReading(SYSTEM, reading(100, from), fromCelsius(to));
@@ -53,24 +53,24 @@ describe('tightReading', () => {
     );
   });
 
-  it('is refused when the coolant would fill all the air space', () => {
+  test('is refused when the coolant would fill all the air space', () => {
     const tiny = { ...SYSTEM, air: fromLitres(0.1) };
     expect(() => tightReading(tiny, reading(100, 20), fromCelsius(90))).toThrow('air left at the end');
   });
 
-  it('is refused when the reading is below the vapour pressure', () => {
+  test('is refused when the reading is below the vapour pressure', () => {
     expect(() => tightReading(SYSTEM, reading(-60, 90), fromCelsius(80))).toThrow('reading at the start');
   });
 });
 
 describe('judgePressureTest', () => {
-  it('calls a cooling system tight, where the bare gauge says it lost 10 kPa', () => {
+  test('calls a cooling system tight, where the bare gauge says it lost 10 kPa', () => {
     const end = tightReading(SYSTEM, reading(100, 40), fromCelsius(36)) / 1000;
     expect(end).toBeLessThan(95);
     expect(judgePressureTest(SYSTEM, reading(100, 40), reading(end, 36), QUARTER_HOUR).verdict).toBe('tight');
   });
 
-  it('calls a loss at steady temperature a leak and gives it in volume', () => {
+  test('calls a loss at steady temperature a leak and gives it in volume', () => {
     const answer = judgePressureTest(SYSTEM, reading(100, 20), reading(80, 20), QUARTER_HOUR);
     expect(answer.verdict).toBe('leaks');
     expect(answer.loss).toBeCloseTo(20e3, 3);
@@ -79,20 +79,20 @@ describe('judgePressureTest', () => {
     expect(answer.lossRate * 60e6).toBeCloseTo(7.4, 1);
   });
 
-  it('cannot tell after a large change of temperature', () => {
+  test('cannot tell after a large change of temperature', () => {
     const end = tightReading(SYSTEM, reading(100, 90), fromCelsius(40)) / 1000;
     expect(judgePressureTest(SYSTEM, reading(100, 90), reading(end, 40), QUARTER_HOUR).verdict).toBe(
       'cannot tell',
     );
   });
 
-  it('sees a reading that rose at steady temperature', () => {
+  test('sees a reading that rose at steady temperature', () => {
     const answer = judgePressureTest(SYSTEM, reading(100, 20), reading(110, 20), QUARTER_HOUR);
     expect(answer.verdict).toBe('rose');
     expect(answer.lostVolume).toBe(0);
   });
 
-  it.each([
+  test.each([
     [95, 'leaks'],
     [96, 'repeat'],
     [97, 'tight'],
@@ -104,12 +104,12 @@ describe('judgePressureTest', () => {
     expect(judgePressureTest(SYSTEM, reading(100, 20), reading(end, 20), QUARTER_HOUR).verdict).toBe(verdict);
   });
 
-  it('doubts a fifth of what the temperature explains, and half a degree: 3 + 0.2 × 42 + 1 kPa from 80 to 60 °C', () => {
+  test('doubts a fifth of what the temperature explains, and half a degree: 3 + 0.2 × 42 + 1 kPa from 80 to 60 °C', () => {
     const answer = judgePressureTest(SYSTEM, reading(100, 80), reading(58, 60), QUARTER_HOUR);
     expect(answer.uncertainty / 1000).toBeCloseTo(12.4, 0);
   });
 
-  it('doubts it as much where the system warmed', () => {
+  test('doubts it as much where the system warmed', () => {
     const tight = tightReading(SYSTEM, reading(100, 20), fromCelsius(40));
     expect(tight).toBeGreaterThan(110e3);
     const answer = judgePressureTest(SYSTEM, reading(100, 20), reading(tight / 1000, 40), QUARTER_HOUR);
@@ -117,14 +117,14 @@ describe('judgePressureTest', () => {
     expect(answer.uncertainty).toBeLessThan(3e3 + 0.2 * (tight - 100e3) + 1.5e3);
   });
 
-  it('gives the weather and the hoses of a night 3 kPa more', () => {
+  test('gives the weather and the hoses of a night 3 kPa more', () => {
     const overNight = (end: number) =>
       judgePressureTest(SYSTEM, reading(100, 20), reading(end, 20), second(8 * 3600));
     expect(overNight(94).verdict).not.toBe('leaks');
     expect(overNight(92).verdict).toBe('leaks');
   });
 
-  it('one reading moved by its error never goes from tight to a leak', () => {
+  test('one reading moved by its error never goes from tight to a leak', () => {
     fc.assert(
       fc.property(
         spread(10, 90),

@@ -1,5 +1,5 @@
 import fc from 'fast-check';
-import { describe, expect, it } from 'vitest';
+import { describe, expect, test } from 'vitest';
 import { pullUpFrom, resistanceForVolts, sensorVoltage } from '../../src/physics/sensor-circuit.ts';
 import { ohm, volt } from '../../src/physics/units.ts';
 import { spread } from './spread.ts';
@@ -8,7 +8,7 @@ const circuit = (resistance: number, supply = 5) => ({ supply: volt(supply), res
 
 describe('a sensor fed through a resistor', () => {
   // Ohm's law by hand: 5 V over 1,000 + 250 Ω is 4 mA, so 1 V over the sensor; equal resistors halve the supply.
-  it.each([
+  test.each([
     [1000, 250, 1],
     [1000, 1000, 2.5],
     [2200, 8800, 4],
@@ -19,7 +19,7 @@ describe('a sensor fed through a resistor', () => {
     expect(pullUpFrom(volt(5), ohm(sensor), volt(volts))).toBeCloseTo(pull, 6);
   });
 
-  it('gives the resistance back that made the volts', () => {
+  test('gives the resistance back that made the volts', () => {
     fc.assert(
       fc.property(spread(100, 20e3), spread(50, 40e3), spread(4.5, 5.5), (pull, sensor, supply) => {
         const volts = sensorVoltage(circuit(pull, supply), ohm(sensor));
@@ -30,7 +30,7 @@ describe('a sensor fed through a resistor', () => {
     );
   });
 
-  it('refuses volts that are open or shorted', () => {
+  test('refuses volts that are open or shorted', () => {
     expect(() => resistanceForVolts(circuit(1000), volt(4.99))).toThrow('voltage at the plug');
     expect(() => resistanceForVolts(circuit(1000), volt(0.02))).toThrow('voltage at the plug');
   });

@@ -1,5 +1,5 @@
 import fc from 'fast-check';
-import { describe, expect, it } from 'vitest';
+import { describe, expect, test } from 'vitest';
 import { sensorVoltage } from '../../src/physics/sensor-circuit.ts';
 import {
   bValue,
@@ -34,7 +34,7 @@ const curves: readonly [string, SensorCurve][] = [
 ];
 
 describe.each(curves)('a curve from %s', (_, curve) => {
-  it('turns temperature and resistance round', () => {
+  test('turns temperature and resistance round', () => {
     fc.assert(
       fc.property(spread(curve.from, curve.to), (temperature) => {
         const resistance = curve.resistanceAt(temperature as SensorPoint['temperature']);
@@ -43,7 +43,7 @@ describe.each(curves)('a curve from %s', (_, curve) => {
     );
   });
 
-  it('falls as it warms', () => {
+  test('falls as it warms', () => {
     fc.assert(
       fc.property(spread(curve.from, curve.to - 1), (temperature) => {
         const at = (t: number) => curve.resistanceAt(t as SensorPoint['temperature']);
@@ -52,14 +52,14 @@ describe.each(curves)('a curve from %s', (_, curve) => {
     );
   });
 
-  it('refuses an open and a shorted sensor', () => {
+  test('refuses an open and a shorted sensor', () => {
     expect(() => curve.temperatureAt(ohm(1e8))).toThrow('sensor resistance');
     expect(() => curve.temperatureAt(ohm(0))).toThrow('sensor resistance');
   });
 });
 
 describe('a curve from a table', () => {
-  it('goes through every printed point, the outer ones included', () => {
+  test('goes through every printed point, the outer ones included', () => {
     const curve = curveFromTable(TABLE.toReversed());
     for (const { temperature, resistance } of TABLE) {
       expect(curve.temperatureAt(resistance)).toBeCloseTo(temperature, 6);
@@ -68,23 +68,23 @@ describe('a curve from a table', () => {
   });
 
   // Printed 60 °C row of the same sheet, left out above: between its neighbours within 0.4 K.
-  it('reads between points what the sheet prints there', () => {
+  test('reads between points what the sheet prints there', () => {
     expect(toCelsius(curveFromTable(TABLE).temperatureAt(ohm(2967)))).toBeCloseTo(60, 0);
   });
 
-  it('does not go on beyond its ends', () => {
+  test('does not go on beyond its ends', () => {
     expect(() => curveFromTable(TABLE).resistanceAt(fromCelsius(110))).toThrow('sensor temperature');
   });
 });
 
 describe('a curve through three points', () => {
-  it('goes through the points in any order', () => {
+  test('goes through the points in any order', () => {
     const curve = curveThroughThree([AT_100, AT_0, AT_50]);
     for (const { temperature, resistance } of [AT_0, AT_50, AT_100])
       expect(curve.temperatureAt(resistance)).toBeCloseTo(temperature, 6);
   });
 
-  it.each([
+  test.each([
     ['a resistance that rises as it warms', [AT_0, point(50, 30000), AT_100]],
     ['two points at one temperature', [AT_0, point(0, 20000), AT_100]],
     ['a bend that no sensor has', [point(0, 5000), point(95, 4990), point(100, 100)]],
@@ -95,12 +95,12 @@ describe('a curve through three points', () => {
 });
 
 describe('B value', () => {
-  it('of the sheet is 3,497 K between 25 and 100 °C, in either order', () => {
+  test('of the sheet is 3,497 K between 25 and 100 °C, in either order', () => {
     expect(bValue(AT_25, AT_100)).toBeCloseTo(3497.1, 0);
     expect(bValue(AT_100, AT_25)).toBeCloseTo(3497.1, 0);
   });
 
-  it('is refused when absurd', () => {
+  test('is refused when absurd', () => {
     expect(() => curveFromB(AT_25, 35)).toThrow('B value');
   });
 });
@@ -108,7 +108,7 @@ describe('B value', () => {
 describe('a sensor on its pull-up', () => {
   const pullUp = { supply: volt(5), resistance: ohm(2200) };
 
-  it('halves the supply at its own resistance, and rises with that of the sensor towards the supply', () => {
+  test('halves the supply at its own resistance, and rises with that of the sensor towards the supply', () => {
     expect(sensorVoltage(pullUp, ohm(2200))).toBeCloseTo(2.5, 9);
     fc.assert(
       fc.property(spread(0, 1e6), (resistance) => {
@@ -119,7 +119,7 @@ describe('a sensor on its pull-up', () => {
     );
   });
 
-  it('shows a short as nothing', () => {
+  test('shows a short as nothing', () => {
     expect(sensorVoltage(pullUp, ohm(0))).toBe(0);
   });
 });

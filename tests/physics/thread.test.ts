@@ -1,4 +1,4 @@
-import { describe, expect, it } from 'vitest';
+import { describe, expect, test } from 'vitest';
 import {
   COARSE_THREADS,
   parseThread,
@@ -8,7 +8,7 @@ import {
 } from '../../src/physics/thread.ts';
 
 describe('parseThread', () => {
-  it.each([
+  test.each([
     ['M6', 'M6', 0.006, 0.001],
     ['m8', 'M8', 0.008, 0.00125],
     [' M 10 ', 'M10', 0.01, 0.0015],
@@ -19,20 +19,20 @@ describe('parseThread', () => {
     expect(parseThread(text)).toMatchObject({ name, diameter, pitch });
   });
 
-  it.each(['', 'M', 'M9', 'M64', '10 mm', 'M8x2', 'M8x0', 'M6x0.1', '1/4-20', 'M6.5', '__proto__', 'Mx'])(
+  test.each(['', 'M', 'M9', 'M64', '10 mm', 'M8x2', 'M8x0', 'M6x0.1', '1/4-20', 'M6.5', '__proto__', 'Mx'])(
     'knows no thread %j',
     (text) => {
       expect(parseThread(text)).toBeUndefined();
     },
   );
 
-  it('knows each coarse thread by its own name', () => {
+  test('knows each coarse thread by its own name', () => {
     for (const name of COARSE_THREADS) expect(parseThread(name)?.name).toBe(name);
   });
 });
 
 describe('a thread', () => {
-  it('gets thinner inwards: nominal, pitch and root diameter', () => {
+  test('gets thinner inwards: nominal, pitch and root diameter', () => {
     for (const name of COARSE_THREADS) {
       const thread = parseThread(name);
       if (!thread) throw new Error(name);
@@ -43,7 +43,7 @@ describe('a thread', () => {
   });
 
   // ISO 724 (pitch diameter) and the root diameter of VDI 2230, printed to 0.001 mm; from memory.
-  it.each([
+  test.each([
     ['M5', 4.48, 4.019],
     ['M6', 5.35, 4.773],
     ['M8', 7.188, 6.466],
@@ -58,7 +58,7 @@ describe('a thread', () => {
   });
 
   // ISO 898-1 gives the same area in a second form, pi/4 (d - 0.9382 P)^2.
-  it('has the stress area of the second form of the standard', () => {
+  test('has the stress area of the second form of the standard', () => {
     for (const name of COARSE_THREADS) {
       const thread = parseThread(name);
       if (!thread) throw new Error(name);

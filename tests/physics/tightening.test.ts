@@ -1,5 +1,5 @@
 import fc from 'fast-check';
-import { describe, expect, it } from 'vitest';
+import { describe, expect, test } from 'vitest';
 import { isPropertyClass, PROPERTY_CLASSES, proofLoad } from '../../src/physics/bolt.ts';
 import { strippingLoad } from '../../src/physics/stripping.ts';
 import { COARSE_THREADS, parseThread } from '../../src/physics/thread.ts';
@@ -23,7 +23,7 @@ const classes = fc.constantFrom(...PROPERTY_CLASSES);
 const frictions = spread(0.04, 0.4);
 
 describe('tightening', () => {
-  it('gives back the clamp load that a torque was made for', () => {
+  test('gives back the clamp load that a torque was made for', () => {
     fc.assert(
       fc.property(threads, classes, frictions, (thread, propertyClass, friction) => {
         const preload = assemblyPreload(thread, propertyClass, friction);
@@ -33,7 +33,7 @@ describe('tightening', () => {
     );
   });
 
-  it('sends about a seventh of the torque of a dry M6 into the clamp, the rest into friction', () => {
+  test('sends about a seventh of the torque of a dry M6 into the clamp, the rest into friction', () => {
     const thread = parseThread('M6');
     if (!thread) throw new Error('M6');
     const shares = torqueShares(thread, 0.14);
@@ -43,7 +43,7 @@ describe('tightening', () => {
     expect(shares.head).toBeCloseTo(0.4768, 3);
   });
 
-  it('loses none of the torque between clamp, thread and head', () => {
+  test('loses none of the torque between clamp, thread and head', () => {
     fc.assert(
       fc.property(threads, frictions, (thread, friction) => {
         const { clamp, thread: rubbed, head } = torqueShares(thread, friction);
@@ -53,7 +53,7 @@ describe('tightening', () => {
     );
   });
 
-  it('wants more torque for less clamp load the rougher the thread', () => {
+  test('wants more torque for less clamp load the rougher the thread', () => {
     fc.assert(
       fc.property(threads, classes, frictions, (thread, propertyClass, friction) => {
         fc.pre(friction < 0.39);
@@ -67,7 +67,7 @@ describe('tightening', () => {
     );
   });
 
-  it('stays below the load that breaks the bolt, for every class', () => {
+  test('stays below the load that breaks the bolt, for every class', () => {
     fc.assert(
       fc.property(threads, classes, frictions, (thread, propertyClass, friction) => {
         expect(assemblyPreload(thread, propertyClass, friction)).toBeLessThan(
@@ -77,7 +77,7 @@ describe('tightening', () => {
     );
   });
 
-  it('is the same by nut factor as by friction', () => {
+  test('is the same by nut factor as by friction', () => {
     fc.assert(
       fc.property(threads, frictions, (thread, friction) => {
         const torque = newtonMetre(20);
@@ -87,7 +87,7 @@ describe('tightening', () => {
     );
   });
 
-  it('refuses a friction that no thread has', () => {
+  test('refuses a friction that no thread has', () => {
     const m6 = parseThread('M6');
     if (!m6) throw new Error('M6');
     expect(() => tighteningTorque(m6, '8.8', 0)).toThrow('friction coefficient 0 is outside 0.04 to 0.4');
@@ -99,7 +99,7 @@ describe('strippingLoad', () => {
   /** An M6 of 8.8, N: ISO 898-1, printed table, from memory. The comparison is that of the machine-element handbooks. */
   const BREAKS = 16_100;
 
-  it('puts an M6 in 1 d of cast aluminium on a level with the bolt, and 2 d well above it', () => {
+  test('puts an M6 in 1 d of cast aluminium on a level with the bolt, and 2 d well above it', () => {
     const m6 = parseThread('M6');
     if (!m6) throw new Error('M6');
     expect(strippingLoad(m6, metre(0.006), 'aluminium') / BREAKS).toBeCloseTo(1, 1);
@@ -107,7 +107,7 @@ describe('strippingLoad', () => {
   });
 });
 
-it('isPropertyClass takes no other text', () => {
+test('isPropertyClass takes no other text', () => {
   expect(['8.8', '10.9'].every(isPropertyClass)).toBe(true);
   expect(['8,8', '88', 'A2-70', 'constructor', ''].some(isPropertyClass)).toBe(false);
 });

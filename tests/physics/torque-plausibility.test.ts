@@ -1,5 +1,5 @@
 import fc from 'fast-check';
-import { describe, expect, it } from 'vitest';
+import { describe, expect, test } from 'vitest';
 import { PROPERTY_CLASSES, type PropertyClass } from '../../src/physics/bolt.ts';
 import { COARSE_THREADS } from '../../src/physics/thread.ts';
 import {
@@ -15,7 +15,7 @@ function ask(thread: string, propertyClass: PropertyClass, torque: number, into:
 }
 
 describe('torquePlausibility', () => {
-  it('refuses M6 8.8 with 50 N·m, says why, what is usual and where the slip may be', () => {
+  test('refuses M6 8.8 with 50 N·m, says why, what is usual and where the slip may be', () => {
     const answer = ask('M6', '8.8', 50);
     if (answer.verdict !== 'impossible') throw new Error(answer.verdict);
     expect(answer.because).toBe('no bolt of this thread');
@@ -28,13 +28,13 @@ describe('torquePlausibility', () => {
     expect(answer.fitsUnits).toEqual(['lbf·in']);
   });
 
-  it('lets M8 with 25 N·m pass', () => {
+  test('lets M8 with 25 N·m pass', () => {
     expect(ask('M8', '8.8', 25).verdict).toBe('possible');
     expect(ask('M8', '8.8', 25, 'steel').verdict).toBe('possible');
   });
 
   // Common practice of the trade for class 8.8 in light alloy.
-  it.each([
+  test.each([
     ['M5', 6],
     ['M6', 9],
     ['M6', 10],
@@ -47,7 +47,7 @@ describe('torquePlausibility', () => {
     expect(answer.verdict).toBe('possible');
   });
 
-  it.each([
+  test.each([
     // ISO 898-1, 800 N/mm² at least: 15.7 N·m by hand, 11.3 N·m x 800 / (0.9 x 640).
     ['M6', '8.8', 15.8, 'steel', 'no bolt of this class'],
     ['M6', '8.8', 20, 'steel', 'no bolt of this class'],
@@ -57,7 +57,7 @@ describe('torquePlausibility', () => {
     expect(ask(thread, propertyClass, torque, into)).toMatchObject({ verdict: 'impossible', because });
   });
 
-  it.each([
+  test.each([
     ['M6', '8.8', 14, 'steel', 'above what this class takes'],
     ['M6', '8.8', 15.5, 'steel', 'above what this class takes'],
     ['M8', '10.9', 35, 'aluminium', 'above what a hole in aluminium usually takes'],
@@ -67,11 +67,11 @@ describe('torquePlausibility', () => {
     expect(ask(thread, propertyClass, torque, into)).toMatchObject({ verdict: 'doubtful', because });
   });
 
-  it('lets 10.9 take in steel what it doubts in aluminium', () => {
+  test('lets 10.9 take in steel what it doubts in aluminium', () => {
     expect(ask('M8', '10.9', 40, 'steel').verdict).toBe('possible');
   });
 
-  it('sees that few turns of thread in aluminium strip first', () => {
+  test('sees that few turns of thread in aluminium strip first', () => {
     const short = (engagement: number, torque: number) =>
       torquePlausibility({
         thread: 'M8',
@@ -91,11 +91,11 @@ describe('torquePlausibility', () => {
     });
   });
 
-  it('says so when it does not know the thread', () => {
+  test('says so when it does not know the thread', () => {
     expect(ask('10 mm', '8.8', 10)).toEqual({ verdict: 'unknown thread', thread: '10 mm' });
   });
 
-  it('gets no kinder as torque grows', () => {
+  test('gets no kinder as torque grows', () => {
     const harshness = { possible: 0, doubtful: 1, impossible: 2, 'unknown thread': 3 };
     fc.assert(
       fc.property(

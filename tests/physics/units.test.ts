@@ -1,5 +1,5 @@
 import fc from 'fast-check';
-import { describe, expect, expectTypeOf, it } from 'vitest';
+import { describe, expect, expectTypeOf, test } from 'vitest';
 import { boilingPoint } from '../../src/physics/boiling.ts';
 import {
   type AbsolutePascal,
@@ -21,14 +21,14 @@ import {
 import { spread } from './spread.ts';
 
 describe('units', () => {
-  it('keep apart what looks alike', () => {
+  test('keep apart what looks alike', () => {
     expectTypeOf<GaugePascal>().not.toExtend<AbsolutePascal>();
     expectTypeOf<VolumeFraction>().not.toExtend<MassFraction>();
     expectTypeOf<number>().not.toExtend<Kelvin>();
     expectTypeOf(boilingPoint).parameter(1).toEqualTypeOf<AbsolutePascal>();
   });
 
-  it('turn Celsius and kelvin round', () => {
+  test('turn Celsius and kelvin round', () => {
     fc.assert(
       fc.property(spread(-270, 2000), (celsius) => {
         expect(toCelsius(fromCelsius(celsius))).toBeCloseTo(celsius, 9);
@@ -36,16 +36,16 @@ describe('units', () => {
     );
   });
 
-  it('count a thousand litres to the cubic metre', () => {
+  test('count a thousand litres to the cubic metre', () => {
     expect(fromLitres(1000)).toBe(1);
     expect(fromLitres(4.6)).toBeCloseTo(0.0046, 12);
   });
 
-  it('add the air outside to a gauge pressure', () => {
+  test('add the air outside to a gauge pressure', () => {
     expect(toAbsolute(gaugePascal(140e3), STANDARD_ATMOSPHERE)).toBe(241325);
   });
 
-  it.each([
+  test.each([
     ['a temperature below absolute zero', () => kelvin(-1)],
     ['a Celsius temperature below absolute zero', () => fromCelsius(-274)],
     ['an absolute pressure below zero', () => absolutePascal(-1)],

@@ -1,5 +1,5 @@
 import fc from 'fast-check';
-import { describe, expect, it } from 'vitest';
+import { describe, expect, test } from 'vitest';
 import { OutOfRange } from '../../src/physics/out-of-range.ts';
 import { fromCelsius, second, watt } from '../../src/physics/units.ts';
 import { lumpTemperature } from '../../src/physics/warm-up.ts';
@@ -34,7 +34,7 @@ function steady(kmh: number, outside: number, seconds: number, start = outside):
 const last = (run: Float64Array) => (run.at(-1) ?? Number.NaN) - 273.15;
 
 describe('warm-up model', () => {
-  it('is the closed form of one lump while the thermostat is shut and the engine stands', () => {
+  test('is the closed form of one lump while the thermostat is shut and the engine stands', () => {
     const drive = steady(0, 10, 1200);
     const run = warmUp(VEHICLE, drive, { heat: 1, heater: 0, air: 1, leak: 0, shift: 0 });
     const lump = {
@@ -47,14 +47,14 @@ describe('warm-up model', () => {
       expect((run[at] ?? 0) - lumpTemperature(lump, fromCelsius(10), second(at))).toBeCloseTo(0, 1);
   });
 
-  it('cools to the air with the engine off', () => {
+  test('cools to the air with the engine off', () => {
     const drive = { ...steady(0, 20, 40000, 90), running: new Uint8Array(40000) };
     const run = warmUp(VEHICLE, drive, USUAL);
     expect(last(run)).toBeCloseTo(20, 0);
     expect(Math.max(...run)).toBeCloseTo(90 + 273.15, 6);
   });
 
-  it('takes the time it was fitted to, from 3 to 20 minutes', () => {
+  test('takes the time it was fitted to, from 3 to 20 minutes', () => {
     for (const minutes of [5, 8, 12, 18]) {
       const slow = fitHeat(VEHICLE, second(minutes * 60));
       const quick = fitHeat(VEHICLE, second((minutes * 60) / 1.5));
@@ -63,7 +63,7 @@ describe('warm-up model', () => {
   });
 
   // Common practice: near the opening at cruise; a few kelvin either side of it is the wax.
-  it.each([
+  test.each([
     [50, 20],
     [90, 0],
     [90, 20],
@@ -75,13 +75,13 @@ describe('warm-up model', () => {
   });
 
   // Published beside it: tests/published, stuck-open-steady; cold on the road in winter, nearly warm in traffic.
-  it('runs cold on the road with the thermostat stuck open, and nearly warm in summer traffic', () => {
+  test('runs cold on the road with the thermostat stuck open, and nearly warm in summer traffic', () => {
     const open = { ...USUAL, heat: 1.4, leak: 1 };
     expect(last(warmUp(VEHICLE, steady(90, 0, 2400), open))).toBeLessThan(45);
     expect(last(warmUp(VEHICLE, steady(0, 35, 3600), open))).toBeGreaterThan(80);
   });
 
-  it('standing on a warm day the fan comes and keeps it under its figure', () => {
+  test('standing on a warm day the fan comes and keeps it under its figure', () => {
     const run = warmUp(VEHICLE, steady(0, 30, 6000), { ...USUAL, heat: 1.4, heater: 0 });
     expect(Math.max(...run) - 273.15).toBeLessThan(99);
     expect(Math.max(...run) - 273.15).toBeGreaterThan(96);
@@ -93,7 +93,7 @@ describe('warm-up model', () => {
     expect(last(without)).toBeGreaterThan(103);
   });
 
-  it('is finite, between the air and boiling over, for any drive in range', () => {
+  test('is finite, between the air and boiling over, for any drive in range', () => {
     fc.assert(
       fc.property(
         fc.array(fc.double({ min: 0, max: 55, noNaN: true }), { minLength: 2, maxLength: 300 }),
@@ -116,7 +116,7 @@ describe('warm-up model', () => {
     );
   });
 
-  it('refuses what it cannot be asked', () => {
+  test('refuses what it cannot be asked', () => {
     const drive = steady(50, 20, 10);
     expect(() => warmUp(VEHICLE, { ...drive, speed: Float64Array.of(Number.NaN) }, USUAL)).toThrow(
       OutOfRange,

@@ -1,5 +1,5 @@
 import { readdirSync, readFileSync } from 'node:fs';
-import { describe, expect, it } from 'vitest';
+import { describe, expect, test } from 'vitest';
 import { type Comparison, compare } from './compare.ts';
 import { OURS } from './ours/all.ts';
 import { TRUST_FILE, trustText } from './report.ts';
@@ -18,17 +18,17 @@ const missed = comparisons.filter((c) => !(Math.abs(c.deviation) <= c.accept));
 describe.each(TABLES)('$id', (table) => {
   const own = comparisons.filter((c) => c.table === table.id);
 
-  it('stands beside figures of ours in every row', () => {
+  test('stands beside figures of ours in every row', () => {
     const used = new Set(own.map(({ row }) => row));
     expect([...used]).toEqual(table.rows.map((_, i) => i));
   });
 
-  it('is met within its tolerance, or it is said why not', () => {
+  test('is met within its tolerance, or it is said why not', () => {
     const unexplained = own.filter((c) => !(Math.abs(c.deviation) <= (c.explained?.accept ?? c.accept)));
     expect(unexplained.map(say)).toEqual([]);
   });
 
-  it('names source, kind and reason of the tolerance for each column', () => {
+  test('names source, kind and reason of the tolerance for each column', () => {
     for (const figure of Object.values(table.figures)) {
       expect(figure.source.length).toBeGreaterThan(5);
       expect(figure.why.length).toBeGreaterThan(3);
@@ -37,21 +37,21 @@ describe.each(TABLES)('$id', (table) => {
     }
   });
 
-  it('gives each row as many cells as there are columns', () => {
+  test('gives each row as many cells as there are columns', () => {
     expect(new Set(table.rows.map((row) => row.length))).toEqual(new Set([table.columns.length]));
   });
 });
 
 describe('the outside figures as a whole', () => {
-  it('are at least 400, each of a kind that is not our own', () => {
+  test('are at least 400, each of a kind that is not our own', () => {
     expect(comparisons.length).toBeGreaterThanOrEqual(400);
   });
 
-  it('are at least 400 even without those recalled from memory', () => {
+  test('are at least 400 even without those recalled from memory', () => {
     expect(comparisons.filter(({ kind }) => kind !== 'from memory').length).toBeGreaterThanOrEqual(400);
   });
 
-  it('come from every file in data/', () => {
+  test('come from every file in data/', () => {
     const files = readdirSync(DATA);
     expect(files.every((name) => name.endsWith('.json'))).toBe(true);
     for (const name of files) {
@@ -63,14 +63,14 @@ describe('the outside figures as a whole', () => {
     }
   });
 
-  it('have a table for each set of figures of ours, and no id twice', () => {
+  test('have a table for each set of figures of ours, and no id twice', () => {
     expect(TABLES.map(({ id }) => id).toSorted()).toEqual(Object.keys(OURS).toSorted());
     for (const { id, figures } of TABLES) {
       expect(Object.keys(OURS[id] ?? {}).toSorted()).toEqual(Object.keys(figures).toSorted());
     }
   });
 
-  it.each([
+  test.each([
     ['water', /water|IAPWS/],
     ['ethylene glycol', /ethylene glycol/],
     ['propylene glycol', /propylene glycol/],
@@ -81,7 +81,7 @@ describe('the outside figures as a whole', () => {
     expect(named.length).toBeGreaterThanOrEqual(2);
   });
 
-  it('leave out what is marked as wrong or contradicted', () => {
+  test('leave out what is marked as wrong or contradicted', () => {
     const all = JSON.stringify(TABLES);
     expect(all).not.toMatch(/do not use/i);
     // Older compilation of boiling points and a mislabelled freezing column: both from one handbook.
@@ -92,7 +92,7 @@ describe('the outside figures as a whole', () => {
     expect(all).not.toMatch(/1009\.62\b/);
   });
 
-  it('include the hard cases', () => {
+  test('include the hard cases', () => {
     expect(cells('eg-boiling-measured', 'mass fraction')).toContain(0.9118);
     expect(cells('eg-freezing-by-mass', 'mass fraction')).toContain(0.6);
     expect(cells('boiling-at-altitude', 'm')).toContain(4000);
@@ -102,12 +102,12 @@ describe('the outside figures as a whole', () => {
 });
 
 describe('an explanation of a missed tolerance', () => {
-  it('covers only figures that miss it', () => {
+  test('covers only figures that miss it', () => {
     const needless = comparisons.filter((c) => c.explained && Math.abs(c.deviation) <= c.accept);
     expect(needless.map(say)).toEqual([]);
   });
 
-  it('is shown in the summary', () => {
+  test('is shown in the summary', () => {
     const lines = summarise(comparisons);
     for (const { explained } of missed) {
       expect(lines.some((line) => line.explained.includes(explained?.why ?? 'not explained'))).toBe(true);
@@ -139,7 +139,7 @@ describe('compare', () => {
     },
   };
 
-  it('counts a deviation in per cent where the figure says so, and skips what is not tabulated', () => {
+  test('counts a deviation in per cent where the figure says so, and skips what is not tabulated', () => {
     const found = compare(table, { sample: { y: (row) => (row.x === 1 ? 11 : 27) } });
     expect(found.map(({ row, accept }) => [row, accept])).toEqual([
       [0, 1],
@@ -148,16 +148,16 @@ describe('compare', () => {
     expect(found.map(({ deviation }) => deviation)).toEqual([10, -10]);
   });
 
-  it('refuses a column that nothing of ours stands against', () => {
+  test('refuses a column that nothing of ours stands against', () => {
     expect(() => compare(table, {})).toThrow('table "sample" has no figure of ours for column "y"');
   });
 
-  it('reads rows by column name', () => {
+  test('reads rows by column name', () => {
     expect(rowsOf(table)[1]).toEqual({ x: 2, y: null });
   });
 });
 
-it('the summary the site shows is up to date', () => {
+test('the summary the site shows is up to date', () => {
   const written = readFileSync(TRUST_FILE, 'utf8');
   expect(written, 'run: npm run figures -- --write').toBe(trustText(summarise(comparisons)));
 });

@@ -1,6 +1,6 @@
 import { layoutAllows } from '../../model/layout.ts';
 import type { Fault, Path } from '../finding.ts';
-import { layoutWords } from '../layouts-told-apart.ts';
+import { knownLayoutWords } from '../layouts-told-apart.ts';
 import type { ShelfRule } from '../rule.ts';
 
 /** A case on a vehicle that cannot have its symptom or its fault, or that has no place for a test it shows. */
@@ -23,7 +23,7 @@ export const caseCannotBe: ShelfRule = {
         return [
           {
             at: { file, path, on },
-            found: `The ${kind} "${id}" is not for this vehicle: it needs ${layoutWords(flat(condition ?? {}))}.`,
+            found: `The ${kind} "${id}" is not for this vehicle: it needs ${knownLayoutWords(flat(condition ?? {}))}.`,
             byHand: 'take another vehicle, or leave it out',
           },
         ];

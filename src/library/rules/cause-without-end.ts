@@ -1,5 +1,5 @@
 import { type KnownLayout, type LayoutFeature, layoutAllows } from '../../model/layout.ts';
-import { layoutsToldApart, layoutWords } from '../layouts-told-apart.ts';
+import { knownLayoutWords, layoutsToldApart } from '../layouts-told-apart.ts';
 import type { ShelfRule } from '../rule.ts';
 import { branchFeatures, causesReached, treesOf } from '../tree-ways.ts';
 
@@ -28,7 +28,7 @@ export const causeWithoutEnd: ShelfRule = {
         if (!first) return [];
         const onSome =
           without.length < possible.length
-            ? ` on a vehicle with ${layoutWords(pick(first.known, branches))}`
+            ? ` on a vehicle with ${knownLayoutWords(pick(first.known, branches))}`
             : '';
         return [
           {

@@ -1,6 +1,6 @@
 import { type LayoutFeature, layoutAllows } from '../../model/layout.ts';
 import type { Fault } from '../finding.ts';
-import { layoutsToldApart, layoutWords } from '../layouts-told-apart.ts';
+import { knownLayoutWords, layoutsToldApart } from '../layouts-told-apart.ts';
 import type { ShelfRule } from '../rule.ts';
 
 /** A cause that some vehicle can have, where none of its proofs can be done on that vehicle. A recheck comes after a proof, so it does not let the cause off. */
@@ -26,7 +26,7 @@ export const proofNotOnLayout: ShelfRule = {
       return [
         {
           at: { file, path: ['confirm', 'test'] },
-          found: `On a vehicle with ${layoutWords(has)} nothing can prove this cause: "${confirm.test}" cannot be done there.`,
+          found: `On a vehicle with ${knownLayoutWords(has)} nothing can prove this cause: "${confirm.test}" cannot be done there.`,
           byHand: 'narrow the layout of the cause, or add a proof under "or" that can be done there',
         },
       ];

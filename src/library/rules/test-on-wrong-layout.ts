@@ -1,6 +1,6 @@
 import { type LayoutFeature, layoutAllows } from '../../model/layout.ts';
 import type { Fault } from '../finding.ts';
-import { layoutsToldApart, layoutWords } from '../layouts-told-apart.ts';
+import { knownLayoutWords, layoutsToldApart } from '../layouts-told-apart.ts';
 import type { ShelfRule } from '../rule.ts';
 import { branchFeatures, placesReached, treesOf } from '../tree-ways.ts';
 
@@ -25,7 +25,7 @@ export const testOnWrongLayout: ShelfRule = {
           const has = Object.fromEntries(features.map((feature) => [feature, known[feature] ?? '']));
           faults.set(id, {
             at: { file: at.file, path: ['steps', id, 'test'] },
-            found: `On a vehicle with ${layoutWords(has)} this step asks for "${test}", which cannot be done there.`,
+            found: `On a vehicle with ${knownLayoutWords(has)} this step asks for "${test}", which cannot be done there.`,
             expected: `The test is for ${features.map((feature) => `${feature}: ${layout[feature]?.join(' or ')}`).join(', ')}.`,
             byHand: 'branch on the layout before this step, or widen the layout of the test',
           });

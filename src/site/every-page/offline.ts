@@ -13,64 +13,64 @@ const BECAUSE = {
 
 class Offline extends HTMLElement {
   /** No version was on this device when the page came: what is installed now is this page's own. */
-  #isFirst = false;
+  private isFirst = false;
 
   connectedCallback() {
-    if (location.protocol === 'file:') return this.#say('Opened from a folder; works without a network.');
+    if (location.protocol === 'file:') return this.say('Opened from a folder; works without a network.');
     if (!('serviceWorker' in navigator)) {
-      return this.#say(
+      return this.say(
         'Cannot be kept on this device: the address is not a secure one (https), or the browser is too old.',
       );
     }
     const saving =
       'connection' in navigator && (navigator.connection as { saveData?: boolean } | undefined)?.saveData;
     if (saving && !navigator.serviceWorker.controller) {
-      this.replaceChildren(button('Keep the whole shelf on this device', () => this.#begin(), 'quiet'));
-    } else if (document.readyState === 'complete') this.#begin();
-    else window.addEventListener('load', () => this.#begin());
+      this.replaceChildren(button('Keep the whole shelf on this device', () => this.begin(), 'quiet'));
+    } else if (document.readyState === 'complete') this.begin();
+    else window.addEventListener('load', () => this.begin());
   }
 
-  async #begin() {
+  private async begin() {
     addManifest();
     const workers = navigator.serviceWorker;
-    this.#isFirst = workers.controller === null;
-    workers.addEventListener('message', ({ data }: MessageEvent<FromWorker>) => this.#hear(data));
+    this.isFirst = workers.controller === null;
+    workers.addEventListener('message', ({ data }: MessageEvent<FromWorker>) => this.hear(data));
     if (workers.controller) {
-      this.#say('Kept on this device; works without a network.');
-      workers.addEventListener('controllerchange', () => this.#offer());
+      this.say('Kept on this device; works without a network.');
+      workers.addEventListener('controllerchange', () => this.offer());
     }
     try {
       const registration = await workers.register(new URL('worker.js', window.headertank.root));
-      registration.addEventListener('updatefound', () => this.#watch(registration));
-      this.#watch(registration);
+      registration.addEventListener('updatefound', () => this.watch(registration));
+      this.watch(registration);
       window.addEventListener('online', () => update(registration));
       window.setInterval(() => update(registration), HOUR);
     } catch {
       if (!workers.controller)
-        this.#say('Not kept on this device: the browser does not allow it or the connection broke off.');
+        this.say('Not kept on this device: the browser does not allow it or the connection broke off.');
     }
   }
 
-  #watch(registration: ServiceWorkerRegistration) {
-    if (registration.waiting && registration.active) this.#offer(registration.waiting);
+  private watch(registration: ServiceWorkerRegistration) {
+    if (registration.waiting && registration.active) this.offer(registration.waiting);
     const coming = registration.installing;
     coming?.addEventListener('statechange', () => {
-      if (coming.state === 'installed' && registration.active) this.#offer(coming);
+      if (coming.state === 'installed' && registration.active) this.offer(coming);
       // To a page of the version before, the new one is offered; that line stays.
-      if (coming.state === 'activated' && this.#isFirst)
-        this.#say('Kept on this device; works without a network.');
+      if (coming.state === 'activated' && this.isFirst)
+        this.say('Kept on this device; works without a network.');
     });
   }
 
-  #hear(message: FromWorker) {
+  private hear(message: FromWorker) {
     const isUpdate = navigator.serviceWorker.controller !== null;
     if (message.kind === 'storing' && !isUpdate) {
-      this.#say(`Being kept on this device: ${message.done} of ${message.of} files.`);
+      this.say(`Being kept on this device: ${message.done} of ${message.of} files.`);
     }
     if (message.kind === 'not-stored') {
       const reason = BECAUSE[message.because];
       this.setAttribute('role', 'status');
-      this.#say(
+      this.say(
         isUpdate
           ? `A newer version is out but could not be fetched whole: ${reason}. The one on this device goes on working.`
           : `Not kept on this device: ${reason}.`,
@@ -79,15 +79,15 @@ class Offline extends HTMLElement {
   }
 
   /** @param waiting the new version's worker; none once it has taken over */
-  #offer(waiting?: ServiceWorker) {
+  private offer(waiting?: ServiceWorker) {
     this.setAttribute('role', 'status');
     loadScript('new-version').then(
       () => window.headertank.offerVersion?.(this, waiting),
-      () => this.#say('A newer version of the shelf is out. Load this page anew to be offered it.'),
+      () => this.say('A newer version of the shelf is out. Load this page anew to be offered it.'),
     );
   }
 
-  #say(text: string) {
+  private say(text: string) {
     this.replaceChildren(text);
   }
 }

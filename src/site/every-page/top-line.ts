@@ -5,8 +5,9 @@ import { isOwnId } from '../vehicle/own-id.ts';
 import type { VehicleSheet } from '../vehicle/vehicle-sheet.ts';
 import '../browser/page-globals.ts';
 import { button, element } from '../browser/element.ts';
+import { isFilledText } from '../browser/guards.ts';
 import { forget, keep, kept } from '../browser/storage.ts';
-import { isText, openJobName } from '../job/page/open-job.ts';
+import { openJobName } from '../job/page/open-job.ts';
 
 const script = document.currentScript;
 const root = new URL('..', script instanceof HTMLScriptElement ? script.src : document.baseURI);
@@ -60,7 +61,7 @@ window.headertank = {
 
 // What is kept has the site's folder in its name, and that is known only now.
 window.headertank.habit = unitsOf(
-  kept('units', isText) ?? unitsOfRegion() ?? document.documentElement.dataset.units,
+  kept('units', isFilledText) ?? unitsOfRegion() ?? document.documentElement.dataset.units,
 );
 
 /** Tells every part of the page, once its texts show the vehicle's figures in the reader's units. */
@@ -133,7 +134,7 @@ class VehicleLine extends HTMLElement {
 customElements.define('ht-vehicle', VehicleLine);
 customElements.define('ht-open-job', OpenJob);
 
-const chosen = kept('vehicle', isText);
+const chosen = kept('vehicle', isFilledText);
 if (chosen !== undefined && /^[a-z0-9-]+$/.test(chosen)) loadVehicle(chosen);
 if (window.headertank.habit !== METRIC) changed();
 

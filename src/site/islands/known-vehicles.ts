@@ -1,8 +1,8 @@
 /** Before the page asks for the figures of the kept vehicle: one that is no longer on the shelf is not chosen any more. */
 
+import { isFilledText } from '../browser/guards.ts';
 import { forget, kept } from '../browser/storage.ts';
 import { isOnShelf } from '../job/page/on-shelf.ts';
-import { isText } from '../job/page/open-job.ts';
 
-const chosen = kept('vehicle', isText);
+const chosen = kept('vehicle', isFilledText);
 if (chosen !== undefined && !isOnShelf(chosen)) forget('vehicle');

@@ -26,15 +26,15 @@ const MANY = 10;
 const NOTHING_FIRST: ShownFirst = { parts: [], isSettled: false };
 
 class Search extends HTMLElement {
-  #state = element('p', { role: 'status', class: 'search-state' });
-  #kinds = element('select', { id: 'search-kind' });
-  #kindLine = element(
+  private state = element('p', { role: 'status', class: 'search-state' });
+  private kinds = element('select', { id: 'search-kind' });
+  private kindLine = element(
     'p',
     { class: 'search-kind', hidden: true },
     element('label', { for: 'search-kind' }, 'Show'),
-    this.#kinds,
+    this.kinds,
   );
-  #codes = element(
+  private codes = element(
     'p',
     { hidden: true },
     element(
@@ -44,227 +44,227 @@ class Search extends HTMLElement {
     ),
   );
   /** Complaints, and what comes before them: at once, while the other pages are still looked for. */
-  #first = element('div', { class: 'recognised' });
-  #list = element('ol', { class: 'search-results' });
-  #more = button('Show more', () => this.#showMore(), 'quiet');
+  private first = element('div', { class: 'recognised' });
+  private list = element('ol', { class: 'search-results' });
+  private more = button('Show more', () => this.showMore(), 'quiet');
   /** Where the answer stands above, the full text is fetched for who wants it: four fifths of a first search's bytes. */
-  #others = button('Other pages with these words', () => this.#search(true), 'quiet');
-  #input: HTMLInputElement | null = null;
+  private others = button('Other pages with these words', () => this.search(true), 'quiet');
+  private input: HTMLInputElement | null = null;
   /** The whole search page: kinds to choose, the query in the address. */
-  #whole = false;
-  #kind = '';
-  #limit = FEW;
-  #answered = false;
-  #showComplaints: ShowComplaints | undefined;
+  private whole = false;
+  private kind = '';
+  private limit = FEW;
+  private answered = false;
+  private showComplaints: ShowComplaints | undefined;
   /** What stands above needs no list under it. */
-  #isSettled = false;
+  private isSettled = false;
   /** Questions that were answered, as long as the words stay. */
-  #answers = new Map<string, string>();
-  #answersTo = '';
+  private answers = new Map<string, string>();
+  private answersTo = '';
   /** Only the answer to the last question asked may be shown. */
-  #asked = 0;
-  #timer = 0;
+  private asked = 0;
+  private timer = 0;
 
   connectedCallback() {
     const form = this.querySelector('form');
-    this.#input = this.querySelector('input');
-    if (!form || !this.#input) return;
-    this.#whole = this.hasAttribute('whole');
-    this.#more.hidden = this.#others.hidden = true;
-    this.append(this.#first, this.#state, this.#codes, this.#kindLine, this.#list, this.#more, this.#others);
-    this.#kinds.addEventListener('change', () => this.#choose(this.#kinds.value));
+    this.input = this.querySelector('input');
+    if (!form || !this.input) return;
+    this.whole = this.hasAttribute('whole');
+    this.more.hidden = this.others.hidden = true;
+    this.append(this.first, this.state, this.codes, this.kindLine, this.list, this.more, this.others);
+    this.kinds.addEventListener('change', () => this.choose(this.kinds.value));
     let length = 0;
-    this.#input.addEventListener('input', () => {
+    this.input.addEventListener('input', () => {
       // What is found stands under the field, and on a phone the keyboard has the lower half.
       if (matchMedia('(max-width: 40rem)').matches) this.scrollIntoView();
-      const now = this.#input?.value.length ?? 0;
+      const now = this.input?.value.length ?? 0;
       const isTyping = Math.abs(now - length) <= 1;
       length = now;
-      keepSearched(this.#input?.value ?? '');
-      this.#recognise();
-      clearTimeout(this.#timer);
-      const pause = this.#answered ? PAUSE : FIRST_PAUSE;
-      this.#timer = window.setTimeout(() => this.#search(), isTyping ? pause : 0);
+      keepSearched(this.input?.value ?? '');
+      this.recognise();
+      clearTimeout(this.timer);
+      const pause = this.answered ? PAUSE : FIRST_PAUSE;
+      this.timer = window.setTimeout(() => this.search(), isTyping ? pause : 0);
     });
     // Who goes to the field will type: by then it is there.
-    this.#input.addEventListener('focus', () => this.#fetchComplaints(), { once: true });
-    document.addEventListener('headertank:change', () => this.#recognise());
-    if (this.#whole) form.addEventListener('submit', (event) => this.#submit(event));
-    this.addEventListener('keydown', (event) => this.#move(event));
-    if (this.#whole) this.#readAddress(this.#input);
+    this.input.addEventListener('focus', () => this.fetchComplaints(), { once: true });
+    document.addEventListener('headertank:change', () => this.recognise());
+    if (this.whole) form.addEventListener('submit', (event) => this.submit(event));
+    this.addEventListener('keydown', (event) => this.move(event));
+    if (this.whole) this.readAddress(this.input);
   }
 
-  #readAddress(input: HTMLInputElement) {
+  private readAddress(input: HTMLInputElement) {
     const asked = new URLSearchParams(location.search);
     input.value = asked.get('q') ?? '';
-    this.#kind = asked.get('kind') ?? '';
+    this.kind = asked.get('kind') ?? '';
     if (location.hash === '#q') input.focus();
     if (input.value === '') return;
-    this.#recognise();
+    this.recognise();
     // An address with words was asked for: as with Enter, the list of pages comes with it.
-    this.#search(true);
+    this.search(true);
     // The form of the front page led here: keys go on where they were. On a phone the keyboard would cover the results.
     if (matchMedia('(hover: hover)').matches) input.focus({ preventScroll: true });
   }
 
   /** Shows the complaints that the words are about, in the same frame as the key once the recogniser is there. */
-  #recognise() {
-    const text = this.#input?.value ?? '';
-    if (!this.#showComplaints) {
+  private recognise() {
+    const text = this.input?.value ?? '';
+    if (!this.showComplaints) {
       // Without it the other pages are still found.
-      if (text !== '') this.#fetchComplaints();
+      if (text !== '') this.fetchComplaints();
       return;
     }
-    if (text.trim() !== this.#answersTo) {
-      this.#answersTo = text.trim();
-      this.#answers.clear();
+    if (text.trim() !== this.answersTo) {
+      this.answersTo = text.trim();
+      this.answers.clear();
     }
-    const isWanted = this.#kind === '' || this.#kind === KINDS.symptom.one;
+    const isWanted = this.kind === '' || this.kind === KINDS.symptom.one;
     const isQuery = wordsOf(text).some((word) => word.length >= LEAST_LETTERS);
     const { parts, isSettled } =
       isWanted && isQuery
-        ? this.#showComplaints(text, this.#answers, (question, means) => this.#answer(question, means))
+        ? this.showComplaints(text, this.answers, (question, means) => this.answer(question, means))
         : NOTHING_FIRST;
-    this.#isSettled = isSettled;
-    this.#first.replaceChildren(...parts);
-    this.#leaveOutShown();
+    this.isSettled = isSettled;
+    this.first.replaceChildren(...parts);
+    this.leaveOutShown();
   }
 
-  async #fetchComplaints() {
-    if (this.#showComplaints) return;
+  private async fetchComplaints() {
+    if (this.showComplaints) return;
     try {
       const show = await openComplaints();
-      if (this.#showComplaints) return;
-      this.#showComplaints = show;
+      if (this.showComplaints) return;
+      this.showComplaints = show;
     } catch {
       return;
     }
-    this.#recognise();
+    this.recognise();
   }
 
-  #answer({ ask }: PartingQuestion, means: string) {
-    this.#answers.set(ask, means);
-    this.#recognise();
-    this.#first.querySelector<HTMLElement>('.complaints a')?.focus();
+  private answer({ ask }: PartingQuestion, means: string) {
+    this.answers.set(ask, means);
+    this.recognise();
+    this.first.querySelector<HTMLElement>('.complaints a')?.focus();
   }
 
   /** What stands above is not found once more below. */
-  #leaveOutShown() {
-    const above = new Set([...this.#first.querySelectorAll('a')].map(({ href }) => href));
-    for (const item of this.#list.children) {
+  private leaveOutShown() {
+    const above = new Set([...this.first.querySelectorAll('a')].map(({ href }) => href));
+    for (const item of this.list.children) {
       if (!(item instanceof HTMLElement)) continue;
       const address = item.querySelector('a')?.href;
       item.hidden = address !== undefined && above.has(address);
     }
   }
 
-  #submit(event: Event) {
+  private submit(event: Event) {
     event.preventDefault();
-    this.#search(true);
+    this.search(true);
   }
 
   /** @param isAsked somebody asked for every page; until then an answer that needs no list stands alone */
-  async #search(isAsked = false) {
-    clearTimeout(this.#timer);
-    const query = this.#input?.value.trim() ?? '';
-    this.#limit = FEW;
-    this.#others.hidden = true;
-    this.#standAlone(query !== '');
+  private async search(isAsked = false) {
+    clearTimeout(this.timer);
+    const query = this.input?.value.trim() ?? '';
+    this.limit = FEW;
+    this.others.hidden = true;
+    this.standAlone(query !== '');
     if (!wordsOf(query).some((word) => word.length >= LEAST_LETTERS)) {
-      this.#showNone(query, query === '' ? '' : 'Type at least two letters or digits.');
+      this.showNone(query, query === '' ? '' : 'Type at least two letters or digits.');
       return;
     }
-    if (!isAsked && !this.#answered && this.#kind === '') {
-      const turn = ++this.#asked;
+    if (!isAsked && !this.answered && this.kind === '') {
+      const turn = ++this.asked;
       this.setAttribute('aria-busy', 'true');
       // The complaint first: what comes after it must not take the line from it.
-      await this.#fetchComplaints();
-      if (turn !== this.#asked) return;
-      if (this.#isSettled) {
-        this.#showNone(query, '');
-        this.#others.hidden = false;
+      await this.fetchComplaints();
+      if (turn !== this.asked) return;
+      if (this.isSettled) {
+        this.showNone(query, '');
+        this.others.hidden = false;
         return;
       }
     }
-    await this.#show();
+    await this.show();
   }
 
   /** No list, and why. */
-  #showNone(query: string, why: string) {
-    this.#keepInAddress(query);
-    this.#asked += 1;
+  private showNone(query: string, why: string) {
+    this.keepInAddress(query);
+    this.asked += 1;
     this.removeAttribute('aria-busy');
-    this.#state.textContent = why;
-    this.#kindLine.hidden = this.#more.hidden = this.#codes.hidden = true;
-    this.#list.replaceChildren();
+    this.state.textContent = why;
+    this.kindLine.hidden = this.more.hidden = this.codes.hidden = true;
+    this.list.replaceChildren();
   }
 
   /** While somebody searches, the lists of the search page would only stand under the results. */
-  #standAlone(isSearching: boolean) {
-    if (!this.#whole) return;
+  private standAlone(isSearching: boolean) {
+    if (!this.whole) return;
     for (const part of document.querySelectorAll<HTMLElement>('[data-without-search]'))
       part.hidden = isSearching;
   }
 
-  async #show() {
-    const turn = ++this.#asked;
-    const query = this.#input?.value.trim() ?? '';
-    if (!this.#answered) this.#state.textContent = 'Fetching the search…';
+  private async show() {
+    const turn = ++this.asked;
+    const query = this.input?.value.trim() ?? '';
+    if (!this.answered) this.state.textContent = 'Fetching the search…';
     this.setAttribute('aria-busy', 'true');
     try {
       const engine = await openSearch();
-      const answer = await engine.ask({ query, kind: this.#kind, limit: this.#limit });
-      if (turn !== this.#asked) return;
-      this.#answered = true;
-      this.#put(answer);
+      const answer = await engine.ask({ query, kind: this.kind, limit: this.limit });
+      if (turn !== this.asked) return;
+      this.answered = true;
+      this.put(answer);
     } catch {
-      if (turn !== this.#asked) return;
-      this.#list.replaceChildren();
-      this.#kindLine.hidden = this.#codes.hidden = true;
-      this.#standAlone(false);
-      this.#state.textContent =
+      if (turn !== this.asked) return;
+      this.list.replaceChildren();
+      this.kindLine.hidden = this.codes.hidden = true;
+      this.standAlone(false);
+      this.state.textContent =
         'The search cannot be fetched: no connection, and this device does not hold the shelf yet. The lists below still lead everywhere.';
     } finally {
-      if (turn === this.#asked) {
-        this.#keepInAddress(query);
+      if (turn === this.asked) {
+        this.keepInAddress(query);
         this.removeAttribute('aria-busy');
       }
     }
   }
 
-  #put(answer: SearchAnswer) {
+  private put(answer: SearchAnswer) {
     const { results, count, kinds } = answer;
-    this.#kind = answer.kind;
-    this.#state.textContent = sayFound(answer, results.length);
-    this.#codes.hidden = unknownCodes(answer).length === 0;
+    this.kind = answer.kind;
+    this.state.textContent = sayFound(answer, results.length);
+    this.codes.hidden = unknownCodes(answer).length === 0;
     // Who has walked into the list already stays at that place when a late answer comes.
-    const links: (Element | null)[] = this.#links();
+    const links: (Element | null)[] = this.links();
     const at = links.indexOf(document.activeElement);
-    this.#list.replaceChildren(...results.map(resultItem));
-    this.#leaveOutShown();
-    if (at >= 0) (this.#links()[at] ?? this.#input)?.focus();
-    this.#more.hidden = results.length === count;
-    this.#kindLine.hidden = !this.#whole || kinds.get('') === 0;
-    this.#kinds.replaceChildren(...kindOptions(kinds, this.#kind));
+    this.list.replaceChildren(...results.map(resultItem));
+    this.leaveOutShown();
+    if (at >= 0) (this.links()[at] ?? this.input)?.focus();
+    this.more.hidden = results.length === count;
+    this.kindLine.hidden = !this.whole || kinds.get('') === 0;
+    this.kinds.replaceChildren(...kindOptions(kinds, this.kind));
   }
 
-  async #choose(kind: string) {
-    this.#kind = kind;
-    this.#limit = FEW;
-    this.#recognise();
-    await this.#show();
+  private async choose(kind: string) {
+    this.kind = kind;
+    this.limit = FEW;
+    this.recognise();
+    await this.show();
   }
 
-  async #showMore() {
-    const before = this.#limit;
-    this.#limit += MANY;
-    await this.#show();
-    this.#links()[before]?.focus();
+  private async showMore() {
+    const before = this.limit;
+    this.limit += MANY;
+    await this.show();
+    this.links()[before]?.focus();
   }
 
   /** Down and up walk from the field through the results, Escape returns to the field. */
-  #move(event: KeyboardEvent) {
-    const stops = [this.#input, ...this.#links()];
+  private move(event: KeyboardEvent) {
+    const stops = [this.input, ...this.links()];
     const at = stops.indexOf(document.activeElement as HTMLInputElement | HTMLAnchorElement | null);
     if (at < 0) return;
     const to =
@@ -274,16 +274,16 @@ class Search extends HTMLElement {
     stops[to]?.focus();
   }
 
-  #links(): HTMLAnchorElement[] {
+  private links(): HTMLAnchorElement[] {
     return [...this.querySelectorAll<HTMLAnchorElement>('.search-results > li:not([hidden]) > a')];
   }
 
-  #keepInAddress(query: string) {
-    if (!this.#whole) return;
+  private keepInAddress(query: string) {
+    if (!this.whole) return;
     const address = new URL(location.href);
     address.search = '';
     if (query !== '') address.searchParams.set('q', query);
-    if (query !== '' && this.#kind !== '') address.searchParams.set('kind', this.#kind);
+    if (query !== '' && this.kind !== '') address.searchParams.set('kind', this.kind);
     history.replaceState(null, '', address);
   }
 }

@@ -36,9 +36,9 @@ export interface Practice {
 /** More than the cases of any shelf; the oldest go first. */
 const MOST_RESULTS = 1000;
 
-const isText = (value: unknown): value is string => typeof value === 'string' && value.length < 400;
+const isShortText = (value: unknown): value is string => typeof value === 'string' && value.length < 400;
 const isTexts = (value: unknown): value is string[] =>
-  Array.isArray(value) && value.length < 200 && value.every(isText);
+  Array.isArray(value) && value.length < 200 && value.every(isShortText);
 const isRecord = (value: unknown): value is Record<string, unknown> =>
   typeof value === 'object' && value !== null && !Array.isArray(value);
 
@@ -49,7 +49,7 @@ export function readPractice(value: unknown): Practice {
   return {
     results: (Array.isArray(results) ? results : []).filter(isResult).slice(-MOST_RESULTS),
     ...(isRecord(open) &&
-      isText(open.code) &&
+      isShortText(open.code) &&
       isTexts(open.tests) && { open: { code: open.code, tests: open.tests } }),
   };
 }
@@ -57,7 +57,7 @@ export function readPractice(value: unknown): Practice {
 function isResult(value: unknown): value is CaseResult {
   return (
     isRecord(value) &&
-    [value.code, value.symptom, value.title, value.on, value.named].every(isText) &&
+    [value.code, value.symptom, value.title, value.on, value.named].every(isShortText) &&
     isTexts(value.did) &&
     typeof value.right === 'boolean' &&
     typeof value.shown === 'boolean' &&

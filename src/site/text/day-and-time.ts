@@ -1,12 +1,10 @@
 /** Dates and times as they are written everywhere on the site: 2026-11-25, 17:48; of the place where it is read. */
-import { dayText } from '../../model/day.ts';
-
-const two = (value: number) => String(value).padStart(2, '0');
+import { dayText, twoDigits } from '../../model/day.ts';
 
 /** @param moment a date, or a moment in ISO form */
 export function timeText(moment: Date | string): string {
   const at = new Date(moment);
-  return `${two(at.getHours())}:${two(at.getMinutes())}`;
+  return `${twoDigits(at.getHours())}:${twoDigits(at.getMinutes())}`;
 }
 
 /** Day and time here, such as 2026-11-25 14:10. */

@@ -2,6 +2,7 @@
  * A time that runs at a step, kept by the moment at which it ends: a page that sleeps, is left or is loaded anew reads the same
  * time left. All moments are milliseconds since 1970, all lengths milliseconds.
  */
+import { twoDigits } from '../../model/day.ts';
 
 export interface Timer {
   id: string;
@@ -51,10 +52,9 @@ export function mended(timer: Timer, now: number): Timer {
 /** Time left as a clock shows it, begun seconds counted whole: 14:59, 1:04:00. */
 export function clockText(left: number): string {
   const seconds = Math.ceil(left / SECOND);
-  const two = (value: number) => String(value).padStart(2, '0');
   const hours = Math.floor(seconds / 3600);
   const minutes = Math.floor(seconds / 60) % 60;
-  return `${hours > 0 ? `${hours}:${two(minutes)}` : minutes}:${two(seconds % 60)}`;
+  return `${hours > 0 ? `${hours}:${twoDigits(minutes)}` : minutes}:${twoDigits(seconds % 60)}`;
 }
 
 /** A length in words: 15 min, 1 h, 1 h 30 min. @param minutes rounded to whole ones */

@@ -297,7 +297,7 @@ function unitBySize(role: Role, column: readonly string[], mark: DecimalMark): L
  * One line a fact, in words: what the reader took the file for.
  * @param long delimiter of a file of one reading a line, before it was brought into columns
  */
-export function layoutWords({ delimiter, mark, clock }: Layout, long?: Delimiter): string {
+export function formatWords({ delimiter, mark, clock }: Layout, long?: Delimiter): string {
   const decimals = mark === ',' ? 'decimal comma' : 'decimal point';
   const time = clock ? `, time as ${clockWords(clock)}` : '';
   const cut = long ? 'One reading a line with its name, cells' : 'Columns';

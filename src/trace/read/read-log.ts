@@ -4,9 +4,9 @@ import {
   type Choice,
   type Column,
   type ColumnReading,
+  formatWords,
   type Layout,
   layoutOf,
-  layoutWords,
 } from './layout.ts';
 import { longFormOf, widened } from './long-form.ts';
 import { readNumber, readSwitch } from './number-text.ts';
@@ -239,7 +239,7 @@ function* assemble(table: Table, layout: Layout, long: Delimiter | undefined): G
   const beginning = Array.from(trace.coolant.time.subarray(0, 5000));
   const { columns, ...rest } = layout;
   const understood: LogReading = {
-    words: layoutWords(layout, long),
+    words: formatWords(layout, long),
     layout: rest,
     columns,
     roles: layout.roles,

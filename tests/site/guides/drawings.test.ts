@@ -1,4 +1,4 @@
-import { describe, expect, it } from 'vitest';
+import { describe, expect, test } from 'vitest';
 import { widthOf } from '../../../src/site/drawings/text-width.ts';
 import { airPlaces, drawAirPlaces } from '../../../src/site/guides/air-places.ts';
 import { drawBoxPlan } from '../../../src/site/guides/box-plan.ts';
@@ -35,12 +35,12 @@ const drawings = {
 };
 
 describe('drawings of the guides', () => {
-  it.each(Object.entries(drawings))('%s: well formed, no style attribute', (_, svg) => {
+  test.each(Object.entries(drawings))('%s: well formed, no style attribute', (_, svg) => {
     expect(faultsOf(svg)).toEqual([]);
     expect(svg).not.toContain('style=');
   });
 
-  it.each(PLANS)('$title: boxes inside the plan, none on another, every line ends at a box', (plan) => {
+  test.each(PLANS)('$title: boxes inside the plan, none on another, every line ends at a box', (plan) => {
     for (const [index, one] of plan.parts.entries()) {
       expect(one.x + one.width).toBeLessThanOrEqual(plan.width);
       expect(one.y + one.height).toBeLessThanOrEqual(plan.height);
@@ -66,17 +66,17 @@ describe('drawings of the guides', () => {
     }
   });
 
-  it('number every place where air stays, in the picture and in the list', () => {
+  test('number every place where air stays, in the picture and in the list', () => {
     for (let number = 1; number <= airPlaces.length; number++)
       expect(drawings['where air stays']).toContain(`>${number}</text>`);
   });
 
-  it('number every place where it leaks, in the picture and in the list', () => {
+  test('number every place where it leaks, in the picture and in the list', () => {
     for (let number = 1; number <= leakPlaces.length; number++)
       expect(drawings['where it leaks']).toContain(`>${number}</text>`);
   });
 
-  it('show matt surfaces near the truth and bare aluminium far under it, never over', () => {
+  test('show matt surfaces near the truth and bare aluminium far under it, never over', () => {
     const [hose] = shownOn;
     const bare = shownOn.at(-1);
     // Common practice, no source: rubber and tape are trusted, a bare casting at 90 °C shows 34 to 50 °C.
@@ -85,14 +85,14 @@ describe('drawings of the guides', () => {
     expect(shownOn.every(({ high }) => high <= TRUE_CELSIUS + 0.01)).toBe(true);
   });
 
-  it('fill a field as high as its share, and say the share', () => {
+  test('fill a field as high as its share, and say the share', () => {
     const svg = drawings['what proofs see'];
     expect(svg).toContain('>85</text>');
     expect(svg).toContain('&lt;1');
     expect(svg).toContain('Milk on the dipstick: gas 4 %, into oil 85 %');
   });
 
-  it('lose over the burnt holder alone more than its limit, and the supply side with it', () => {
+  test('lose over the burnt holder alone more than its limit, and the supply side with it', () => {
     expect(chain.filter(({ withinLimit }) => !withinLimit).map(({ name }) => name)).toEqual([
       'Fuse holder, one leg burnt',
     ]);

@@ -1,4 +1,4 @@
-import { describe, expect, it } from 'vitest';
+import { describe, expect, test } from 'vitest';
 import { BACK, lastBefore, OUT, STUCK_OPEN, warmUpLog } from '../../../src/site/guides/warm-up-example.ts';
 
 const sound = warmUpLog();
@@ -6,13 +6,13 @@ const stuck = warmUpLog(STUCK_OPEN);
 
 /** The trade's own figures for a thermostat that opens too early; common practice, no source. */
 describe('the example of the warm-up guide', () => {
-  it('idles up to about 85 °C when stuck open, then falls below 78 °C at steady speed', () => {
+  test('idles up to about 85 °C when stuck open, then falls below 78 °C at steady speed', () => {
     expect(lastBefore(stuck, OUT).celsius).toBeGreaterThan(78);
     expect(lastBefore(stuck, OUT).celsius).toBeLessThan(88);
     expect(lastBefore(stuck, BACK).celsius).toBeLessThan(78);
   });
 
-  it('holds a steady figure on the road when sound, above the stamp and below the fan', () => {
+  test('holds a steady figure on the road when sound, above the stamp and below the fan', () => {
     const road = sound
       .filter(({ minute }) => minute > OUT + 4 && minute < BACK)
       .map(({ celsius }) => celsius);
@@ -21,7 +21,7 @@ describe('the example of the warm-up guide', () => {
     expect(Math.max(...road)).toBeLessThan(96);
   });
 
-  it('brings the fan in and out at idle, and the fan brings the temperature down', () => {
+  test('brings the fan in and out at idle, and the fan brings the temperature down', () => {
     const idle = sound.filter(({ minute }) => minute >= BACK);
     const changes = idle.filter(({ fan }, index) => index > 0 && fan !== idle[index - 1]?.fan);
     expect(changes.length).toBeGreaterThanOrEqual(4);

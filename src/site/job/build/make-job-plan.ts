@@ -1,22 +1,11 @@
 /** Makes the plan of a cause from its records. */
 import { FIGURE_REFERENCE } from '../../../model/figure-reference.ts';
+import { procedureChain } from '../../shelf/procedure-chain.ts';
 import { entryOf } from '../../shelf/record-pages.ts';
 import { generalRange } from '../../text/figure-html.ts';
 import { inSentence } from '../../text/in-sentence.ts';
 import { packQuantity } from '../../text/packed-quantity.ts';
 import type { JobPlan, PlannedWork } from '../job-plan.ts';
-
-/** A procedure and those that follow it, each once, in order. */
-function chainFrom(first: string | undefined): string[] {
-  const chain: string[] = [];
-  const waiting = first === undefined ? [] : [first];
-  for (let next = waiting.shift(); next !== undefined; next = waiting.shift()) {
-    if (chain.includes(next)) continue;
-    chain.push(next);
-    waiting.push(...entryOf('procedure', next).data['followed-by']);
-  }
-  return chain;
-}
 
 function workOf(id: string): PlannedWork {
   const { data } = entryOf('procedure', id);
@@ -53,7 +42,7 @@ export function planOf(cause: string): JobPlan {
     parts: data.parts,
     consumables: data.consumables,
     coolant: data.coolant,
-    work: chainFrom(data.repair).map(workOf),
+    work: procedureChain(data.repair).map(workOf),
   };
   return { ...plan, general: generalRangesIn(JSON.stringify(plan)) };
 }

@@ -1,12 +1,9 @@
 /** Job cards on this device. Needs no schema: a card is checked whole when it is exported or imported. */
 import type { Job } from '../../../model/job.ts';
 import { DeviceStore, isMoment } from '../../browser/device-store.ts';
-import { isText } from '../../browser/guards.ts';
+import { type Fields, isFields, isText } from '../../browser/guards.ts';
 import { keepOpenJob, type OpenJob, openJob } from './open-job.ts';
 
-type Fields = Record<string, unknown>;
-
-const isFields = (value: unknown): value is Fields => typeof value === 'object' && value !== null;
 const hasTexts = (value: unknown, ...names: string[]): value is Fields =>
   isFields(value) && names.every((name) => isText(value[name]));
 const isMissingOr = (value: unknown, is: (value: unknown) => boolean) => value === undefined || is(value);

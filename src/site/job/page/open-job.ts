@@ -1,12 +1,6 @@
 /** Which card is open and what it is called, for the lines of every page: the store of all cards weighs more than they need. */
+import { type Fields, isFields, isFilledText } from '../../browser/guards.ts';
 import { forget, keep, kept } from '../../browser/storage.ts';
-
-type Fields = Record<string, unknown>;
-
-/** Whether there is anything in it. */
-export const isText = (value: unknown): value is string => typeof value === 'string' && value !== '';
-/** Whether it has fields, whatever is in them. */
-export const isFields = (value: unknown): value is Fields => typeof value === 'object' && value !== null;
 
 /** What every page knows of the open card. */
 export interface OpenJob {
@@ -18,21 +12,21 @@ export interface OpenJob {
 
 /** The open card, or undefined when none is open. */
 export function openJob(): OpenJob | undefined {
-  const open = kept('job-open', (value) => isText(value) || isFields(value));
+  const open = kept('job-open', (value) => isFilledText(value) || isFields(value));
   // A device of before kept no more than its id, and the card in the small storage.
-  if (isText(open)) {
+  if (isFilledText(open)) {
     const { name, plate, vehicle } = kept(`job.${open}`, isFields) ?? {};
     return briefOf({ id: open, name, plate, vehicle: isFields(vehicle) ? vehicle.title : undefined });
   }
-  return open && isText(open.id) ? briefOf({ ...open, id: open.id }) : undefined;
+  return open && isFilledText(open.id) ? briefOf({ ...open, id: open.id }) : undefined;
 }
 
 function briefOf({ id, name, plate, vehicle }: Fields & { id: string }): OpenJob {
   return {
     id,
-    ...(isText(name) && { name }),
-    ...(isText(plate) && { plate }),
-    ...(isText(vehicle) && { vehicle }),
+    ...(isFilledText(name) && { name }),
+    ...(isFilledText(plate) && { plate }),
+    ...(isFilledText(vehicle) && { vehicle }),
   };
 }
 

@@ -1,4 +1,5 @@
 /** What the device keeps of practice. */
+import { dayText } from '../../../model/day.ts';
 import { keep, kept } from '../../browser/storage.ts';
 import { type Practice, readPractice } from '../results.ts';
 
@@ -14,6 +15,5 @@ export function keepPractice(practice: Practice): boolean {
 
 /** Today where the device is, such as 2026-11-30. */
 export function today(now = new Date()): string {
-  const two = (value: number) => String(value).padStart(2, '0');
-  return `${now.getFullYear()}-${two(now.getMonth() + 1)}-${two(now.getDate())}`;
+  return dayText(now);
 }

@@ -1,5 +1,4 @@
-/** How a cause is proven and what follows its repair, as records say it. */
-import type { Entry } from '../../../library/shelf.ts';
+/** How a cause is proven, as records say it. */
 import { SOMETHING_ELSE } from '../../../model/kinds.ts';
 import { recheckOf } from '../../../model/recheck.ts';
 import { entryOf } from '../../shelf/record-pages.ts';
@@ -26,18 +25,6 @@ export function proofOf(cause: string): Proof {
     reading,
     recheck: recheckOf(entryOf('cause', cause).data)?.do,
   };
-}
-
-/** The procedures after a repair, each once, in order. */
-export function proceduresAfter(repair: string): Entry<'procedure'>[] {
-  const chain = new Set<string>();
-  const waiting = [...entryOf('procedure', repair).data['followed-by']];
-  for (let next = waiting.shift(); next !== undefined; next = waiting.shift()) {
-    if (chain.has(next)) continue;
-    chain.add(next);
-    waiting.push(...entryOf('procedure', next).data['followed-by']);
-  }
-  return [...chain].map((id) => entryOf('procedure', id));
 }
 
 /** What is done at an end of the walk: one test that tells between causes, or the proof of one. */

@@ -1,17 +1,17 @@
 /** Chance from a seed: the same seed gives the same shelf on every machine. */
 
 export class Chance {
-  #state: number;
+  private state: number;
 
   /** @param seed any whole number */
   constructor(seed: number) {
-    this.#state = seed >>> 0;
+    this.state = seed >>> 0;
   }
 
   /** From 0 up to, not including, 1. Mulberry32, by Tommy Ettinger, in the public domain. */
   next(): number {
-    this.#state = (this.#state + 0x6d2b79f5) >>> 0;
-    let mixed = this.#state;
+    this.state = (this.state + 0x6d2b79f5) >>> 0;
+    let mixed = this.state;
     mixed = Math.imul(mixed ^ (mixed >>> 15), mixed | 1);
     mixed ^= mixed + Math.imul(mixed ^ (mixed >>> 7), mixed | 61);
     return ((mixed ^ (mixed >>> 14)) >>> 0) / 2 ** 32;

@@ -53,21 +53,21 @@ function makeArea(area: number, chance: Chance): MadeRecord[] {
 }
 
 class AreaMaker {
-  readonly #area: number;
-  readonly #chance: Chance;
-  readonly #spot: string;
+  private readonly area: number;
+  private readonly chance: Chance;
+  private readonly spot: string;
 
   constructor(area: number, chance: Chance) {
-    this.#area = area;
-    this.#chance = chance;
-    this.#spot = names.spotOf(area);
+    this.area = area;
+    this.chance = chance;
+    this.spot = names.spotOf(area);
   }
 
   caution(at: number): MadeRecord {
-    const c = this.#chance;
-    return this.#record(
+    const c = this.chance;
+    return this.record(
       'caution',
-      this.#titled(names.CAUTIONS, at),
+      this.titled(names.CAUTIONS, at),
       {
         short: sentence(c),
         hurts: text(c, 2),
@@ -75,31 +75,31 @@ class AreaMaker {
         'if-it-happens': text(c, 2),
         defers: sentence(c),
       },
-      this.#cautionId(at),
+      this.cautionId(at),
     );
   }
 
   tool(at: number): MadeRecord {
-    const c = this.#chance;
-    return this.#record('tool', this.#titled(names.TOOLS, at), {
-      also: { trade: [`${this.#spot} ${phrase(c)}`] },
+    const c = this.chance;
+    return this.record('tool', this.titled(names.TOOLS, at), {
+      also: { trade: [`${this.spot} ${phrase(c)}`] },
       for: text(c, 2),
       accuracy: text(c, 2),
       use: list(c, 4),
       substitute: sentence(c),
       care: sentence(c),
-      cautions: [this.#cautionId(at)],
+      cautions: [this.cautionId(at)],
     });
   }
 
   procedure(at: number): MadeRecord {
-    const c = this.#chance;
-    const caution = this.#cautionId(at);
-    return this.#record('procedure', this.#titled(names.REPAIRS, at), {
+    const c = this.chance;
+    const caution = this.cautionId(at);
+    return this.record('procedure', this.titled(names.REPAIRS, at), {
       summary: text(c, 2),
       minutes: c.whole(20, 90),
       cautions: [caution],
-      tools: [this.#id(names.TOOLS, at), this.#id(names.TOOLS, at + 3)],
+      tools: [this.id(names.TOOLS, at), this.id(names.TOOLS, at + 3)],
       parts: [phrase(c), phrase(c)],
       consumables: [phrase(c)],
       steps: Array.from({ length: 9 }, (_, step) => ({
@@ -114,13 +114,13 @@ class AreaMaker {
 
   /** A quick test that finds the three causes of one group. */
   groupTest(at: number): MadeRecord {
-    const causes = Array.from({ length: IN_GROUP }, (_, one) => this.#id(names.FAULTS, at * IN_GROUP + one));
-    return this.#test(names.GROUP_TESTS, at, {
-      minutes: this.#chance.whole(3, 5),
+    const causes = Array.from({ length: IN_GROUP }, (_, one) => this.id(names.FAULTS, at * IN_GROUP + one));
+    return this.test(names.GROUP_TESTS, at, {
+      minutes: this.chance.whole(3, 5),
       outcomes: {
-        shows: this.#outcome('Seen'),
-        faint: this.#outcome('Faint'),
-        nothing: this.#outcome('Nothing'),
+        shows: this.outcome('Seen'),
+        faint: this.outcome('Faint'),
+        nothing: this.outcome('Nothing'),
       },
       evidence: Object.fromEntries(causes.map((id) => [id, { shows: 'usually', faint: 0.1 }])),
       otherwise: { nothing: 'nearly always' },
@@ -130,26 +130,26 @@ class AreaMaker {
   /** A slower test that proves one or two causes. */
   proof(at: number): MadeRecord {
     const causes = names.FAULTS.flatMap((_, cause) => (cause % names.PROOFS.length === at ? [cause] : []));
-    return this.#test(names.PROOFS, at, {
-      minutes: this.#chance.whole(15, 22),
-      outcomes: { proves: this.#outcome('Proven'), 'does-not': this.#outcome('Not this') },
+    return this.test(names.PROOFS, at, {
+      minutes: this.chance.whole(15, 22),
+      outcomes: { proves: this.outcome('Proven'), 'does-not': this.outcome('Not this') },
       evidence: Object.fromEntries(
-        causes.map((cause) => [this.#id(names.FAULTS, cause), { proves: 'always' }]),
+        causes.map((cause) => [this.id(names.FAULTS, cause), { proves: 'always' }]),
       ),
       otherwise: { 'does-not': 'always' },
     });
   }
 
   cause(at: number): MadeRecord {
-    const c = this.#chance;
-    return this.#record('cause', this.#titled(names.FAULTS, at), {
+    const c = this.chance;
+    return this.record('cause', this.titled(names.FAULTS, at), {
       also: { trade: [phrase(c), phrase(c)] },
-      part: this.#spot,
+      part: this.spot,
       system: 'thermostat',
       mechanism: text(c, 2),
-      confirm: { test: this.#id(names.PROOFS, at), outcome: 'proves' },
+      confirm: { test: this.id(names.PROOFS, at), outcome: 'proves' },
       'fooled-by': list(c, 3),
-      repair: this.#id(names.REPAIRS, at),
+      repair: this.id(names.REPAIRS, at),
       parts: [phrase(c)],
       consumables: [phrase(c)],
       'while-open': list(c, 3),
@@ -158,18 +158,18 @@ class AreaMaker {
   }
 
   code(at: number): MadeRecord {
-    const c = this.#chance;
+    const c = this.chance;
     // Causes that the walk behind the code can find.
-    const [first = '', , , fourth = ''] = this.#causesOf(at % names.COMPLAINTS.length);
-    const id = `p3${(this.#area * names.CODES.length + at).toString(16).padStart(3, '0')}`;
-    return this.#record(
+    const [first = '', , , fourth = ''] = this.causesOf(at % names.COMPLAINTS.length);
+    const id = `p3${(this.area * names.CODES.length + at).toString(16).padStart(3, '0')}`;
+    return this.record(
       'code',
-      this.#titled(names.CODES, at),
+      this.titled(names.CODES, at),
       {
         sets: text(c, 2),
         first: list(c, 3),
         misleads: text(c, 2),
-        symptoms: [this.#id(names.COMPLAINTS, at)],
+        symptoms: [this.id(names.COMPLAINTS, at)],
         causes: [first, fourth],
       },
       id,
@@ -177,7 +177,7 @@ class AreaMaker {
   }
 
   symptom(at: number): MadeRecord {
-    const c = this.#chance;
+    const c = this.chance;
     const weights = [
       'commonest',
       'common',
@@ -189,7 +189,7 @@ class AreaMaker {
       'occasional',
       'occasional',
     ];
-    return this.#record('symptom', this.#titled(names.COMPLAINTS, at), {
+    return this.record('symptom', this.titled(names.COMPLAINTS, at), {
       also: { trade: [phrase(c)], said: [saying(c), saying(c), saying(c)] },
       group:
         (['gauge', 'heater', 'level', 'fans-electrics', 'level', 'hoses', 'noise', 'gauge'] as const)[at] ??
@@ -199,35 +199,35 @@ class AreaMaker {
       said: [saying(c), saying(c), saying(c), saying(c)],
       drive: { may: 'short and watched', because: text(c, 2) },
       ask: Array.from({ length: 4 }, () => ({ question: `${saying(c)}?`, tells: sentence(c) })),
-      verify: this.#id(names.REPAIRS, names.REPAIRS.length - 1),
+      verify: this.id(names.REPAIRS, names.REPAIRS.length - 1),
       codes: names.CODES.flatMap((_, code) =>
         code % names.COMPLAINTS.length === at
-          ? [`p3${(this.#area * names.CODES.length + code).toString(16).padStart(3, '0')}`]
+          ? [`p3${(this.area * names.CODES.length + code).toString(16).padStart(3, '0')}`]
           : [],
       ),
-      causes: Object.fromEntries(this.#causesOf(at).map((id, place) => [id, weights[place]])),
+      causes: Object.fromEntries(this.causesOf(at).map((id, place) => [id, weights[place]])),
       'pass-on': 120,
-      tree: this.#treeId(at),
-      related: [this.#id(names.COMPLAINTS, at + 1), this.#id(names.COMPLAINTS, at + 2)],
+      tree: this.treeId(at),
+      related: [this.id(names.COMPLAINTS, at + 1), this.id(names.COMPLAINTS, at + 2)],
     });
   }
 
   /** A quick test for each of three groups of causes; in each the likeliest cause is proven first. */
   tree(at: number): MadeRecord {
-    const c = this.#chance;
-    const [first = 0, second = 0, third = 0] = this.#groupsOf(at);
-    const [a1, a2, a3, b1, b2, b3, c1, c2, c3] = this.#causesOf(at);
+    const c = this.chance;
+    const [first = 0, second = 0, third = 0] = this.groupsOf(at);
+    const [a1, a2, a3, b1, b2, b3, c1, c2, c3] = this.causesOf(at);
     const onLayout = at % 4 === 0;
     const end = (causes: (string | undefined)[]) => ({ causes, says: text(c, 2) });
-    return this.#record(
+    return this.record(
       'tree',
-      `From ${this.#titled(names.COMPLAINTS, at).toLowerCase()} to the cause`,
+      `From ${this.titled(names.COMPLAINTS, at).toLowerCase()} to the cause`,
       {
-        symptom: this.#id(names.COMPLAINTS, at),
+        symptom: this.id(names.COMPLAINTS, at),
         start: 'first',
         steps: {
           first: {
-            test: this.#id(names.GROUP_TESTS, first),
+            test: this.id(names.GROUP_TESTS, first),
             on: { shows: 'likeliest', faint: 'likeliest', nothing: onLayout ? 'which-tank' : 'second' },
           },
           likeliest: { prove: a1, otherwise: 'near-first' },
@@ -239,12 +239,12 @@ class AreaMaker {
             'bottle-first': { prove: b1, otherwise: 'second' },
           }),
           second: {
-            test: this.#id(names.GROUP_TESTS, second),
+            test: this.id(names.GROUP_TESTS, second),
             on: { shows: 'next', faint: 'next', nothing: 'third' },
           },
           next: { prove: b1, otherwise: 'near-second' },
           third: {
-            test: this.#id(names.GROUP_TESTS, third),
+            test: this.id(names.GROUP_TESTS, third),
             on: { shows: 'last', faint: 'last', nothing: 'nothing-found' },
           },
           last: { prove: c1, otherwise: 'near-third' },
@@ -256,19 +256,19 @@ class AreaMaker {
           'nothing-found': end(['something-else']),
         },
       },
-      this.#treeId(at),
+      this.treeId(at),
     );
   }
 
   coolant(at: number): MadeRecord {
-    const c = this.#chance;
-    return this.#record('coolant', this.#titled(names.COOLANTS, at), {
+    const c = this.chance;
+    return this.record('coolant', this.titled(names.COOLANTS, at), {
       base: 'ethylene glycol',
       inhibitors: text(c, 2),
       life: sentence(c),
       suits: sentence(c),
       'mixes-with': [],
-      'never-with': [this.#id(names.COOLANTS, at + 1)],
+      'never-with': [this.id(names.COOLANTS, at + 1)],
       'when-mixed': text(c, 2),
       colour: sentence(c),
       test: phrase(c),
@@ -276,17 +276,17 @@ class AreaMaker {
   }
 
   vehicle(at: number): MadeRecord {
-    const c = this.#chance;
+    const c = this.chance;
     const source = { from: 'measured here', checked: REVIEWED, sure: 'measured once' };
     const opens = c.whole(82, 92);
     const on = c.whole(96, 102);
-    return this.#record('vehicle', this.#vehicleTitle(at), {
+    return this.record('vehicle', this.vehicleTitle(at), {
       invented: true,
       maker: 'Bench fleet',
-      model: `Type ${this.#area * 4 + at + 1}`,
+      model: `Type ${this.area * 4 + at + 1}`,
       body: c.one(['hatchback', 'saloon', 'estate', 'van']),
       years: `${c.whole(2004, 2012)}-${c.whole(2013, 2020)}`,
-      engine: { code: `BF${this.#area}${at}`, size: `1.${c.whole(2, 9)} l`, cylinders: 4, fuel: 'petrol' },
+      engine: { code: `BF${this.area}${at}`, size: `1.${c.whole(2, 9)} l`, cylinders: 4, fuel: 'petrol' },
       layout: {
         power: 'combustion',
         thermostat: c.one(['inlet side', 'outlet side']),
@@ -326,28 +326,28 @@ class AreaMaker {
   }
 
   note(at: number): MadeRecord {
-    const c = this.#chance;
-    return this.#record('note', `Seen on job ${this.#area * 6 + at + 1}, ${this.#spot}`, {
+    const c = this.chance;
+    return this.record('note', `Seen on job ${this.area * 6 + at + 1}, ${this.spot}`, {
       by: 'KT',
       date: `2026-10-${String(c.whole(10, 28))}`,
-      vehicle: names.idOf(this.#vehicleTitle(at % 4)),
-      symptom: this.#id(names.COMPLAINTS, at),
-      cause: this.#causesOf(at)[at],
+      vehicle: names.idOf(this.vehicleTitle(at % 4)),
+      symptom: this.id(names.COMPLAINTS, at),
+      cause: this.causesOf(at)[at],
       text: text(c, 5),
       status: 'accepted',
       'reviewed-by': 'MB',
     });
   }
 
-  #test(titles: readonly string[], at: number, rest: Record<string, unknown>): MadeRecord {
-    const c = this.#chance;
-    const caution = this.#cautionId(at);
-    return this.#record('test', this.#titled(titles, at), {
+  private test(titles: readonly string[], at: number, rest: Record<string, unknown>): MadeRecord {
+    const c = this.chance;
+    const caution = this.cautionId(at);
+    return this.record('test', this.titled(titles, at), {
       also: { trade: [phrase(c)] },
       settles: text(c, 2),
-      question: `What does it show at the ${this.#spot}?`,
+      question: `What does it show at the ${this.spot}?`,
       engine: 'any',
-      tools: [this.#id(names.TOOLS, at)],
+      tools: [this.id(names.TOOLS, at)],
       cautions: [caution],
       steps: [...list(c, 4, 2), { do: sentence(c), caution }],
       misleads: list(c, 3),
@@ -355,43 +355,48 @@ class AreaMaker {
     });
   }
 
-  #outcome(label: string) {
-    return { label, reading: sentence(this.#chance) };
+  private outcome(label: string) {
+    return { label, reading: sentence(this.chance) };
   }
 
   /** The three groups of causes a complaint may have, the likeliest first. */
-  #groupsOf(complaint: number): number[] {
+  private groupsOf(complaint: number): number[] {
     return [0, 1, complaint < GROUPS ? 3 : 2].map((step) => (complaint + step) % GROUPS);
   }
 
-  #causesOf(complaint: number): string[] {
-    return this.#groupsOf(complaint % names.COMPLAINTS.length).flatMap((group) =>
-      Array.from({ length: IN_GROUP }, (_, one) => this.#id(names.FAULTS, group * IN_GROUP + one)),
+  private causesOf(complaint: number): string[] {
+    return this.groupsOf(complaint % names.COMPLAINTS.length).flatMap((group) =>
+      Array.from({ length: IN_GROUP }, (_, one) => this.id(names.FAULTS, group * IN_GROUP + one)),
     );
   }
 
-  #vehicleTitle(at: number): string {
-    return `Bench fleet type ${this.#area * 4 + at + 1}`;
+  private vehicleTitle(at: number): string {
+    return `Bench fleet type ${this.area * 4 + at + 1}`;
   }
 
-  #titled(titles: readonly string[], at: number): string {
-    return `${titles[at % titles.length]}, ${this.#spot}`;
+  private titled(titles: readonly string[], at: number): string {
+    return `${titles[at % titles.length]}, ${this.spot}`;
   }
 
-  #id(titles: readonly string[], at: number): string {
-    return names.idOf(this.#titled(titles, at));
+  private id(titles: readonly string[], at: number): string {
+    return names.idOf(this.titled(titles, at));
   }
 
-  #cautionId(at: number): string {
-    const named = this.#area === 0 ? names.NAMED_BY_PAGES[at % names.CAUTIONS.length] : undefined;
-    return named ?? this.#id(names.CAUTIONS, at);
+  private cautionId(at: number): string {
+    const named = this.area === 0 ? names.NAMED_BY_PAGES[at % names.CAUTIONS.length] : undefined;
+    return named ?? this.id(names.CAUTIONS, at);
   }
 
-  #treeId(at: number): string {
-    return `${this.#id(names.COMPLAINTS, at)}-walk`;
+  private treeId(at: number): string {
+    return `${this.id(names.COMPLAINTS, at)}-walk`;
   }
 
-  #record(kind: Kind, title: string, data: Record<string, unknown>, id = names.idOf(title)): MadeRecord {
+  private record(
+    kind: Kind,
+    title: string,
+    data: Record<string, unknown>,
+    id = names.idOf(title),
+  ): MadeRecord {
     return { kind, id, title, data: { title, ...data, sources: ['from memory'], reviewed: REVIEWED } };
   }
 }
