@@ -5,6 +5,8 @@ interface Place {
   name: string;
   /** Vehicles that have it, and where it may be worked at; without it, all. */
   layout?: LayoutCondition;
+  /** False where the drawing of a circuit has no place for it: it is worth naming where the vehicle's record says something of it. */
+  isDrawn?: false;
   /** Where the same thing sits on different vehicles: words after the name, by the value of one feature. */
   sits?: { feature: LayoutFeature; words: { readonly [value: string]: string } };
 }
@@ -36,11 +38,12 @@ export const CIRCUIT_PLACES = {
   },
   'rear-heater': {
     name: 'Rear heater and its pipes',
+    isDrawn: false,
     layout: { ...ENGINE, 'rear-heater': ['on the circuit'] },
   },
   'vent-line': { name: 'Vent line from the radiator to the tank', layout: HEADER_TANK },
   'engine-vent-line': { name: 'Vent line from the engine to the tank', layout: HEADER_TANK },
-  'bleed-screws': { name: 'Bleed screws', layout: ENGINE },
+  'bleed-screws': { name: 'Bleed screws', isDrawn: false, layout: ENGINE },
   'header-tank': { name: 'Header tank', layout: { reservoir: ['header tank'] } },
   'recovery-bottle': { name: 'Recovery bottle', layout: { reservoir: ['recovery bottle'] } },
   'level-sensor': { name: 'Level sensor in the tank', layout: ENGINE },
@@ -76,8 +79,8 @@ export const CIRCUIT_PLACES = {
     layout: { ...ENGINE, 'fan-switched-by': ['switch in the radiator'] },
   },
   'fan-clutch': { name: 'Fan clutch', layout: { fan: ['viscous clutch'] } },
-  'fan-fuse': { name: 'Fan fuse', layout: ELECTRIC_FAN },
-  'fan-relay': { name: 'Fan relay', layout: ELECTRIC_FAN },
+  'fan-fuse': { name: 'Fan fuse', isDrawn: false, layout: ELECTRIC_FAN },
+  'fan-relay': { name: 'Fan relay', isDrawn: false, layout: ELECTRIC_FAN },
   'coolant-sensor': { name: 'Coolant sensor and its plug', layout: ENGINE },
   'second-sensor': { name: 'Radiator outlet, where a second sensor sits if it has one', layout: ENGINE },
   thermostat: {
@@ -104,6 +107,7 @@ export const CIRCUIT_PLACES = {
   },
   'after-run-pump': {
     name: 'After-run pump and its plug',
+    isDrawn: false,
     layout: { ...ENGINE, 'after-run-pump': ['fitted'] },
   },
   cylinders: { name: 'Cylinders, through the plug holes', layout: ENGINE },
@@ -122,12 +126,21 @@ export const CIRCUIT_PLACES = {
   },
   'charge-air-loop': {
     name: 'Loop of the charge-air cooler',
+    isDrawn: false,
     layout: { ...ENGINE, 'charge-air': ['water-cooled'] },
   },
-  'gas-vaporiser': { name: 'Gas vaporiser', layout: { ...ENGINE, 'gas-vaporiser': ['on the circuit'] } },
+  'gas-vaporiser': {
+    name: 'Gas vaporiser',
+    isDrawn: false,
+    layout: { ...ENGINE, 'gas-vaporiser': ['on the circuit'] },
+  },
 } as const satisfies Record<string, Place>;
 
 export type CircuitPlace = keyof typeof CIRCUIT_PLACES;
+/** Those that the drawing of a circuit has a place for. */
+export type DrawnPlace = {
+  [P in CircuitPlace]: (typeof CIRCUIT_PLACES)[P] extends { isDrawn: false } ? never : P;
+}[CircuitPlace];
 // Marked so that scripts which do not use it leave it out, with the table.
 export const CIRCUIT_PLACE_NAMES = /* @__PURE__ */ Object.keys(CIRCUIT_PLACES) as CircuitPlace[];
 
@@ -148,6 +161,12 @@ export function placeName(layout: KnownLayout, name: CircuitPlace): string {
   const { name: words, sits }: Place = CIRCUIT_PLACES[name];
   const where = sits?.words[layout[sits.feature] ?? ''];
   return where === undefined ? words : `${words}, ${where}`;
+}
+
+/** Whether the drawing of a circuit has a place for it. */
+export function isDrawn(name: CircuitPlace): name is DrawnPlace {
+  const { isDrawn }: Place = CIRCUIT_PLACES[name];
+  return isDrawn ?? true;
 }
 
 /** A feature that no vehicle can have both as the place and as the record want it; undefined where some vehicle fits both. */

@@ -1,5 +1,11 @@
 /** The circuit of a vehicle drawn small, with the places of one test marked on it. */
-import { type CircuitPlace, hasPlace, placeName } from '../../model/circuit-places.ts';
+import {
+  type CircuitPlace,
+  type DrawnPlace,
+  hasPlace,
+  isDrawn,
+  placeName,
+} from '../../model/circuit-places.ts';
 import { isWhole, type Layout } from '../../model/layout.ts';
 import { drawLabel } from './circuit.ts';
 import { drawParts } from './circuit-parts.ts';
@@ -37,7 +43,8 @@ interface Spot {
 }
 
 export interface DrawnPlaces {
-  svg: string;
+  /** None where the drawing shows none of the places. */
+  svg?: string;
   /** Numbers in the drawing, by place; none for what the drawing does not show. */
   marks: { readonly [P in CircuitPlace]?: number };
 }
@@ -52,7 +59,7 @@ export type DrawPlaces = (
   places: readonly CircuitPlace[],
 ) => DrawnPlaces | undefined;
 
-/** Undefined where the drawing shows none of the places, or not all of the layout is known. */
+/** Undefined where not all of the layout is known. */
 export const drawPlaces: DrawPlaces = (id, title, layout, places) => {
   if (!isWhole(layout)) return undefined;
   const plan = planCircuit(layout, 'hot');
@@ -63,7 +70,7 @@ export const drawPlaces: DrawPlaces = (id, title, layout, places) => {
       return spot ? [{ place, ...spot }] : [];
     })
     .map((each, index) => ({ ...each, mark: index + 1 }));
-  if (marked.length === 0) return undefined;
+  if (marked.length === 0) return { marks: {} };
   const hoses = marked.flatMap(({ hose }) => plan.hoses.filter(({ name }) => name === hose));
   const names = marked.map(({ mark, place }) => `${mark} ${placeName(layout, place)}`);
   const svg = picture(
@@ -123,8 +130,8 @@ function spotOf(plan: CircuitPlan, place: CircuitPlace): Spot | undefined {
     return beside(thermostat, 16, { x: thermostat.x, y: thermostat.y + down * 27 });
   };
   const pump = () => beside(PUMP, 20, { x: PUMP.x + 9, y: PUMP.y - 27 });
-  const neck = () => beside({ x: CAP.x, y: CAP.y - 7 }, 15, { x: CAP.x, y: CAP.y - 31 });
-  const spots: Record<CircuitPlace, () => Spot | undefined> = {
+  const neck = () => on(CAP.x, CAP.y - 10);
+  const spots: Record<DrawnPlace, () => Spot | undefined> = {
     'hose-to-radiator': () => on(119, OUTLET, 'hose to radiator'),
     'hose-from-radiator': () =>
       crossFlow ? on(70, 346, 'hose from radiator') : on(111, SUCTION, 'hose from radiator'),
@@ -172,14 +179,6 @@ function spotOf(plan: CircuitPlan, place: CircuitPlace): Spot | undefined {
     'egr-cooler': () => side('egr-cooler'),
     'oil-cooler': () => side('oil-cooler'),
     'transmission-cooler': () => (crossFlow ? on(RADIATOR.x + 7, RADIATOR.y + 34) : on(45, SUCTION)),
-    // Not drawn: the fold says them in words.
-    'rear-heater': () => undefined,
-    'bleed-screws': () => undefined,
-    'fan-fuse': () => undefined,
-    'fan-relay': () => undefined,
-    'after-run-pump': () => undefined,
-    'charge-air-loop': () => undefined,
-    'gas-vaporiser': () => undefined,
   };
-  return spots[place]();
+  return isDrawn(place) ? spots[place]() : undefined;
 }

@@ -34,7 +34,7 @@ const PLACE_OF_PLUG: Record<PlugName, CircuitPlace> = {
 };
 
 /** What a record says of where things sit, in the order of the vehicle's page. */
-export function whereItSits(data: Vehicle): OwnWords[] {
+export function whereItSits(data: Pick<Vehicle, 'look-ups' | 'plugs'>): OwnWords[] {
   return [
     ...LOOK_UP_NAMES.flatMap((name) => {
       const entry = data['look-ups'][name];

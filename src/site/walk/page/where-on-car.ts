@@ -1,11 +1,20 @@
 /** Where a test is done on the chosen vehicle: its places in words, what the record says of getting there, the circuit with them marked. */
 import '../../browser/page-globals.ts';
-import { type CircuitPlace, hasPlace, isCircuitPlace, placeName } from '../../../model/circuit-places.ts';
+import {
+  type CircuitPlace,
+  hasPlace,
+  isCircuitPlace,
+  isDrawn,
+  placeName,
+} from '../../../model/circuit-places.ts';
 import { element } from '../../browser/element.ts';
 import { loadScript } from '../../browser/load-script.ts';
 import { loadStyle } from '../../browser/load-style.ts';
 import type { VehicleSheet } from '../../vehicle/vehicle-sheet.ts';
 
+/** The drawing shows hoses alone. */
+const HIGH_VOLTAGE =
+  'High-voltage parts lie beside these hoses: for trained people only, by the maker’s procedure.';
 /** Pictures made so far: their ids are theirs alone. */
 let drawn = 0;
 
@@ -27,10 +36,13 @@ export function showWhere(within: ParentNode): void {
   }
 }
 
-function placesOn({ layout }: VehicleSheet, names: string): CircuitPlace[] {
+/** Those that the vehicle has and of which there is something to show. */
+function placesOn(vehicle: VehicleSheet, names: string): CircuitPlace[] {
   return names
     .split(' ')
-    .filter((name): name is CircuitPlace => isCircuitPlace(name) && hasPlace(layout, name));
+    .filter((name) => isCircuitPlace(name))
+    .filter((name) => hasPlace(vehicle.layout, name))
+    .filter((name) => isDrawn(name) || wordsAt(vehicle, name).length > 0);
 }
 
 function foldOf(vehicle: VehicleSheet, places: readonly CircuitPlace[]): HTMLElement {
@@ -60,11 +72,21 @@ async function fill(
   }
   drawn += 1;
   const picture = window.headertank.drawPlaces?.(`where-${drawn}`, vehicle.title, vehicle.layout, places);
-  if (!picture) return;
+  if (!picture) {
+    inside.append(
+      element('p', { class: 'soft' }, 'Its circuit is not drawn: not every point of its layout is known.'),
+    );
+    return;
+  }
+  if (picture.svg === undefined) return;
   const place = element('div');
   // Drawn by our own code; the names of the vehicle and of its places are escaped there.
   place.innerHTML = picture.svg;
-  inside.replaceChildren(...inWords(vehicle, places, (name) => picture.marks[name]), place);
+  inside.replaceChildren(
+    ...(vehicle.layout.power === 'combustion' ? [] : [element('p', { class: 'caution' }, HIGH_VOLTAGE)]),
+    ...inWords(vehicle, places, (name) => picture.marks[name]),
+    place,
+  );
 }
 
 /** A line for each place, under it what the record says of it; then what it says of several of them, once. */
