@@ -5,6 +5,7 @@
 import type { CalculatorId } from '../model/calculator-ids.ts';
 import type { FigurePath } from '../model/figures.ts';
 import type { Quantity } from '../model/quantity.ts';
+import type { TorqueStage } from '../model/torque-stages.ts';
 import type { Dimension } from '../model/units.ts';
 
 interface InputBase {
@@ -57,6 +58,10 @@ export interface WordInput extends InputBase {
   pattern: RegExp;
   /** What would be right, for the message: "three letters, such as EUR". */
   expected: string;
+  /** Found on this car, as of a quantity: its example stands for no reading. */
+  reading?: true;
+  /** A day that live stands at the device's own. */
+  today?: true;
 }
 
 export type Input = QuantityInput | ChoiceInput | WordInput;
@@ -160,7 +165,7 @@ export interface VehicleFacts {
   bolts: Readonly<
     Record<
       string,
-      { bolt: string; class?: string | undefined; into: string; stages?: readonly unknown[] | undefined }
+      { bolt: string; class?: string | undefined; into: string; stages?: readonly TorqueStage[] | undefined }
     >
   >;
 }

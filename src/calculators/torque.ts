@@ -23,6 +23,19 @@ import type {
   Values,
   VehicleFacts,
 } from './declaration.ts';
+import {
+  ANGLE_NOTES,
+  fieldsOfStages,
+  inOrder,
+  LONG_BOLTS_FROM,
+  STAGE_INPUTS,
+  STAGE_SHARE,
+  type Stages,
+  stagesOf,
+  torqueText,
+  turnFigures,
+} from './torque-after.ts';
+import { LUBRICATED, oilOn, oilOnUnclassed } from './torque-oil.ts';
 
 /** Sizes met on a cooling system, coarse first; fine pitches of plugs, sensors and pulleys. */
 const THREADS = [
@@ -51,7 +64,7 @@ export const torque: Calculator = {
   id: 'torque',
   title: 'Torque',
   settles:
-    'whether a torque can be meant for this bolt, and what to set on the wrench with a crow-foot on it',
+    'whether a torque can be meant for this bolt, with stages, an angle or oil, and what to set with a crow-foot on',
   also: [
     'bolt torque',
     'crow-foot',
@@ -60,6 +73,10 @@ export const torque: Calculator = {
     'stripped thread',
     'torque converter',
     'clamp load',
+    'torque plus angle',
+    'angle tightening',
+    'oiled thread torque',
+    'dry or oiled bolt',
   ],
   sets: { label: 'Joint of this vehicle', of: jointsOf },
   inputs: [
@@ -111,6 +128,8 @@ export const torque: Calculator = {
       optional: true,
       when: { class: PROPERTY_CLASSES },
     },
+    ...STAGE_INPUTS,
+    LUBRICATED,
     {
       kind: 'choice',
       name: 'foot',
@@ -146,8 +165,10 @@ export const torque: Calculator = {
     },
   ],
   answer(values, show): Answer | Refusal {
-    const given = newtonMetre(values.number('torque'));
-    const setting = settingOf(values);
+    const stages = stagesOf(values, show);
+    if ('refused' in stages) return stages;
+    const given = stages.last;
+    const setting = settingOf(values, given);
     if (setting === 'under the hand')
       return {
         refused: {
@@ -161,12 +182,12 @@ export const torque: Calculator = {
         ? []
         : [
             {
-              label: 'Set on the wrench',
+              label: given > stages.first ? 'Set on the wrench, second stage' : 'Set on the wrench',
               value: show.quantity(setting, 'N·m', 1),
               note: 'pulled at the middle of the grip',
             },
           ];
-    const figures = [...set, ...inUnits(given, show)];
+    const figures = [...set, ...turnFigures(stages), ...inUnits(given, show)];
     const thread = values.choice('thread');
     const propertyClass = values.choice('class');
     if (!isPropertyClass(propertyClass)) {
@@ -181,8 +202,9 @@ export const torque: Calculator = {
             WRENCH_NOTE,
           ],
         };
+      const oil = oilOnUnclassed(values);
       return {
-        sentence: `${setSentence(setting, show)}A plug, sensor or screw with no class on it cannot be judged by a standard: hold ${show.quantity(given, 'N·m', 1)} to the maker’s figure only.`,
+        sentence: `${setSentence(setting, show)}${oil === undefined ? '' : `${oil} `}A plug, sensor or screw with no class on it cannot be judged by a standard: hold ${isStaged(stages) ? inOrder(stages, show) : show.quantity(given, 'N·m', 1)} to the maker’s figure only.`,
         tone: 'look',
         figures,
         notes: ['Brass and plastic threads strip far below what steel of the same size takes.', WRENCH_NOTE],
@@ -201,15 +223,22 @@ export const torque: Calculator = {
       return {
         refused: { name: 'thread', message: `${thread} is not a thread known here. Choose one of the list.` },
       };
-    const said = say(found, given, { propertyClass, into }, show);
+    const bolt = { propertyClass, into };
+    const plain = isStaged(stages) ? sayStaged(found, stages, bolt, show) : say(found, given, bolt, show);
+    const oil =
+      plain.tone === 'stop' ? undefined : oilOn(values, given, { name: thread, propertyClass }, show);
+    const said = oil === undefined ? plain : withOil(oil, plain, stages);
+    const isRefused = said.tone === 'stop';
     return {
       ...said,
-      sentence: said.tone === 'stop' ? said.sentence : `${setSentence(setting, show)}${said.sentence}`,
+      sentence: isRefused ? said.sentence : `${setSentence(setting, show)}${said.sentence}`,
       figures: [
-        ...(said.tone === 'stop' ? inUnits(given, show) : figures),
-        ...boltFigures(found.figures, propertyClass, said.tone === 'stop', show),
+        ...(oil?.figures ?? []),
+        ...(isRefused ? inUnits(given, show) : figures),
+        ...boltFigures(found.figures, propertyClass, isRefused, stages.total > 0, show),
       ],
       notes: [
+        ...(stages.total > 0 ? ANGLE_NOTES : []),
         ...engagementNote(thread, into, engagement, show),
         'The usual range is common practice for a joint with no figure at hand. The maker’s figure, his order and his angle turns stand above it.',
         'Clean and dry unless the maker says oiled: oil on a thread raises the clamp load by half at the same torque. A bolt tightened by angle is replaced once undone, if the maker says so.',
@@ -219,17 +248,19 @@ export const torque: Calculator = {
   },
   method: {
     formula:
-      'torque at 90 % of yield = preload × (0.16 P + 0.58 d₂ μ + rₕ μ); refused where the least tensile strength of its class is used up at μ = 0.14, or where a dry thread strips the hole; looked at again where an oiled one may, the hole 15 % weaker; setting = torque × L / (L + E cos angle)',
+      'torque at 90 % of yield = preload × (0.16 P + 0.58 d₂ μ + rₕ μ); refused where the least tensile strength of its class is used up at μ = 0.14, or where a dry thread strips the hole; looked at again where an oiled one may, the hole 15 % weaker; with oil or paste the torque that clamps as much at μ = 0.10 or 0.08 for a dry 0.16, refused past 90 % of yield; setting = torque × L / (L + E cos angle)',
     sources: [
       'ISO 898-1, strength of bolts',
       'VDI 2230 part 1, torque and preload',
       'ISO 261 and ISO 724, threads',
       'NIST SP 811 (2008), units',
+      'VDI 2230 part 1, table A5, classes of friction (A 0.04 to 0.10, B 0.08 to 0.16, C 0.14 to 0.24; from memory), measured by ISO 16047',
+      'stage before an angle up to four fifths of the usual highest, half a turn and more for long bolts only: common practice, no source',
       'usual range, half to all of the figure at μ = 0.14: common practice, no source',
     ],
     valid: 'metric threads M5 to M16 with a hexagon or flange head, classes 5.8 to 12.9; straight crow-feet',
     error:
-      'bolt limits within 1 % of the printed tables of VDI 2230; holes good to about 15 %; a real joint scatters by 25 to 30 % in clamp load at the same torque',
+      'bolt limits within 1 % of the printed tables of VDI 2230; holes good to about 15 %; a real joint scatters by 25 to 30 % in clamp load at the same torque; no clamp load is given after an angle',
   },
 };
 
@@ -238,7 +269,8 @@ const WRENCH_NOTE =
 
 function jointsOf(vehicle: VehicleFacts): FieldSet[] {
   return Object.entries(vehicle.bolts).flatMap(([joint, { bolt, class: propertyClass, into, stages }]) => {
-    const stage = stages ? ', first stage' : '';
+    const after = fieldsOfStages(stages);
+    const stage = after === undefined ? ', first stage' : '';
     const given = vehicle.figures[`torque.${joint}`]?.quantity;
     if (!given || !THREADS.includes(bolt)) return [];
     const known =
@@ -254,6 +286,7 @@ function jointsOf(vehicle: VehicleFacts): FieldSet[] {
           torque: `${Number(middle.toFixed(2))} N·m`,
           thread: bolt,
           class: known ? propertyClass : NO_CLASS,
+          ...(after ?? fieldsOfStages([])),
           ...(known && { into }),
         },
       },
@@ -261,14 +294,14 @@ function jointsOf(vehicle: VehicleFacts): FieldSet[] {
   });
 }
 
-function settingOf(values: Values): number | undefined | 'under the hand' {
+function settingOf(values: Values, torque: number): number | undefined | 'under the hand' {
   const angle = ANGLES[values.choice('foot')];
   if (angle === undefined) return undefined;
   const wrench = values.number('wrench');
   const extension = values.number('extension');
   // The lever rule has no answer where the bolt comes within a quarter of the wrench of the hand.
   if (wrench + extension * Math.cos(angle) < wrench / 4) return 'under the hand';
-  return wrenchSetting(newtonMetre(values.number('torque')), metre(wrench), metre(extension), angle);
+  return wrenchSetting(newtonMetre(torque), metre(wrench), metre(extension), angle);
 }
 
 function setSentence(setting: number | undefined, show: QuantityFormatter): string {
@@ -284,6 +317,57 @@ function inUnits(given: number, show: QuantityFormatter): AnswerFigure[] {
     { label: 'In pound-force feet', value: `${round(given / TORQUE_UNITS.lbf·ft)}\u00a0lbf·ft` },
     { label: 'In pound-force inches', value: `${round(given / TORQUE_UNITS.lbf·in)}\u00a0lbf·in` },
   ];
+}
+
+function isStaged({ first, last, total }: Stages): boolean {
+  return last > first || total > 0;
+}
+
+/** A torque in stages or with an angle: the order of the work, then what stands against it. */
+function sayStaged(
+  found: Exclude<TorquePlausibility, { verdict: 'unknown thread' }>,
+  stages: Stages,
+  bolt: { propertyClass: string; into: HoleMaterial },
+  show: QuantityFormatter,
+): Pick<Answer, 'sentence' | 'tone'> {
+  const order = `Tighten to ${inOrder(stages, show)}.`;
+  const { last, total } = stages;
+  // What only seats the joint before an angle is meant to be low.
+  const isLowStage = total > 0 && found.verdict === 'doubtful' && found.because === 'far below the usual';
+  if (found.verdict !== 'possible' && !isLowStage) return say(found, last, bolt, show);
+  if (total === 0) return { sentence: `${order} ${say(found, last, bolt, show).sentence}`, tone: 'fine' };
+  if (bolt.into === 'plastic insert')
+    return {
+      sentence: `Look again at the source: an insert in plastic is not tightened by angle, it turns with the bolt. The angle belongs to another joint.`,
+      tone: 'look',
+    };
+  if (last > STAGE_SHARE * found.figures.usual.highest)
+    return {
+      sentence: `Look again at the source: ${torqueText(last, show)} is the whole torque of an ${found.figures.thread} of class ${bolt.propertyClass}, no stage before an angle. Usual without one is ${show.range(found.figures.usual.lowest, found.figures.usual.highest, 'N·m', 0)}.`,
+      tone: 'look',
+    };
+  if (total > LONG_BOLTS_FROM + 1e-9)
+    return {
+      sentence: `${order} So far only long bolts are turned, of a head or a crank pulley: look again at the source before a short one is. New bolts.`,
+      tone: 'look',
+    };
+  return {
+    sentence: `${order} Mark head and part before the turn. New bolts, unless the maker lets them be used again.`,
+    tone: 'fine',
+  };
+}
+
+/** Oil beside what is said of the torque: the graver of the two leads. */
+function withOil(
+  oil: Pick<Answer, 'sentence' | 'tone'>,
+  plain: Pick<Answer, 'sentence' | 'tone'>,
+  { total }: Stages,
+): Pick<Answer, 'sentence' | 'tone'> {
+  const stage = total > 0 ? ' That is the stage; the angle stays as it is.' : '';
+  return {
+    sentence: `${oil.sentence}${stage}${plain.tone === 'look' ? ` ${plain.sentence}` : ''}`,
+    tone: oil.tone,
+  };
 }
 
 /** Thread a hole wants, as a multiple of the diameter. Common practice, no source. */
@@ -312,6 +396,7 @@ function boltFigures(
   figures: TorqueFigures,
   propertyClass: string,
   isRefused: boolean,
+  isStage: boolean,
   show: QuantityFormatter,
 ): AnswerFigure[] {
   const kilonewton = (force: number) => `${(force / 1000).toFixed(1)}`;
@@ -327,7 +412,7 @@ function boltFigures(
       ? []
       : [
           {
-            label: 'Clamps with, dry to oiled',
+            label: isStage ? 'Clamps with before the angle, dry to oiled' : 'Clamps with, dry to oiled',
             value: `${kilonewton(clampLoad.lowest)} to ${kilonewton(clampLoad.highest)}\u00a0kN`,
             note: `proof load ${kilonewton(proofLoad)} kN (ISO 898-1)`,
           },

@@ -1,4 +1,5 @@
 import { type PropertyClass, proofLoad } from './bolt.ts';
+import { FRICTION } from './friction.ts';
 import { SHEAR_STRENGTH, STRIPPING_SCATTER, strippingLoad, type TappedMetal } from './stripping.ts';
 import { COARSE_THREADS, parseThread, type Thread } from './thread.ts';
 import { breakingTorque, clampLoad, tighteningTorque } from './tightening.ts';
@@ -78,8 +79,6 @@ const USUAL_SHARE = { metal: [0.5, 1], 'plastic insert': [0.3, 0.6] } as const;
 /** Below this share of the usual highest a joint is hardly clamped; common practice, no source. */
 const HARDLY_CLAMPED = 0.25;
 
-const FRICTION = { oiled: 0.1, usual: 0.14, dry: 0.16 } as const;
-
 /**
  * Says whether a torque can belong to a bolt, and if not, why and what would be usual.
  *
@@ -120,10 +119,10 @@ function figuresFor(
   return {
     thread: thread.name,
     usual: usualTorque(thread, propertyClass, into),
-    classLimit: tighteningTorque(thread, propertyClass, FRICTION.dry),
+    classLimit: tighteningTorque(thread, propertyClass, FRICTION.dry.coefficient),
     clampLoad: {
-      lowest: clampLoad(thread, torque, FRICTION.dry),
-      highest: clampLoad(thread, torque, FRICTION.oiled),
+      lowest: clampLoad(thread, torque, FRICTION.dry.coefficient),
+      highest: clampLoad(thread, torque, FRICTION.oiled.coefficient),
     },
     proofLoad: proofLoad(thread, propertyClass),
     ...(into !== 'plastic insert' &&
@@ -136,16 +135,16 @@ function findRefusal(
   { torque, into, propertyClass }: TorqueQuestion,
   figures: TorqueFigures,
 ): { because: TorqueRefusal; limit: NewtonMetre } | undefined {
-  const strongest = newtonMetre(BEYOND_BREAKING * tighteningTorque(thread, '12.9', FRICTION.dry));
+  const strongest = newtonMetre(BEYOND_BREAKING * tighteningTorque(thread, '12.9', FRICTION.dry.coefficient));
   if (torque > strongest) return { because: 'no bolt of this thread', limit: strongest };
-  const own = breakingTorque(thread, propertyClass, FRICTION.usual);
+  const own = breakingTorque(thread, propertyClass, FRICTION.usual.coefficient);
   if (torque > own) return { because: 'no bolt of this class', limit: own };
   if (into === 'plastic insert') {
-    const limit = tighteningTorque(thread, heldClass(propertyClass, into), FRICTION.dry);
+    const limit = tighteningTorque(thread, heldClass(propertyClass, into), FRICTION.dry.coefficient);
     return torque > limit ? { because: 'pulls the insert out', limit } : undefined;
   }
   // Dry, and the hole as strong as reckoned: past that it holds by luck only.
-  const strips = torqueForLoad(thread, figures.strippingLoad, FRICTION.dry);
+  const strips = torqueForLoad(thread, figures.strippingLoad, FRICTION.dry.coefficient);
   return torque > strips ? { because: 'strips the hole', limit: strips } : undefined;
 }
 
@@ -157,14 +156,14 @@ function findDoubt(
 ): { because: TorqueDoubt; limit: NewtonMetre } | undefined {
   const { classLimit, usual } = figures;
   if (torque > classLimit) return { because: 'above what this class takes', limit: classLimit };
-  const holeLimit = tighteningTorque(thread, held, FRICTION.dry);
+  const holeLimit = tighteningTorque(thread, held, FRICTION.dry.coefficient);
   if (into === 'aluminium' && torque > holeLimit)
     return { because: 'above what a hole in aluminium usually takes', limit: holeLimit };
   if (into === 'plastic insert' && torque > usual.highest)
     return { because: 'above what an insert in plastic usually takes', limit: usual.highest };
   const weakest =
     figures.strippingLoad === undefined ? undefined : newton(figures.strippingLoad * (1 - STRIPPING_SCATTER));
-  const strips = torqueForLoad(thread, weakest, FRICTION.oiled);
+  const strips = torqueForLoad(thread, weakest, FRICTION.oiled.coefficient);
   if (torque > strips) return { because: 'may strip the hole', limit: strips };
   const hardly = newtonMetre(HARDLY_CLAMPED * usual.highest);
   return torque < hardly ? { because: 'far below the usual', limit: hardly } : undefined;
@@ -181,7 +180,7 @@ function usualTorque(
   propertyClass: PropertyClass,
   into: HoleMaterial,
 ): TorqueFigures['usual'] {
-  const most = tighteningTorque(thread, heldClass(propertyClass, into), FRICTION.usual);
+  const most = tighteningTorque(thread, heldClass(propertyClass, into), FRICTION.usual.coefficient);
   const [lowest, highest] = USUAL_SHARE[into === 'plastic insert' ? into : 'metal'];
   return { lowest: newtonMetre(lowest * most), highest: newtonMetre(highest * most) };
 }

@@ -50,6 +50,8 @@ describe('the catalogue', () => {
       'say-out-of-range',
       'sensor-curve',
       'sensor-verdict',
+      'torque-after',
+      'torque-oil',
       'wire-gauge',
       'work-out',
     ];

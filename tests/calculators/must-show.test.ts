@@ -58,14 +58,38 @@ describe('torque', () => {
         'water-pump': { bolt: 'M8', class: '8.8', into: 'aluminium' },
       },
     });
+    // Emptied too, so that nothing of the joint before stays.
+    const oneStage = { second: '', angle: '', again: '' };
     expect(sets).toEqual([
       {
         id: 'thermostat-housing',
         label: 'Thermostat or water-outlet housing',
-        fields: { torque: '10 N·m', thread: 'M6', class: '8.8', into: 'aluminium' },
+        fields: { torque: '10 N·m', thread: 'M6', class: '8.8', into: 'aluminium', ...oneStage },
       },
-      { id: 'bleed-screw', label: 'Bleed screw', fields: { torque: '10 N·m', thread: 'M10', class: 'none' } },
+      {
+        id: 'bleed-screw',
+        label: 'Bleed screw',
+        fields: { torque: '10 N·m', thread: 'M10', class: 'none', ...oneStage },
+      },
     ]);
+  });
+
+  it('fills in the stages of a joint, and names the first where there are more than fit', () => {
+    const quantity = { dimension: 'torque', low: 10, high: 10, unit: 'N·m', decimals: 0 } as const;
+    const to = { ...quantity, low: 20, high: 20 };
+    const turn = { dimension: 'angle', low: Math.PI / 2, high: Math.PI / 2, unit: '°', decimals: 0 } as const;
+    const sets = torque.sets?.of({
+      figures: { 'torque.water-pump': { quantity }, 'torque.front-cover': { quantity } },
+      bolts: {
+        'water-pump': { bolt: 'M8', class: '8.8', into: 'aluminium', stages: [{ to }, { turn }, { turn }] },
+        'front-cover': { bolt: 'M8', class: '8.8', into: 'aluminium', stages: [{ turn }, { to }] },
+      },
+    });
+    expect(sets?.map(({ fields }) => [fields.second, fields.angle, fields.again])).toEqual([
+      ['20 N·m', '90°', '90°'],
+      ['', '', ''],
+    ]);
+    expect(sets?.map(({ label }) => label.endsWith(', first stage'))).toEqual([false, true]);
   });
 });
 

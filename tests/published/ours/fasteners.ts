@@ -1,4 +1,5 @@
 import { isPropertyClass, type PropertyClass, proofLoad } from '../../../src/physics/bolt.ts';
+import { torqueAtFriction } from '../../../src/physics/friction.ts';
 import { strippingLoad } from '../../../src/physics/stripping.ts';
 import { parseThread, stressArea, type Thread } from '../../../src/physics/thread.ts';
 import {
@@ -92,6 +93,10 @@ export const FASTENERS: OursByTable = {
     N: (row) => clampLoadByNutFactor(threadOf(row), newtonMetre(number(row, 'N·m')), number(row, 'K')),
   },
   'oiled-by-mistake': { '%': oiledByMistake },
+  'oiled-torque': {
+    'oiled N·m': (row) =>
+      torqueAtFriction(threadOf(row), newtonMetre(number(row, 'dry N·m')), 'dry', 'oiled'),
+  },
   'torque-limits': {
     '8.8': torqueAt('8.8', 0.16),
     '10.9': torqueAt('10.9', 0.16),
