@@ -1,8 +1,10 @@
 /** All calculators that are declared, in the order of the list. Adding one: its id in model/calculator-ids.ts, its file, this line. */
 import type { CalculatorId } from '../model/calculator-ids.ts';
+import { beltSpeed } from './belt-speed.ts';
 import { benchTestCalculator } from './bench-test.ts';
 import { boilMarginCalculator } from './boil-margin.ts';
 import { compression } from './compression.ts';
+import { coolantChange } from './coolant-change.ts';
 import { coolantOrder } from './coolant-order.ts';
 import { coolingTimeCalculator } from './cooling-time.ts';
 import { correctMixtureCalculator } from './correct-mixture.ts';
@@ -15,6 +17,7 @@ import { level } from './level.ts';
 import { lossRate } from './loss-rate.ts';
 import { mixture } from './mixture.ts';
 import { pressureDecay } from './pressure-decay.ts';
+import { radiatorAir } from './radiator-air.ts';
 import { sensor } from './sensor.ts';
 import { sensorVolts } from './sensor-volts.ts';
 import { torque } from './torque.ts';
@@ -25,6 +28,7 @@ export const CALCULATORS: readonly Calculator[] = [
   mixture,
   correctMixtureCalculator,
   coolantOrder,
+  coolantChange,
   fillAccount,
   vacuumFill,
   level,
@@ -37,6 +41,8 @@ export const CALCULATORS: readonly Calculator[] = [
   sensor,
   sensorVolts,
   heatBalance,
+  radiatorAir,
+  beltSpeed,
   voltageDropCalculator,
   fanStage,
   torque,

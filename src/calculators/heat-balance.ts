@@ -1,5 +1,5 @@
 /** Flow, heat and two temperatures of a radiator or heater: any one from the others. */
-import { flowForHeat, heatGivenOff, USUAL_DIFFERENCE } from '../physics/heat-balance.ts';
+import { flowForHeat, heatGivenOff, NEAR_A_LIMIT, USUAL_DIFFERENCE, WARM } from '../physics/heat-balance.ts';
 import { CORRELATION_HOT_END, freezingPoint } from '../physics/mixture-properties.ts';
 import { cubicMetrePerSecond, kelvin, watt } from '../physics/units.ts';
 import { CORRELATED_STRENGTH, GLYCOL, mixtureOf } from './coolant-inputs.ts';
@@ -7,12 +7,8 @@ import type { Answer, Calculator, QuantityFormatter, Refusal } from './declarati
 
 type Place = keyof typeof USUAL_DIFFERENCE;
 
-/** So near to a limit two thermometers, good to a degree each, decide, K. */
-const NEAR_A_LIMIT = 2;
 /** Below this two thermometers decide, not the coolant, K. */
 const LEAST_APART = 1;
-/** Colder than this going in, the engine has not come to where either is judged, K: 70 °C. Common practice, no source. */
-const WARM = 343.15;
 const LITRE_A_MINUTE = 1e-3 / 60;
 
 export const heatBalance: Calculator = {

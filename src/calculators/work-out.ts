@@ -6,7 +6,7 @@ import { readersUnit } from '../model/readers-unit.ts';
 import { showNumber } from '../model/show-quantity.ts';
 import { findUnit, fromSI } from '../model/units.ts';
 import { OutOfRange } from '../physics/out-of-range.ts';
-import type { Answer, Calculator, Input, QuantityInput, Values } from './declaration.ts';
+import type { Answer, Calculator, Input, QuantityInput, Values, WordInput } from './declaration.ts';
 import { showerFor } from './reader-units.ts';
 import { sayOutOfRange } from './say-out-of-range.ts';
 import { withGaugeAsArea } from './wire-gauge.ts';
@@ -46,7 +46,7 @@ export function isExample(
   { person, vehicle }: FilledIn,
 ): boolean {
   if (hasTyped(calculator, typed, person)) return false;
-  const asked = askedQuantities(calculator, typed);
+  const asked = askedFigures(calculator, typed);
   const readings = asked.filter(({ reading }) => reading);
   return readings.length > 0
     ? !readings.every(({ name }) => vehicle.has(name))
@@ -60,7 +60,7 @@ export function isExample(
  */
 export function withoutExamples(calculator: Calculator, typed: TypedValues, given: FilledIn): TypedValues {
   if (!hasTyped(calculator, typed, given.person)) return typed;
-  const notTaken = askedQuantities(calculator, typed).filter(
+  const notTaken = askedFigures(calculator, typed).filter(
     ({ name, reading }) => reading && !given.person.has(name) && !given.vehicle.has(name),
   );
   return { ...typed, ...Object.fromEntries(notTaken.map(({ name }) => [name, ''])) };
@@ -68,12 +68,15 @@ export function withoutExamples(calculator: Calculator, typed: TypedValues, give
 
 /** Whether a person has typed a figure that is asked for. @param typed fields as they stand, for what is asked */
 export function hasTyped(calculator: Calculator, typed: TypedValues, person: ReadonlySet<string>): boolean {
-  return askedQuantities(calculator, typed).some(({ name }) => person.has(name));
+  return askedFigures(calculator, typed).some(({ name }) => person.has(name));
 }
 
-function askedQuantities(calculator: Calculator, typed: TypedValues): QuantityInput[] {
+/** Quantities, and words that are read on the car. */
+function askedFigures(calculator: Calculator, typed: TypedValues): (QuantityInput | WordInput)[] {
   return calculator.inputs.filter(
-    (input): input is QuantityInput => input.kind === 'quantity' && isAsked(input, calculator, typed),
+    (input): input is QuantityInput | WordInput =>
+      (input.kind === 'quantity' || (input.kind === 'word' && input.reading === true)) &&
+      isAsked(input, calculator, typed),
   );
 }
 

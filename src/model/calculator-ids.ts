@@ -3,6 +3,7 @@ export const CALCULATOR_IDS = [
   'mixture',
   'correct-mixture',
   'coolant-order',
+  'coolant-change',
   'fill-account',
   'vacuum-fill',
   'level',
@@ -18,6 +19,8 @@ export const CALCULATOR_IDS = [
   'fan-stage',
   'torque',
   'heat-balance',
+  'radiator-air',
+  'belt-speed',
   'estimate',
 ] as const;
 

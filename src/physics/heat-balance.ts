@@ -17,6 +17,11 @@ import {
 /** Difference between the two hoses in working order, K. Common practice, no source. */
 export const USUAL_DIFFERENCE = { radiator: [4, 15], heater: [5, 20] } as const;
 
+/** So near to a limit two thermometers, good to a degree each, decide, K. Common practice, no source. */
+export const NEAR_A_LIMIT = 2;
+/** Colder than this going in, the engine has not come to where either is judged, K: 70 °C. Common practice, no source. */
+export const WARM = 343.15;
+
 /** Coolant in and out of a radiator or heater core. */
 export interface Temperatures {
   readonly hot: Kelvin;

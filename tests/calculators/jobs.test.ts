@@ -82,7 +82,20 @@ const ERRORS: Partial<Record<CalculatorId, Readonly<Record<string, { by: number;
   'coolant-order': { filling: { by: 0.1e-3 } },
   'bench-test': { stamp: { by: 1 } },
   'voltage-drop': { drop: { by: 0.02 }, 'fuse-drop': { by: 0.5e-3 }, current: { by: 0.05, share: true } },
-  torque: { torque: { by: 0.04, share: true }, engagement: { by: 0.5e-3 } },
+  'radiator-air': { hot: { by: 1 }, cold: { by: 1 }, 'air-in': { by: 1 }, 'air-out': { by: 2 } },
+  'belt-speed': {
+    crank: { by: 0.005, share: true },
+    pump: { by: 0.005, share: true },
+    'crank-pulley': { by: 1e-3 },
+    'pump-pulley': { by: 1e-3 },
+  },
+  'coolant-change': { 'stands-now': { by: 1e3 }, 'a-year': { by: 0.1, share: true } },
+  torque: {
+    torque: { by: 0.04, share: true },
+    engagement: { by: 0.5e-3 },
+    angle: { by: (5 * Math.PI) / 180 },
+    second: { by: 0.04, share: true },
+  },
 };
 
 /** The fields with one reading moved; undefined when nothing stands there. */

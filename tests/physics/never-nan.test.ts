@@ -1,6 +1,7 @@
 import fc from 'fast-check';
 import { describe, expect, test } from 'vitest';
 import { atmosphericPressure } from '../../src/physics/atmosphere.ts';
+import { driveRatio, judgeSlip, pumpSpeed, slipOf } from '../../src/physics/belt-drive.ts';
 import { benchTest } from '../../src/physics/bench-test.ts';
 import {
   boilingPoint,
@@ -19,6 +20,7 @@ import {
   voltageDrop,
   wireGaugeArea,
 } from '../../src/physics/cable.ts';
+import { daysBetween, monthsAfter, nextChange, paceOf } from '../../src/physics/coolant-change.ts';
 import { cansFor, partsOf } from '../../src/physics/coolant-order.ts';
 import { coolingTime, coolingTimeSeen } from '../../src/physics/cooling-time.ts';
 import { correctMixture, fillAfterDrain } from '../../src/physics/correct-mixture.ts';
@@ -33,10 +35,12 @@ import {
   strengthForFreezing,
   strengthRangeForFreezing,
 } from '../../src/physics/freezing-range.ts';
+import { torqueAtFriction } from '../../src/physics/friction.ts';
 import { currentFromFuseDrop } from '../../src/physics/fuse.ts';
 import type { Glycol } from '../../src/physics/glycol.ts';
 import { glycolVapourPressure } from '../../src/physics/glycol-vapour-pressure.ts';
 import { flowForHeat, heatGivenOff, heatToWarm } from '../../src/physics/heat-balance.ts';
+import { airBehind, exchanged, judgeExchanger } from '../../src/physics/heat-exchanger.ts';
 import { infraredReading } from '../../src/physics/infrared.ts';
 import { joint } from '../../src/physics/joint.ts';
 import { againstTester, judgeLoss, lastsFor } from '../../src/physics/loss-rate.ts';
@@ -97,6 +101,17 @@ const thread = fc.constantFrom('M4', 'M6', 'M8x1', 'M12').map((name) => {
   const found = parseThread(name);
   if (!found) throw new Error(name);
   return found;
+});
+const anyDay = fc.oneof(
+  fc.constantFrom('2024-02-29', '2022-05-10', '1999-12-31', '2040-08-31'),
+  fc.constantFrom('', '2024-13-01', 'May'),
+);
+const pulleys = fc.record({ crankPulley: near(0.02, 0.5), pumpPulley: near(0.02, 0.5) });
+const exchangerReadings = fc.record({
+  hot: near(345, 385),
+  cold: near(320, 375),
+  airIn: near(250, 320),
+  airOut: near(280, 360),
 });
 const propertyClass = fc.constantFrom(...PROPERTY_CLASSES);
 const friction = near(0.04, 0.4);
@@ -282,6 +297,31 @@ const calls: Readonly<Record<string, fc.Arbitrary<() => unknown>>> = {
   nutFactor: fed([thread, friction], nutFactor),
   strippingLoad: fed([thread, near(0, 0.1)], (bolt, engagement) =>
     strippingLoad(bolt, engagement, 'aluminium'),
+  ),
+  exchanged: fed([exchangerReadings], exchanged),
+  judgeExchanger: fed([fc.constantFrom('radiator', 'heater'), exchangerReadings], judgeExchanger),
+  airBehind: fed([near(0, 1), kelvins, kelvins], airBehind),
+  driveRatio: fed([pulleys], driveRatio),
+  pumpSpeed: fed([pulleys, near(0, 8000), near(0, 1)], pumpSpeed),
+  slipOf: fed([pulleys, near(0, 8000), near(0, 8000)], slipOf),
+  judgeSlip: fed([near(-0.2, 1)], judgeSlip),
+  monthsAfter: fed([anyDay, fc.oneof(fc.integer({ min: -60, max: 300 }), near(0, 300))], monthsAfter),
+  daysBetween: fed([anyDay, anyDay], daysBetween),
+  nextChange: fed(
+    [
+      fc.record({
+        last: anyDay,
+        months: fc.oneof(fc.integer({ min: 0, max: 300 }), near(0, 300)),
+        distance: near(1e6, 1e9),
+        pace: near(0, 2e8),
+        seen: fc.record({ day: anyDay, driven: near(0, 2e9) }),
+      }),
+    ],
+    nextChange,
+  ),
+  paceOf: fed([anyDay, anyDay, near(0, 1e9)], paceOf),
+  torqueAtFriction: fed([thread, near(0, 2000)], (each, torque) =>
+    torqueAtFriction(each, torque, 'dry', 'oiled'),
   ),
   torquePlausibility: fed(
     [

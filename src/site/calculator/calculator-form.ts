@@ -46,7 +46,7 @@ export function answerPlace(tone: string, sentence: string, detail: string): str
 
 /** What stands in a field before anybody types: the workshop's, or the declaration's unless it is a reading inside a step. */
 export function standingText(input: Input, { inStep, given }: Omit<FormOptions, 'prefix'>): string {
-  const waits = inStep && input.kind === 'quantity' && input.reading;
+  const waits = inStep && input.kind !== 'choice' && input.reading;
   return given[input.name] ?? (waits ? '' : input.default);
 }
 

@@ -9,6 +9,7 @@ import {
   withoutExamples,
   workOut,
 } from '../../calculators/work-out.ts';
+import { dayText } from '../../model/day.ts';
 import { readQuantity, takenFor } from '../../model/quantity.ts';
 import { loadScript } from '../browser/load-script.ts';
 import { loadStyle } from '../browser/load-style.ts';
@@ -248,6 +249,8 @@ class CalculatorPart extends HTMLElement {
 
   /** What stands in a field nobody typed in, unless the vehicle gives it. */
   private standing(input: Input): string {
+    // With a figure of this car the visit is today's; an example has none, and says the same on any day.
+    if (input.kind === 'word' && input.today && this.readingsOnly) return dayText(new Date());
     return standingText(input, { inStep: this.inStep || this.readingsOnly, given: this.given });
   }
 
@@ -363,8 +366,9 @@ class CalculatorPart extends HTMLElement {
     if (typed === this.readingsOnly) return;
     this.readingsOnly = typed;
     for (const input of calculator.inputs)
-      if (input.kind === 'quantity' && input.reading && !this.touched.has(input.name))
-        if (!this.byVehicle.has(input.name)) this.put(input.name, this.written(input, this.standing(input)));
+      if ((input.kind === 'word' && input.today) || (input.kind !== 'choice' && input.reading))
+        if (!this.touched.has(input.name) && !this.byVehicle.has(input.name))
+          this.put(input.name, this.written(input, this.standing(input)));
   }
 
   /** The line above the fields. */

@@ -1,6 +1,7 @@
 import type { OursByTable } from '../compare.ts';
 import { BOILING } from './boiling.ts';
 import { CIRCUITS } from './circuits.ts';
+import { DRIVES } from './drives.ts';
 import { FASTENERS } from './fasteners.ts';
 import { FILLING } from './filling.ts';
 import { FREEZING } from './freezing.ts';
@@ -20,4 +21,5 @@ export const OURS: OursByTable = {
   ...SENSORS,
   ...CIRCUITS,
   ...FASTENERS,
+  ...DRIVES,
 };

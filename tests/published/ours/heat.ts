@@ -1,13 +1,22 @@
 import { flowForHeat, heatToWarm } from '../../../src/physics/heat-balance.ts';
+import { exchanged } from '../../../src/physics/heat-exchanger.ts';
 import { infraredReading } from '../../../src/physics/infrared.ts';
 import { fromCelsius, fromLitres, second, toCelsius, watt } from '../../../src/physics/units.ts';
 import { type Lump, lumpTemperature, settlesAt, timeToReach } from '../../../src/physics/warm-up.ts';
 import type { OursByTable } from '../compare.ts';
-import { number } from '../tables.ts';
+import { number, type Row } from '../tables.ts';
 import { half } from './mixtures.ts';
 
 const COOLING: Lump = { capacity: 36e3, loss: 10, heat: watt(0), surroundings: fromCelsius(20) };
 const WARMING: Lump = { capacity: 60e3, loss: 25, heat: watt(5000), surroundings: fromCelsius(10) };
+
+const exchangerOf = (row: Row) =>
+  exchanged({
+    hot: fromCelsius(number(row, 'hot °C')),
+    cold: fromCelsius(number(row, 'out °C')),
+    airIn: fromCelsius(number(row, 'in °C')),
+    airOut: fromCelsius(number(row, 'behind °C')),
+  });
 
 export const HEAT: OursByTable = {
   'coolant-heat': {
@@ -48,6 +57,10 @@ export const HEAT: OursByTable = {
           surroundings: fromCelsius(0),
         }),
       ),
+  },
+  exchanger: {
+    effectiveness: (row) => exchangerOf(row).ofCoolant,
+    'ratio of streams': (row) => exchangerOf(row).carries,
   },
   infrared: {
     '°C': (row) =>

@@ -1,0 +1,160 @@
+import type { Job } from './job.ts';
+
+/** Whichever comes first. Changed at a visit that lies within three months or 5,000 km before it. Common practice, no source. */
+const years = { last: '2022-05-10', every: '5 years' };
+const both = { ...years, 'every-distance': '200000 km', 'stood-then': '60000 km' };
+
+export const jobs: readonly Job[] = [
+  {
+    job: 'five years from May 2022, seen in December 2026',
+    typed: { ...years, day: '2026-12-01' },
+    master: 'fine',
+    says: /2027-05-10/,
+  },
+  {
+    job: 'three months and a day before',
+    typed: { ...years, day: '2027-02-09' },
+    master: 'fine',
+    near: true,
+  },
+  {
+    job: 'three months before, to the day',
+    typed: { ...years, day: '2027-02-10' },
+    master: 'look',
+    near: true,
+    says: /this visit/,
+  },
+  { job: 'ten weeks before', typed: { ...years, day: '2027-03-01' }, master: 'look', near: true },
+  { job: 'on the day', typed: { ...years, day: '2027-05-10' }, master: 'look', near: true, says: /[Dd]ue/ },
+  {
+    job: 'a day after',
+    typed: { ...years, day: '2027-05-11' },
+    master: 'look',
+    near: true,
+    says: /Overdue/,
+  },
+  { job: 'three years after', typed: { ...years, day: '2030-05-10' }, master: 'look', says: /Overdue/ },
+  {
+    job: '6,000 km to go at 80,000 a year: a month',
+    typed: { ...both, 'stands-now': '254000 km', day: '2024-12-01', 'a-year': '80000 km' },
+    master: 'look',
+    says: /this visit/,
+  },
+  {
+    job: 'pace from the two readings: 200,000 km come after four years',
+    typed: { ...both, 'stands-now': '160000 km', day: '2024-05-10' },
+    master: 'fine',
+    says: /2026-05-1/,
+  },
+  {
+    job: '6,000 km to go',
+    typed: { ...both, 'stands-now': '254000 km', day: '2026-01-10' },
+    master: 'look',
+    near: true,
+    says: /this visit/,
+  },
+  {
+    job: '6,000 km to go, and it drives little: years first',
+    typed: {
+      ...years,
+      'every-distance': '60000 km',
+      'stood-then': '60000 km',
+      'stands-now': '114000 km',
+      day: '2026-12-01',
+    },
+    master: 'fine',
+    near: true,
+  },
+  {
+    job: '5,000 km to go',
+    typed: {
+      ...years,
+      'every-distance': '60000 km',
+      'stood-then': '60000 km',
+      'stands-now': '115000 km',
+      day: '2026-11-01',
+    },
+    master: 'look',
+    near: true,
+    says: /this visit/,
+  },
+  {
+    job: 'the kilometres are up',
+    typed: { ...both, 'stands-now': '260000 km', day: '2026-05-10' },
+    master: 'look',
+    near: true,
+    says: /[Dd]ue/,
+  },
+  {
+    job: '40,000 km over',
+    typed: { ...both, 'stands-now': '300000 km', day: '2026-05-10' },
+    master: 'look',
+    says: /Overdue.*40000 km/s,
+  },
+  {
+    job: '80,000 km a year said: the kilometres come first',
+    typed: { ...both, 'a-year': '80000 km', day: '2024-06-01' },
+    master: 'fine',
+    says: /2024-11-08/,
+  },
+  {
+    job: '80,000 km a year, two months before',
+    typed: { ...both, 'a-year': '80000 km', day: '2024-09-10' },
+    master: 'look',
+    near: true,
+    says: /this visit/,
+  },
+  { job: 'nobody knows when', typed: { every: '5 years', day: '2026-12-01' }, master: 'asks', says: /last/ },
+  { job: 'changed tomorrow', typed: { ...years, day: '2022-05-09' }, master: 'asks', says: /after/ },
+  {
+    job: 'with points',
+    typed: { ...years, last: '10.05.2022', day: '01.12.2026' },
+    master: 'fine',
+    says: /2027-05-10/,
+  },
+  { job: 'May or October', typed: { ...years, last: '05/10/2022', day: '2026-12-01' }, master: 'asks' },
+  {
+    job: 'a day no calendar has',
+    typed: { ...years, last: '31.02.2022', day: '2026-12-01' },
+    master: 'asks',
+  },
+  {
+    job: 'the 29th of February, a year on',
+    typed: { last: '2024-02-29', every: '1 year', day: '2024-05-01' },
+    master: 'fine',
+    near: true,
+    says: /2025-02-28/,
+  },
+  {
+    job: 'eighteen months from the end of August',
+    typed: { last: '2024-08-31', every: '18 months', day: '2024-12-01' },
+    master: 'fine',
+    near: true,
+    says: /2026-02-28/,
+  },
+  {
+    job: 'it stands at less than it stood at',
+    typed: { ...both, 'stands-now': '50000 km', day: '2026-05-10' },
+    master: 'asks',
+    says: /less/,
+  },
+  {
+    job: 'nobody wrote down what it stood at',
+    typed: { ...years, 'every-distance': '200000 km', 'stands-now': '160000 km', day: '2024-05-10' },
+    master: 'asks',
+    says: /then/,
+  },
+  {
+    job: 'in miles',
+    typed: {
+      ...years,
+      'every-distance': '125000 mi',
+      'stood-then': '40000 mi',
+      'stands-now': '100000 mi',
+      day: '2024-05-10',
+    },
+    master: 'fine',
+    says: /2026-07/,
+  },
+  { job: 'the day of the visit not said', typed: { ...years, day: '' }, master: 'fine', says: /2027-05-10/ },
+];
