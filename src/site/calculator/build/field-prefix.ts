@@ -2,7 +2,10 @@
 
 let made = 0;
 
-/** A prefix no other part of the build has. Pages are built one after another, so it is the same in every build. */
+/**
+ * A prefix no other part of the build has, since steps of one page are put into another. Pages are built several at once: the
+ * number may be another one in the next build.
+ */
 export function nextPrefix(kind: string): string {
   made += 1;
   return `${kind}-${made}`;

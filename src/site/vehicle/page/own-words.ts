@@ -18,7 +18,7 @@ export function showOwnWords(within: ParentNode, vehicle: VehicleSheet | undefin
       element(
         'details',
         { open: wasOpen },
-        element('summary', {}, `${isAir ? 'Where its air hides' : 'Getting at things'}: ${vehicle.short}`),
+        element('summary', {}, `${isAir ? 'Where its air hides' : 'Access'}: ${vehicle.short}`),
         // No list: inside the work each line of one would be a step to be ticked.
         ...texts.map((text) => element('p', {}, withFigures(text, {}, vehicle, habit))),
       ),

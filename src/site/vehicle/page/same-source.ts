@@ -5,6 +5,7 @@ const PARTS = ['from', 'page', 'sure'] as const;
 
 type Fields = Readonly<Record<string, string>>;
 
+/** Says one source for several figures of the form in one press. */
 export class SameSource {
   /** Row whose source was said last. */
   private before: string;
