@@ -1,7 +1,8 @@
 /** Saved note files and job-card exports into files of the shelf. Nothing is written here: what is handed back can be. */
 import { isDeepStrictEqual } from 'node:util';
 import { parse } from 'yaml';
-import { addedCounts, countsPath, countsSchema, NO_COUNTS } from '../model/counts.ts';
+import { addedCounts, type Counts, countsPath, countsSchema, NO_COUNTS } from '../model/counts.ts';
+import { dayText } from '../model/day.ts';
 import { type FinishedJob, finishedJobsSchema } from '../model/finished-jobs.ts';
 import { jobCardsSchema } from '../model/job.ts';
 import { LARGEST_EXPORT } from '../model/job-limits.ts';
@@ -12,6 +13,7 @@ import { vehiclePath } from '../model/vehicle-file.ts';
 import { checkFiles } from './check-files.ts';
 import { countJobs, countsText } from './count-jobs.ts';
 import { formatYaml } from './format-yaml.ts';
+import { withMeasured } from './measured-into-record.ts';
 import { inOrdinarySpelling } from './ordinary-spelling.ts';
 import { reportText } from './report/text.ts';
 import { isPlainObject } from './schema-tree.ts';
@@ -51,11 +53,13 @@ export interface TakeInResult {
 /**
  * @param shelfName how the shelf's folder is shown, such as content
  * @param shelf its files
+ * @param today the day as 2026-11-30, for figures that finished jobs measured
  */
 export function takeIn(
   shelfName: string,
   shelf: readonly RawFile[],
   handed: readonly Submission[],
+  today = dayText(new Date()),
 ): TakeInResult {
   const result: TakeInResult = { notes: [], refused: [], known: [] };
   const jobs: FinishedJob[] = [];
@@ -66,7 +70,7 @@ export function takeIn(
       else place(candidate, file.name, shelf, result);
     }
   }
-  if (jobs.length > 0) placeCounts(jobs, shelfName, shelf, result);
+  if (jobs.length > 0) placeCounts(jobs, shelfName, shelf, result, today);
   judge(shelfName, shelf, result);
   return result;
 }
@@ -144,6 +148,7 @@ function placeCounts(
   shelfName: string,
   shelf: readonly RawFile[],
   result: TakeInResult,
+  today: string,
 ): void {
   const own = checkFiles(shelfName, shelf).shelf;
   const { years, counted, known, strange } = countJobs(jobs, own, own.counts.counted);
@@ -164,8 +169,29 @@ function placeCounts(
     const title = `${counted} finished jobs counted${known > 0 ? `, ${known} were in it already` : ''}`;
     result.notes.push({ id: `counts-${year}`, title, by: '', path, text, ...(there && { grows: true }) });
   }
+  let measured = own.counts.measured;
+  for (const { measured: added } of years.values())
+    measured = addedCounts({ ...NO_COUNTS, measured }, { ...NO_COUNTS, measured: added }).measured;
+  for (const id of new Set([...years.values()].flatMap((year) => Object.keys(year.measured))))
+    placeMeasured(id, measured[id] ?? {}, shelf, result, today);
   if (years.size === 0 && strange === 0)
     result.known.push({ name: `${known} finished jobs`, path: 'counts' });
+}
+
+/** What finished jobs measured of a figure that a vehicle's record lacks is proposed for it; all else stays in the counts. */
+function placeMeasured(
+  id: string,
+  measured: Counts['measured'][string],
+  shelf: readonly RawFile[],
+  result: TakeInResult,
+  today: string,
+): void {
+  const path = vehiclePath(id);
+  const file = shelf.find((each) => each.path === path);
+  const merged = file && withMeasured(id, textOf(file.bytes) ?? '', measured, today);
+  if (!merged) return;
+  const title = `Figures measured on finished jobs: ${merged.paths.join(', ')}`;
+  result.notes.push({ id, title, by: '', path, text: merged.text, grows: true });
 }
 
 /** Where a note belongs, if it may come in at all. */

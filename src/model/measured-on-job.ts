@@ -72,6 +72,8 @@ export function readMeasured(value: string, figure: FigurePath): Quantity | unde
 /** Readings of one figure together. */
 export interface MeasuredTogether {
   count: number;
+  /** Their mean as the shelf writes it, `97 °C`. */
+  mean: string;
   /** In words, as `98 °C` or `97 °C on average of 3, ±0.8 K`. */
   says: string;
   /** Every reading lies more than one written step outside what the record says. */
@@ -110,5 +112,13 @@ export function measuredTogether(
     quantities.length === 1
       ? `${mean.toFixed(decimals)} ${unit.symbol}, once`
       : `${mean.toFixed(decimals)} ${unit.symbol} on average of ${quantities.length}, ±${(spread * scale).toFixed(decimals + 1)} ${difference}`;
-  return { count: quantities.length, says, isOutside };
+  return { count: quantities.length, mean: `${mean.toFixed(decimals)} ${unit.symbol}`, says, isOutside };
+}
+
+/**
+ * Whether a cause names what a figure is of: measured on a car with that fault, it is no figure of the vehicle.
+ * @param cause its title: a card knows no more of it
+ */
+export function isOfFaultyPart(figure: FigurePath, cause: string): boolean {
+  return cause.toLowerCase().includes((figure.split('.')[0] ?? '').replace(/^second-/, ''));
 }

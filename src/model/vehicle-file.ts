@@ -30,7 +30,7 @@ function fieldLines(name: string, value: PlainData, indent: string): string[] {
 }
 
 /** On one line, as within braces: there a comma parts what is written without quotes. */
-function inBraces(value: PlainData): string {
+export function inBraces(value: PlainData): string {
   if (typeof value === 'boolean') return String(value);
   if (typeof value === 'string') return value.includes(',') ? yamlQuoted(value) : yamlScalar(value);
   if (isList(value)) return `[${value.map(inBraces).join(', ')}]`;

@@ -193,12 +193,53 @@ describe('figures that jobs measured', () => {
     ).toEqual(['98 °C', '98 °C']);
   });
 
+  test('are proposed for a record that lacks them, once and then with their mean; what a person wrote stays', () => {
+    const one = takeIn('content', shelf, handed([job]), '2026-12-01');
+    expect(one.refused).toEqual([]);
+    const [counts, vehicle, ...more] = one.notes;
+    expect(more).toEqual([]);
+    expect(vehicle).toMatchObject({ path: 'vehicles/tarn.yaml', grows: true });
+    const old = new TextDecoder().decode(shelf.find(({ path }) => path === 'vehicles/tarn.yaml')?.bytes);
+    const figuresIn = (text = '', before = old) => text.split('\n').filter((line) => !before.includes(line));
+    expect(figuresIn(vehicle?.text)).toEqual(
+      [
+        ['running.cruise', '89 °C'],
+        ['fan.on', '98 °C'],
+        ['coolant.drain', '3.6 l'],
+        ['sensor.at-20', '2.5 kΩ'],
+      ].map(
+        ([path, is]) =>
+          `  ${path}: { is: "${is}", from: measured here, checked: 2026-12-01, sure: measured once, note: "Finished jobs: ${is}, once." }`,
+      ),
+    );
+    // Every other line is as it was.
+    expect(old.split('\n').filter((line) => !vehicle?.text.includes(line))).toEqual([]);
+
+    // 98 and 99 °C: mean 98.5, sample standard deviation 1 / √2 = 0.7.
+    const onShelf = [
+      ...withCounts(counts?.text ?? '').filter(({ path }) => path !== 'vehicles/tarn.yaml'),
+      { path: 'vehicles/tarn.yaml', bytes: new TextEncoder().encode(vehicle?.text) },
+    ];
+    const readings = [reading('Fan in at', '99 °C'), reading('Cap opens, gauge pressure', '1.1 bar')];
+    const next: Job = { ...job, id: 'job-2', readings, litres: [], proofs: [] };
+    const two = takeIn('content', onShelf, handed([next]), '2026-12-02');
+    expect(figuresIn(two.notes[1]?.text, vehicle?.text)).toEqual([
+      expect.stringMatching(
+        /^ {2}fan\.on: .*sure: measured twice.*Finished jobs: .* on average of 2, ±0\.7 K\." }$/,
+      ),
+    ]);
+    // The cap's pressure is a person's: the reading stands in the counts, beside it.
+    expect(two.notes[1]?.text).toContain('cap.opens: { is: 1.4 bar, from: manual');
+    expect(two.notes[0]?.text).toContain('1.1 bar');
+  });
+
   /** 2, 4, 4, 4, 5, 5, 7, 9: mean 5, sample standard deviation 2.14; a common textbook example, from memory. Here 90 more. */
   test('mean and spread of several, beside what the record says', () => {
     const values = [92, 94, 94, 94, 95, 95, 97, 99].map((each) => `${each} °C`);
     const says = (some: string[], is: string) => measuredTogether(some, 'fan.on', parsed(is, 'temperature'));
     expect(says(values, '97 °C')).toEqual({
       count: 8,
+      mean: '95 °C',
       says: '95 °C on average of 8, ±2.1 K',
       isOutside: false,
     });

@@ -9,6 +9,7 @@ import type { NoteCheck } from '../note/note-check.ts';
 import type { Moves } from '../practice/moves.ts';
 import type { PracticeIndex, PracticePack } from '../practice/practice-data.ts';
 import type { PracticeCar } from '../practice/simulated.ts';
+import type { OfferMeasured } from '../vehicle/offer-measured.ts';
 import type { VehicleCheck } from '../vehicle/vehicle-check.ts';
 import type { VehicleSheet } from '../vehicle/vehicle-sheet.ts';
 import type { VehicleCaution } from '../vehicle/vehicle-stops.ts';
@@ -103,6 +104,8 @@ export interface PageGlobals {
   jobTransfer?: JobTransfer;
   /** There once scripts/job-desk.js is loaded. */
   jobDesk?: JobDesk;
+  /** There once scripts/own-measured.js is loaded: what finished jobs measured on a vehicle of this device, offered in its row. */
+  offerMeasured?: OfferMeasured;
   /** There once scripts/note-check.js is loaded. */
   noteCheck?: NoteCheck;
   /** There once scripts/vehicle-check.js is loaded. */

@@ -54,8 +54,10 @@ function fieldMarkup(input: Input, isShown: boolean, options: FormOptions): stri
   const id = `${options.prefix}-${input.name}`;
   const value = standingText(input, options);
   const entry = input.kind === 'quantity' ? writeDefault(input, value, METRIC) : { text: value, unit: '' };
+  // Where somebody types the figure of a vehicle of this device, it is offered to be kept.
+  const figure = input.kind === 'quantity' && input.figure ? ` data-figure="${input.figure.path}"` : '';
   return (
-    `<div class="field${isWide(input) ? ' wide' : ''}" data-field="${input.name}"${isShown ? '' : ' hidden'}>` +
+    `<div class="field${isWide(input) ? ' wide' : ''}" data-field="${input.name}"${figure}${isShown ? '' : ' hidden'}>` +
     `<label for="${id}">${escapeText(input.label)}</label>${entryMarkup(input, id, entry)}` +
     `<p class="says" id="${id}-says">${escapeText(input.hint ?? '')}</p></div>`
   );

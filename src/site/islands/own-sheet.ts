@@ -18,8 +18,13 @@ async function receive(): Promise<void> {
   // Another may have been chosen meanwhile.
   if (kept('vehicle', isText) !== id) return;
   const typed = ownVehicle(id);
-  if (typed) headertank.receiveVehicle(ownSheetOf(typed, headertank.ownCautions ?? []));
-  else headertank.chooseVehicle(undefined);
+  if (!typed) {
+    headertank.chooseVehicle(undefined);
+    return;
+  }
+  headertank.receiveVehicle(ownSheetOf(typed, headertank.ownCautions ?? []));
+  // What it has no figure of is asked where one is wanted; without a connection the general range stands.
+  await loadScript('own-asks').catch(() => undefined);
 }
 
 void receive().catch(() => {

@@ -1,5 +1,8 @@
 /** <ht-own-vehicle>: a vehicle of this device alone is typed, chosen, changed, removed, or taken on to the form of the shelf. */
+import { generalRange } from '../../model/figure-lookup.ts';
+import { REFERABLE_PATHS } from '../../model/figures.ts';
 import { contradictionIn, LAYOUT_FEATURES, LAYOUT_LABELS } from '../../model/layout.ts';
+import { quantityText } from '../../model/show-quantity.ts';
 import { DeviceStore } from '../browser/device-store.ts';
 import { button, element } from '../browser/element.ts';
 import { newId } from '../browser/ids.ts';
@@ -7,8 +10,9 @@ import { unkeptWarning } from '../browser/kept-fields.ts';
 import { loadScript } from '../browser/load-script.ts';
 import '../browser/page-globals.ts';
 import { lastWalk } from '../browser/storage.ts';
+import { fieldId } from '../vehicle/field-id.ts';
 import { FOR_COMPLAINT, isOwnId, OWN_START } from '../vehicle/own-id.ts';
-import { OWN_FIGURES, readFigure } from '../vehicle/own-sheet.ts';
+import { ownField, readFigure, withTyped } from '../vehicle/own-sheet.ts';
 import { fitQuestions } from '../vehicle/page/fit-questions.ts';
 import { keepOwnVehicle, ownVehicle, ownVehicles, removeOwnVehicle } from '../vehicle/page/own-vehicles.ts';
 import { isVehicleDraft, saidLayout, type VehicleDraft } from '../vehicle/vehicle-draft.ts';
@@ -38,6 +42,7 @@ class OwnVehicle extends HTMLElement {
 
   private open(draft: VehicleDraft): void {
     this.draft = draft;
+    this.addRows(draft.fields);
     for (const field of this.querySelectorAll<HTMLInputElement>('[name]')) {
       const value = draft.fields[field.name] ?? '';
       if (field.type === 'radio') field.checked = field.value === value;
@@ -48,6 +53,15 @@ class OwnVehicle extends HTMLElement {
     this.querySelector('.outcome')?.replaceChildren();
     this.askForComplaint();
     this.showList();
+  }
+
+  /** What was typed at the work, or measured there, beyond the figures that are asked here. */
+  private addRows(fields: VehicleDraft['fields']): void {
+    for (const old of this.querySelectorAll('.own-more')) old.remove();
+    const rows = REFERABLE_PATHS.filter(
+      (path) => fields[ownField(path)] && !this.querySelector(`[name="${ownField(path)}"]`),
+    ).map((path) => figureRow(path));
+    this.querySelector('.own-figures')?.append(...rows);
   }
 
   /** Who came from a complaint is asked what its causes and tests know apart. */
@@ -78,7 +92,7 @@ class OwnVehicle extends HTMLElement {
 
   private typed(target: EventTarget | null): void {
     if (!(target instanceof HTMLInputElement) || target.name === '') return;
-    this.draft = { ...this.draft, fields: { ...this.draft.fields, [target.name]: target.value } };
+    this.draft = { ...this.draft, fields: withTyped(this.draft.fields, target.name, target.value) };
     if (target.type === 'radio') fitQuestions(this, this.draft.fields);
   }
 
@@ -87,10 +101,10 @@ class OwnVehicle extends HTMLElement {
     const { fields } = this.draft;
     const faults: Record<string, string> = {};
     if ((fields.title ?? '').trim() === '') faults.title = 'It needs a name.';
-    for (const path of OWN_FIGURES) {
-      const typed = fields[`figures/${path}/is`] ?? '';
+    for (const path of REFERABLE_PATHS) {
+      const typed = fields[ownField(path)] ?? '';
       const read = typed.trim() === '' ? undefined : readFigure(path, typed);
-      if (read && !read.ok) faults[`figures/${path}`] = read.says;
+      if (read && !read.ok) faults[rowName(path)] = read.says;
     }
     const [one, other] = contradictionIn(saidLayout(fields)) ?? [];
     if (one && other)
@@ -144,6 +158,20 @@ class OwnVehicle extends HTMLElement {
     place?.replaceChildren(
       ...(rows.length > 0 ? [element('h2', {}, 'Your own, on this device'), ...rows] : []),
     );
+    if (rows.length > 0) void this.offerMeasured();
+  }
+
+  /** What jobs measured on them is looked up when one is there. */
+  private async offerMeasured(): Promise<void> {
+    await loadScript('own-measured').catch(() => undefined);
+    for (const vehicle of ownVehicles()) {
+      const row = this.querySelector<HTMLElement>(`[data-own-row="${vehicle.id}"]`);
+      if (row)
+        await window.headertank.offerMeasured?.(row, vehicle, (fields) => {
+          void this.choose({ ...vehicle, changed: new Date().toISOString(), fields });
+          this.open({ ...vehicle, fields });
+        });
+    }
   }
 
   private row(vehicle: VehicleDraft, isChosen: boolean): HTMLElement {
@@ -155,7 +183,7 @@ class OwnVehicle extends HTMLElement {
     const act = (label: string, go: () => void) => named(button(label, go, 'quiet'), label);
     return element(
       'div',
-      { class: 'own-row' },
+      { class: 'own-row', 'data-own-row': vehicle.id },
       element('b', {}, title),
       isChosen ? ' (chosen)' : '',
       element(
@@ -189,6 +217,24 @@ class OwnVehicle extends HTMLElement {
     }));
     location.href = new URL('vehicle.html', window.headertank.root).href;
   }
+}
+
+/** The row in which a figure or a torque is asked and said. */
+function rowName(path: string): string {
+  return ownField(path).replace(/\/is$/, '');
+}
+
+function figureRow(path: string): HTMLElement {
+  const { label = path, quantity } = generalRange(path) ?? {};
+  const id = fieldId('vehicle', ownField(path));
+  const usual = element('small', {}, quantity ? `usually ${quantityText(quantity)}` : '');
+  return element(
+    'div',
+    { class: 'field figure own-more' },
+    element('label', { for: id }, `${label} `, usual),
+    element('input', { id, name: ownField(path), type: 'text', maxlength: '40' }),
+    element('p', { class: 'says', 'data-says': rowName(path), 'data-hint': '' }),
+  );
 }
 
 function empty(): VehicleDraft {

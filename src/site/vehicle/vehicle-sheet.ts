@@ -8,6 +8,8 @@ export interface SheetFigure {
   quantity: Quantity;
   /** Where it is from and how far to trust it, a line. */
   origin: string;
+  /** What stands beside it wherever it is shown, where it is no record's. */
+  mark?: string;
 }
 
 /** A line of the vehicle's record, and the places of the circuit that it is about. */

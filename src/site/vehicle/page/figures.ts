@@ -30,14 +30,14 @@ export function showFigures(within: ParentNode, vehicle: VehicleSheet | undefine
     part.replaceChildren(value, '\u00a0', unitPart);
     const besides = besidesTorque(vehicle?.bolts[path.replace(/^torque\./, '')] ?? {}, habit);
     if (own && besides !== '') part.append(`, ${besides}`);
-    if (own) {
-      part.title = own.origin;
-    } else {
+    const marked = own ? own.mark : vehicle ? 'general, none for this vehicle' : 'general';
+    if (marked) {
       const mark = document.createElement('small');
-      mark.textContent = vehicle ? 'general, none for this vehicle' : 'general';
+      mark.textContent = marked;
       part.append(' ', mark);
-      part.removeAttribute('title');
     }
+    if (own) part.title = own.origin;
+    else part.removeAttribute('title');
   }
 }
 
