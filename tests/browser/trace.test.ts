@@ -1,12 +1,11 @@
 /** A logged road test in a real browser: chosen, read in the background, judged, put right, handed to the walk; the proof run. */
 import { cp, mkdtemp, readFile, rm, writeFile } from 'node:fs/promises';
-import { createRequire } from 'node:module';
 import { tmpdir } from 'node:os';
 import { join } from 'node:path';
-import type { AxeResults } from 'axe-core';
 import type { Page } from 'playwright-core';
 import { afterAll, beforeAll, describe, expect, test } from 'vitest';
 import { longLog } from '../trace/long-log.ts';
+import { axeViolations } from './axe-page.ts';
 import { builtSite, folderRoot, openPage, SIZES } from './browser.ts';
 import { openSite } from './open-site.ts';
 
@@ -294,14 +293,11 @@ test('without scripts: the drive and the milestones can be read and printed', as
 });
 
 test.each(['light', 'dark'] as const)('axe finds nothing on a judged log, %s', async (colorScheme) => {
-  const axe = await readFile(createRequire(import.meta.url).resolve('axe-core/axe.min.js'), 'utf8');
   for (const size of [SIZES.phone, SIZES.desktop]) {
     const { page, close } = await openPage(browser, site.root, { ...quiet, viewport: size, colorScheme });
     await page.goto(`${site.root}road-test.html`);
     await choose(page, sample('opens-early'));
-    await page.evaluate(axe);
-    const results: AxeResults = await page.evaluate('axe.run()');
-    expect(results.violations.map(({ id, nodes }) => `${id}: ${nodes[0]?.html.slice(0, 200)}`)).toEqual([]);
+    expect(await axeViolations(page)).toEqual([]);
     await close();
   }
 });
