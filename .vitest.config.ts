@@ -45,8 +45,8 @@ export default defineConfig({
         test: {
           name: 'site',
           include: isDemonstration ? [SITE] : [],
-          testTimeout: 60_000,
-          hookTimeout: 60_000,
+          testTimeout: 120_000,
+          hookTimeout: 120_000,
           maxWorkers: 2,
           expect: { poll: { timeout: 20_000 } },
         },

@@ -96,6 +96,8 @@ export async function openPage(
 ): Promise<WatchedPage> {
   const { expected, ...rest } = options;
   const context = await browser.newContext({ viewport: SIZES.desktop, locale: 'en-GB', ...rest });
+  // Twice the usual: a busy machine is no fault of the page.
+  context.setDefaultTimeout(60_000);
   const problems: string[] = [];
   const note = (problem: string) => {
     if (!expected?.test(problem) && !BY_REQUEST.test(problem)) problems.push(problem);

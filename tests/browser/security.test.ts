@@ -33,8 +33,8 @@ beforeAll(async () => {
   await new Promise<void>((listening) => elsewhere.listen(0, '127.0.0.1', listening));
   elsewhereRoot = `http://127.0.0.1:${(elsewhere.address() as AddressInfo).port}/`;
   folder = await mkdtemp(join(tmpdir(), 'headertank hurt '));
-  for (const part of ['scripts', '_astro', 'data', 'icon.svg'])
-    await cp(join(builtSite(), part), join(folder, part), { recursive: true }).catch(() => undefined);
+  for (const part of ['scripts', 'styles', 'data', 'icon.svg'])
+    await cp(join(builtSite(), part), join(folder, part), { recursive: true });
   await mkdir(join(folder, 'causes'));
   // What a page's own script might be talked into: a text run as a program.
   const own = `window.own = true; try { new Function("window.hurt = 'a text'")() } catch {}`;
@@ -227,7 +227,8 @@ describe('an address nobody knows, on a host that answers 404.html there', () =>
     async (under) => {
       const host = await mkdtemp(join(tmpdir(), 'headertank host '));
       if (under !== '') {
-        await cp(builtSite(), join(host, 'shop'), { recursive: true });
+        for (const part of ['404.html', 'vehicles', 'scripts', 'styles', 'data', 'icon.svg'])
+          await cp(join(builtSite(), part), join(host, 'shop', part), { recursive: true });
         await cp(join(builtSite(), '404.html'), join(host, '404.html'));
       }
       const site = await serveSite(under === '' ? builtSite() : host);
