@@ -245,7 +245,12 @@ describe('figures that jobs measured', () => {
     });
     expect(says(values, '89 to 90 °C')?.isOutside).toBe(true);
     // One degree is what a written figure leaves open.
-    expect(says(['98 °C'], '97 °C')).toEqual({ count: 1, says: '98 °C, once', isOutside: false });
+    expect(says(['98 °C'], '97 °C')).toEqual({
+      count: 1,
+      mean: '98 °C',
+      says: '98 °C, once',
+      isOutside: false,
+    });
     expect(says(['99 °C'], '97 °C')?.isOutside).toBe(true);
     expect(measuredTogether([], 'fan.on', undefined)).toBeUndefined();
   });
