@@ -74,7 +74,7 @@ describe('torque', () => {
     ]);
   });
 
-  it('fills in the stages of a joint, and names the first where there are more than fit', () => {
+  test('fills in the stages of a joint, and names the first where there are more than fit', () => {
     const quantity = { dimension: 'torque', low: 10, high: 10, unit: 'N·m', decimals: 0 } as const;
     const to = { ...quantity, low: 20, high: 20 };
     const turn = { dimension: 'angle', low: Math.PI / 2, high: Math.PI / 2, unit: '°', decimals: 0 } as const;
