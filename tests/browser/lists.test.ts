@@ -21,13 +21,14 @@ test('a word leaves the causes that have it, and hides the groups without one', 
   await watched.close();
 });
 
-test('vehicles are found by their engine', async () => {
+test('vehicles are found by a word of their name or engine', async () => {
   const watched = await openPage(browser, site.root, quiet);
   const { page } = watched;
   await page.goto(`${site.root}vehicles/index.html`);
-  await page.getByLabel('Filter').fill('at16');
-  await expect.poll(() => page.locator('main li:visible').count()).toBe(1);
-  expect(await page.locator('main li:visible').textContent()).toContain('engine AT16');
+  await page.getByLabel('Filter').fill('hybrid at15');
+  const left = page.locator('main .plain-list li:visible');
+  await expect.poll(() => left.count()).toBe(1);
+  expect(await left.textContent()).toMatch(/hybrid.*engine AT15/s);
   await watched.close();
 });
 
