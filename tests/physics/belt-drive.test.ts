@@ -1,5 +1,5 @@
 import fc from 'fast-check';
-import { describe, expect, it } from 'vitest';
+import { describe, expect, test } from 'vitest';
 import { driveRatio, judgeSlip, pumpSpeed, slipOf } from '../../src/physics/belt-drive.ts';
 import { OutOfRange } from '../../src/physics/out-of-range.ts';
 import { metre } from '../../src/physics/units.ts';
@@ -11,12 +11,12 @@ const drive = (crank: number, pump: number) => ({
 
 describe('pumpSpeed', () => {
   // Khurmi and Gupta, Theory of Machines, example 11.1 (from memory): 150 1/min over 750/450 and 900/150 mm come to 1,500, with 2 % at each to 1,440.
-  it('gives the speeds of a worked example', () => {
+  test('gives the speeds of a worked example', () => {
     expect(pumpSpeed(drive(900, 150), pumpSpeed(drive(750, 450), 150, 0), 0)).toBeCloseTo(1500, 6);
     expect(pumpSpeed(drive(900, 150), pumpSpeed(drive(750, 450), 150, 0.02), 0.02)).toBeCloseTo(1440.6, 1);
   });
 
-  it('refuses a pulley that is none and a slip over the whole', () => {
+  test('refuses a pulley that is none and a slip over the whole', () => {
     expect(() => driveRatio(drive(0, 100))).toThrow(OutOfRange);
     expect(() => pumpSpeed(drive(100, 100), 800, 1.1)).toThrow(OutOfRange);
     expect(() => slipOf(drive(100, 100), 0, 800)).toThrow(OutOfRange);
@@ -25,7 +25,7 @@ describe('pumpSpeed', () => {
 
 describe('slipOf', () => {
   const pulley = fc.integer({ min: 40, max: 300 });
-  it('is the slip that the speed was made with', () => {
+  test('is the slip that the speed was made with', () => {
     fc.assert(
       fc.property(
         pulley,
@@ -40,7 +40,7 @@ describe('slipOf', () => {
     );
   });
 
-  it('never goes from holds to slips by a pulley out by a millimetre or a counter by half a per cent', () => {
+  test('never goes from holds to slips by a pulley out by a millimetre or a counter by half a per cent', () => {
     fc.assert(
       fc.property(pulley, pulley, fc.double({ min: -0.03, max: 0.03, noNaN: true }), (a, b, slip) => {
         const pump = (2000 * a * (1 - slip)) / b;

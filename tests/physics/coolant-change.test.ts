@@ -1,10 +1,10 @@
 import fc from 'fast-check';
-import { describe, expect, it } from 'vitest';
+import { describe, expect, test } from 'vitest';
 import { daysBetween, monthsAfter, nextChange, paceOf } from '../../src/physics/coolant-change.ts';
 import { OutOfRange } from '../../src/physics/out-of-range.ts';
 
 describe('monthsAfter', () => {
-  it.each([
+  test.each([
     // A spreadsheet maker's help on adding months to a date: 15 January 2011 and 1, −1 and 2 months. From memory.
     ['2011-01-15', 1, '2011-02-15'],
     ['2011-01-15', -1, '2010-12-15'],
@@ -17,7 +17,7 @@ describe('monthsAfter', () => {
     expect(monthsAfter(day, months)).toBe(expected);
   });
 
-  it('refuses half a month and what is no day', () => {
+  test('refuses half a month and what is no day', () => {
     expect(() => monthsAfter('2024-01-01', 1.5)).toThrow(OutOfRange);
     expect(() => monthsAfter('2024-13-01', 1)).toThrow(OutOfRange);
   });
@@ -25,7 +25,7 @@ describe('monthsAfter', () => {
 
 describe('daysBetween', () => {
   // ISO 8601 week calendar: 2004-01-01 to 2005-01-01 is a leap year.
-  it('counts leap years', () => {
+  test('counts leap years', () => {
     expect(daysBetween('2004-01-01', '2005-01-01')).toBe(366);
     expect(daysBetween('2005-01-01', '2004-01-01')).toBe(-366);
   });
@@ -36,7 +36,7 @@ const days = fc
   .map((date) => date.toISOString().slice(0, 10));
 
 describe('nextChange', () => {
-  it('takes whichever comes first, and never a day after the calendar’s', () => {
+  test('takes whichever comes first, and never a day after the calendar’s', () => {
     fc.assert(
       fc.property(
         days,
@@ -53,7 +53,7 @@ describe('nextChange', () => {
     );
   });
 
-  it('reckons only what is left with the pace, from the last look on', () => {
+  test('reckons only what is left with the pace, from the last look on', () => {
     const seen = { day: '2024-12-01', driven: 194e6 };
     const next = nextChange({ last: '2022-05-10', months: 60, distance: 200e6, pace: 80e6, seen });
     // 6,000 km at 80,000 a year: 0.075 of 365.25 days.
@@ -62,7 +62,7 @@ describe('nextChange', () => {
 });
 
 describe('paceOf', () => {
-  it('is nothing over a few days or metres, and refuses what no car drives', () => {
+  test('is nothing over a few days or metres, and refuses what no car drives', () => {
     expect(paceOf('2024-01-01', '2024-01-20', 2e6)).toBeUndefined();
     expect(paceOf('2024-01-01', '2025-01-01', 10)).toBeUndefined();
     expect(paceOf('2023-01-01', '2024-01-01', 20e6)).toBeCloseTo(20.0137e6, -3);

@@ -1,5 +1,5 @@
 import fc from 'fast-check';
-import { describe, expect, it } from 'vitest';
+import { describe, expect, test } from 'vitest';
 import { USUAL_DIFFERENCE } from '../../src/physics/heat-balance.ts';
 import { AIR_COMES, airBehind, exchanged, judgeExchanger } from '../../src/physics/heat-exchanger.ts';
 import { OutOfRange } from '../../src/physics/out-of-range.ts';
@@ -19,14 +19,14 @@ function crossflow(units: number, ratio: number): number {
 
 describe('exchanged', () => {
   // Incropera, example 11.3 (from memory): exhaust gas of 300 °C leaves at 100 and heats water from 35 to 125: 0.755, streams 0.45.
-  it('gives the effectiveness and the ratio of a worked example', () => {
+  test('gives the effectiveness and the ratio of a worked example', () => {
     const found = exchanged(read(300, 100, 35, 125));
     expect(found.ofCoolant).toBeCloseTo(0.755, 3);
     expect(found.carries).toBeCloseTo(0.45, 2);
     expect(found.approach).toBeCloseTo(175, 6);
   });
 
-  it.each([
+  test.each([
     ['coolant that gets warmer', read(80, 90, 10, 60)],
     ['coolant colder than the air', read(90, 5, 10, 60)],
     ['air hotter than the coolant', read(90, 80, 10, 95)],
@@ -39,7 +39,7 @@ describe('exchanged', () => {
 });
 
 describe('AIR_COMES', () => {
-  it('lies where the crossflow formula puts cores of as many transfer units', () => {
+  test('lies where the crossflow formula puts cores of as many transfer units', () => {
     expect(AIR_COMES.radiator.works).toBeCloseTo(crossflow(1, 0.3), 1);
     expect(AIR_COMES.heater.works).toBeLessThan(crossflow(1.5, 0.15));
     expect(AIR_COMES.heater.past).toBeLessThan(crossflow(1, 0.15));
@@ -47,7 +47,7 @@ describe('AIR_COMES', () => {
 });
 
 describe('airBehind', () => {
-  it('keeps the effectiveness on another day', () => {
+  test('keeps the effectiveness on another day', () => {
     expect(toCelsius(airBehind(0.8, fromCelsius(85), fromCelsius(0)))).toBeCloseTo(68, 6);
     expect(() => airBehind(1.1, fromCelsius(85), fromCelsius(0))).toThrow(OutOfRange);
   });
@@ -64,7 +64,7 @@ describe('judgeExchanger', () => {
   /** A hose or the air before to a degree, the air behind to two. */
   const ERRORS = { hot: 1, cold: 1, airIn: 1, airOut: 2 } as const;
 
-  it('never goes from works to a fault by one reading moved by its error', () => {
+  test('never goes from works to a fault by one reading moved by its error', () => {
     let works = 0;
     fc.assert(
       fc.property(readings, ({ place, hot, fall, airIn, comes }) => {
@@ -85,7 +85,7 @@ describe('judgeExchanger', () => {
     expect(works).toBeGreaterThan(20);
   });
 
-  it('blames no air side before the coolant flows, and no coolant while its fall is usual', () => {
+  test('blames no air side before the coolant flows, and no coolant while its fall is usual', () => {
     fc.assert(
       fc.property(readings, ({ place, hot, fall, airIn, comes }) => {
         fc.pre(hot - airIn > Math.max(31, fall + 1));
