@@ -83,6 +83,7 @@ function refuse(name: string, message: string): Refusal {
   return { refused: { name, message } };
 }
 
+/** An angle as a wrench shows it: "90°". @param angle rad */
 export function degrees(angle: number): string {
   return `${Math.round(angle / DEGREE)}°`;
 }

@@ -63,7 +63,7 @@ const SLACK = 1e-9;
 /** What a slip says. 'faster' cannot be: a pulley or a speed is read wrong. */
 export type SlipVerdict = 'holds' | 'doubtful' | 'slips' | 'faster';
 
-/** @param slip as `slipOf` gives it */
+/** Whether a belt holds. @param slip as `slipOf` gives it */
 export function judgeSlip(slip: number): SlipVerdict {
   const share = within('slip', slip, -Infinity, 1, '1');
   if (share < -SLIPS_TO - SLACK) return 'faster';
