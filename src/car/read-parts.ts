@@ -45,10 +45,15 @@ export function fanDirect({ car }: Bench): ToolReading<'strong' | 'weak' | 'dead
 }
 
 /** The fan with a good relay, and with none. */
-export function relaySwap({ car }: Bench): ToolReading<'cured' | 'unchanged' | 'runs-without-relay'> {
-  return car.condition.fanRelay === 'works'
-    ? { outcome: 'unchanged', shows: { fan: 'as before' } }
-    : { outcome: 'cured', shows: { fan: 'as it should' } };
+export function relaySwap(bench: Bench): Shown<'cured' | 'not-shown' | 'unchanged' | 'runs-without-relay'> {
+  const { car } = bench;
+  if (car.condition.fanRelay !== 'works') return { outcome: 'cured', shows: { fan: 'as it should' } };
+  const stage = car.layout.fan === 'electric, two stages' ? 2 : 1;
+  const runsCold = relayControl(bench).outcome === 'always-there';
+  const ordered = relayControl(bench).outcome === 'as-ordered';
+  return !runsCold && ordered && feedOf(car, stage, CHARGING).current > 1
+    ? { outcome: 'not-shown', shows: { fan: 'stands cold, runs when asked' } }
+    : { outcome: 'unchanged', shows: { fan: 'as before' } };
 }
 
 /** Clamp round the feed, full speed asked for. */
@@ -56,15 +61,16 @@ export function fanCurrent({
   car,
   sheet,
   random,
-}: Bench): ToolReading<'as-expected' | 'too-high' | 'too-low' | 'starved' | 'none'> {
+}: Bench): Shown<'as-expected' | 'a-little-high' | 'too-high' | 'too-low' | 'starved' | 'none'> {
   const stage = car.layout.fan === 'electric, two stages' ? 2 : 1;
   const { current, volts } = feedOf(car, car.condition.fanCommand === 'open' ? 0 : stage, CHARGING);
   const reads = current * (1 + NOISE.clamp * random.normal());
   const shows = { A: shown(reads, 0.1), 'V at the plug': shown(volts + NOISE.volts * random.normal(), 0.01) };
   if (reads < 1) return { outcome: 'none', shows };
-  if (CHARGING - volts > 1) return { outcome: 'starved', shows };
-  if (reads > 1.3 * sheet.fanCurrent) return { outcome: 'too-high', shows };
-  return { outcome: reads < 0.6 * sheet.fanCurrent ? 'too-low' : 'as-expected', shows };
+  if (reads >= 1.35 * sheet.fanCurrent) return { outcome: 'too-high', shows };
+  if (reads >= 1.25 * sheet.fanCurrent) return { outcome: 'a-little-high', shows };
+  if (reads >= 0.75 * sheet.fanCurrent) return { outcome: 'as-expected', shows };
+  return { outcome: CHARGING - volts > 1 ? 'starved' : 'too-low', shows };
 }
 
 /** Lamp at the relay's coil: engine cold, then asked. */
@@ -86,17 +92,21 @@ export function relayControl({ car }: Bench): ToolReading<'as-ordered' | 'missin
     : { outcome: 'missing', shows: { lamp: 'dark' } };
 }
 
-/** Out of its housing, at room temperature. Held open by less than a twentieth nobody sees. */
+/** Out of its housing, at room temperature. Held open by less than a twentieth no feeler goes in. */
 export function thermostatInspection({
   car,
-}: Bench): ToolReading<'sound' | 'gapes-cold' | 'wrong-stamp' | 'missing' | 'badly-seated'> {
+}: Bench): Shown<
+  'sound' | 'gapes-cold' | 'hair-open' | 'wrong-stamp' | 'stamp-too-high' | 'missing' | 'badly-seated'
+> {
   const { liftFloor, seatPassage, turnedRound, wrongStamp } = car.condition;
   const stamp = Math.round(celsius(car.values.stamp + wrongStamp));
   const shows = { 'stamp °C': stamp };
   if (liftFloor >= 1) return { outcome: 'missing', shows: { housing: 'empty' } };
   if (seatPassage > 0 || turnedRound) return { outcome: 'badly-seated', shows };
-  if (Math.abs(wrongStamp) >= 5) return { outcome: 'wrong-stamp', shows };
-  return { outcome: liftFloor > 0.04 ? 'gapes-cold' : 'sound', shows };
+  if (wrongStamp <= -4) return { outcome: 'wrong-stamp', shows };
+  if (wrongStamp >= 4) return { outcome: 'stamp-too-high', shows };
+  if (liftFloor > 0.04) return { outcome: 'gapes-cold', shows };
+  return { outcome: liftFloor > 0.005 ? 'hair-open' : 'sound', shows };
 }
 
 const POT = 273.15 + 99.5;
@@ -116,17 +126,20 @@ export function thermostatBench({
       shows: { thread: 'holds until it boils' },
     };
   const shows = { 'drops °C': Math.round(celsius(starts)), 'stamp °C': Math.round(celsius(stamp)) };
-  if (starts < stamp - 3) return { outcome: 'opens-early', shows };
+  if (starts <= stamp - 3) return { outcome: 'opens-early', shows };
   return { outcome: starts > stamp + 3 ? 'late-or-never' : 'opens-at-stamp', shows };
 }
 
 /** A lamp behind the radiator. */
-export function finInspection({ car, random }: Bench): ToolReading<'clear' | 'clogged' | 'rotted'> {
-  const light = car.condition.fins + 0.05 * random.normal();
-  return {
-    outcome: light < 0.85 ? 'clogged' : 'clear',
-    shows: { 'share that lets light through': shown(Math.min(1, Math.max(0, light)), 0.1) },
-  };
+export function finInspection({
+  car,
+  random,
+}: Bench): Shown<'clear' | 'undecided' | 'clogged' | 'rotted' | 'cowl-missing'> {
+  const light = Math.min(1, car.condition.fins + 0.03 * random.normal());
+  const shows = { 'share that lets light through': shown(Math.min(1, Math.max(0, light)), 0.1) };
+  if (light <= 0.8) return { outcome: 'clogged', shows };
+  if (car.condition.fanAir < 0.8) return { outcome: 'cowl-missing', shows };
+  return { outcome: light <= 0.9 ? 'undecided' : 'clear', shows };
 }
 
 /** Points by volume from mass: ethylene glycol 1,113, water 998 kg/m3 at 20 °C. */

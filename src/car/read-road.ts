@@ -4,6 +4,7 @@ import { driveOf } from './drive.ts';
 import { runCar, type Sample } from './run.ts';
 
 const WARM = 273.15 + 80;
+const FAN_SOON = 273.15 + 92;
 const KMH = 1 / 3.6;
 
 function middle(samples: readonly Sample[], of: (sample: Sample) => number): number {
@@ -14,7 +15,7 @@ function middle(samples: readonly Sample[], of: (sample: Sample) => number): num
 /** Town, ten minutes at 90 km/h, idle again; in frost once more with half of the radiator covered. */
 export function cruiseTrace(
   bench: Bench,
-): ToolReading<'holds' | 'falls-at-speed' | 'frost-only' | 'steady-low' | 'jumps'> {
+): Shown<'holds' | 'undecided' | 'falls-at-speed' | 'frost-only' | 'steady-low' | 'jumps'> {
   const { car, outside, seed, sheet } = bench;
   const heater = { blower: 0.3, hot: 1 };
   const drive = driveOf(
@@ -43,10 +44,11 @@ export function cruiseTrace(
     'after idling °C': Math.round(celsius(bare.end)),
   };
   if (bare.jumps >= 2) return { outcome: 'jumps', shows };
-  if (bare.speed >= sheet.lowLimit) return { outcome: 'holds', shows };
+  if (bare.speed >= sheet.lowLimit + 5) return { outcome: 'holds', shows };
+  if (bare.speed >= sheet.lowLimit) return { outcome: 'undecided', shows };
   if (outside < 273.15) {
     const covered = log({ ...car, condition: { ...car.condition, fins: car.condition.fins * 0.5 } });
-    if (covered.speed > sheet.cruise[0] - 4) return { outcome: 'frost-only', shows };
+    if (covered.speed >= sheet.lowLimit) return { outcome: 'frost-only', shows };
   }
   const even = Math.abs(bare.town - bare.speed) < 5 && bare.speed < sheet.cruise[0] - 5;
   return { outcome: even ? 'steady-low' : 'falls-at-speed', shows };
@@ -58,7 +60,9 @@ function jumps(samples: readonly Sample[]): number {
 }
 
 /** A hill of 6 % at 75 km/h in a low gear, the flat, then standing. Air conditioning off. */
-export function roadLoad(bench: Bench): ToolReading<'holds' | 'climbs-on-load' | 'climbs-at-standstill'> {
+export function roadLoad(
+  bench: Bench,
+): Shown<'holds' | 'gains-and-returns' | 'climbs-on-load' | 'climbs-at-standstill' | 'climbs-everywhere'> {
   const { car, outside, seed, sheet } = bench;
   const drive = driveOf(
     outside,
@@ -72,17 +76,22 @@ export function roadLoad(bench: Bench): ToolReading<'holds' | 'climbs-on-load' |
   );
   const { samples } = runCar(car, drive, seed);
   const top = (from: number, to: number) => Math.max(...samples.slice(from, to).map(({ scan }) => scan));
-  const [hill, stands] = [top(600, 1080), top(1320, 2220)];
+  const [flat, hill, stands] = [top(300, 600), top(600, 1080), top(1320, 2220)];
+  const [hot, warm] = [sheet.cruise[1] + 12, sheet.cruise[1] + 3];
   const shows = { 'hill °C': Math.round(celsius(hill)), 'standing °C': Math.round(celsius(stands)) };
-  if (hill > sheet.cruise[1] + 6) return { outcome: 'climbs-on-load', shows };
-  return { outcome: stands > sheet.fanOn + 4 ? 'climbs-at-standstill' : 'holds', shows };
+  // A figure that never moves climbs nowhere.
+  if (top(0, 10) > hot) return { outcome: 'holds', shows };
+  if (flat > hot && hill > hot) return { outcome: 'climbs-everywhere', shows };
+  if (hill > hot) return { outcome: 'climbs-on-load', shows };
+  if (stands > sheet.fanOn + 4) return { outcome: 'climbs-at-standstill', shows };
+  return { outcome: hill > warm ? 'gains-and-returns' : 'holds', shows };
 }
 
 /** Fan on a cold engine, then asked for. */
 export function fanBehaviour(
   bench: Bench,
-): ToolReading<'as-it-should' | 'runs-always' | 'never-runs' | 'one-stage-missing'> {
-  const { car, sound, outside, seed } = bench;
+): Shown<'as-it-should' | 'ac-only' | 'runs-always' | 'never-runs' | 'one-stage-missing'> {
+  const { car, sound, outside, seed, sheet } = bench;
   const drive = driveOf(outside, [
     { seconds: 90 },
     { seconds: 60, airConditioning: true },
@@ -106,7 +115,12 @@ export function fanBehaviour(
     return { outcome: own.revved < 0.5 * usual.revved ? 'one-stage-missing' : 'as-it-should', shows };
   }
   if (own.cold > 0.5) return { outcome: 'runs-always', shows };
+  // Idled on until the fan's figure, or half an hour at most.
+  const idled = runCar(car, driveOf(outside, [{ seconds: 1800 }], FAN_SOON), seed).samples;
+  const past = idled.find(({ head }) => head > sheet.fanOn + 5);
+  const byHeat = idled.some(({ fanAir }) => fanAir > 0.5);
   if (own.asked < 0.2) return { outcome: 'never-runs', shows };
+  if (past && !byHeat) return { outcome: 'ac-only', shows };
   return { outcome: own.asked < 0.8 * usual.asked ? 'one-stage-missing' : 'as-it-should', shows };
 }
 
@@ -125,17 +139,19 @@ export function blendDoor(bench: Bench): ToolReading<'follows' | 'does-not-follo
 /** Valve in the feed. The model's stuck valve does not move; what keeps water from passing a moving one is elsewhere. */
 export function heaterValve(
   bench: Bench,
-): ToolReading<'moves-and-flows' | 'does-not-move' | 'moves-no-flow'> {
+): Shown<'moves-and-flows' | 'undecided' | 'does-not-move' | 'moves-no-flow'> {
   const { car, outside, seed, random } = bench;
   if (car.condition.valve < 0.1) return { outcome: 'does-not-move', shows: { arm: 'stands' } };
   const last = runCar(car, driveOf(outside, [{ seconds: 200, blower: 0.5, hot: 1 }], WARM), seed).samples.at(
     -1,
   );
-  const behind = (last?.head ?? 0) - (last?.heater ?? 0) + NOISE.rubber * random.normal();
-  return {
-    outcome: behind > 20 ? 'moves-no-flow' : 'moves-and-flows',
-    shows: { 'K cooler behind it': shown(behind, 1) },
-  };
+  // Right behind the valve, before the core takes its heat: as hot as what comes, while anything comes.
+  const comes = (last?.heaterFlow ?? 0) > 3e-6;
+  const behind =
+    (comes ? 2 : (last?.head ?? 0) - (last?.heater ?? 0)) + Math.abs(NOISE.rubber * random.normal());
+  const shows = { 'K cooler behind it': shown(behind, 1) };
+  if (behind >= 25) return { outcome: 'moves-no-flow', shows };
+  return { outcome: behind >= 10 ? 'undecided' : 'moves-and-flows', shows };
 }
 
 const DISC_LOSS = 12;

@@ -1,15 +1,16 @@
 /**
  * What a test of the shelf shows on a simulated car, with the noise of the tool in hand and slips of the eye.
  *
- * Ids of tests and outcomes are the shelf's; nothing is read from there. Where a record leaves a gap between two
- * outcomes (a hose that warms 12 K early), the middle of the gap parts them.
+ * Ids of tests and outcomes, and the figures that part these, are the shelf's, written down here; nothing is read from there.
  */
 
 import type { Bench } from './bench.ts';
 import { benchOf, type ToolReading } from './bench.ts';
 import type { Car, CarLayout } from './car.ts';
 import { randomOf } from './random.ts';
+import * as circuit from './read-circuit.ts';
 import * as contents from './read-contents.ts';
+import * as flow from './read-flow.ts';
 import * as parts from './read-parts.ts';
 import * as road from './read-road.ts';
 import * as warm from './read-warm.ts';
@@ -24,28 +25,34 @@ interface Test {
 const electricFan = ({ fan }: CarLayout) => fan !== 'viscous clutch';
 
 export const TESTS = {
-  'warm-up-timing': { outcomes: ['on-time', 'slow', 'never', 'too-fast'], read: warm.warmUpTiming },
+  'warm-up-timing': {
+    outcomes: ['on-time', 'slow', 'levels-out-between', 'never', 'too-fast'],
+    read: warm.warmUpTiming,
+  },
   'hose-warm-up-outlet-side': {
-    outcomes: ['warm-early', 'warm-on-time', 'stays-cold'],
+    outcomes: ['warm-early', 'a-little-early', 'warm-on-time', 'stays-cold'],
     layout: ({ thermostat }) => thermostat === 'outlet side',
     read: warm.hoseOutletSide,
   },
   'hose-warm-up-inlet-side': {
-    outcomes: ['warm-early', 'warm-on-time', 'stays-cold'],
+    outcomes: ['warm-early', 'a-little-early', 'warm-on-time', 'stays-cold'],
     layout: ({ thermostat }) => thermostat === 'inlet side',
     read: warm.hoseInletSide,
   },
   'cruise-trace': {
-    outcomes: ['holds', 'falls-at-speed', 'frost-only', 'steady-low', 'jumps'],
+    outcomes: ['holds', 'undecided', 'falls-at-speed', 'frost-only', 'steady-low', 'jumps'],
     read: road.cruiseTrace,
   },
   'idle-to-fan-trace': {
-    outcomes: ['cycles', 'climbs-no-fan', 'climbs-with-fan', 'never-gets-there'],
+    outcomes: ['cycles', 'comes-early', 'comes-late', 'climbs-no-fan', 'climbs-with-fan', 'never-gets-there'],
     read: warm.idleToFan,
   },
-  'road-load-test': { outcomes: ['holds', 'climbs-on-load', 'climbs-at-standstill'], read: road.roadLoad },
+  'road-load-test': {
+    outcomes: ['holds', 'gains-and-returns', 'climbs-on-load', 'climbs-at-standstill', 'climbs-everywhere'],
+    read: road.roadLoad,
+  },
   'compare-readings': {
-    outcomes: ['all-agree', 'scan-reads-low', 'scan-reads-high', 'gauge-stands-alone'],
+    outcomes: ['all-agree', 'scan-reads-low', 'undecided', 'scan-reads-high', 'gauge-stands-alone'],
     read: warm.compareReadings,
   },
   'cold-soak-comparison': {
@@ -53,11 +60,11 @@ export const TESTS = {
     read: warm.coldSoak,
   },
   'heater-hose-pair': {
-    outcomes: ['both-hot', 'one-hot', 'both-cool', 'better-when-revved'],
+    outcomes: ['both-hot', 'undecided', 'one-hot', 'both-cool', 'engine-not-warm', 'better-when-revved'],
     read: warm.heaterHosePair,
   },
   'fan-behaviour': {
-    outcomes: ['as-it-should', 'runs-always', 'never-runs', 'one-stage-missing'],
+    outcomes: ['as-it-should', 'ac-only', 'runs-always', 'never-runs', 'one-stage-missing'],
     read: road.fanBehaviour,
   },
   'blend-door-sweep': {
@@ -66,15 +73,18 @@ export const TESTS = {
     read: road.blendDoor,
   },
   'heater-valve-movement': {
-    outcomes: ['moves-and-flows', 'does-not-move', 'moves-no-flow'],
+    outcomes: ['moves-and-flows', 'undecided', 'does-not-move', 'moves-no-flow'],
     layout: ({ heater }) => heater === 'valve-controlled',
     read: road.heaterValve,
   },
   'brake-drag': { outcomes: ['alike', 'undecided', 'one-hot'], read: road.brakeDrag },
   'vent-air-flow': { outcomes: ['strong', 'weak', 'some-speeds-only'], read: road.ventAir },
-  'pressure-rise-from-cold': { outcomes: ['with-heat', 'at-once', 'never-builds'], read: warm.pressureRise },
+  'pressure-rise-from-cold': {
+    outcomes: ['with-heat', 'undecided', 'at-once', 'never-builds'],
+    read: warm.pressureRise,
+  },
   'hose-squeeze': {
-    outcomes: ['springs-back', 'air-comes', 'soft-or-flat', 'hard-cold'],
+    outcomes: ['springs-back', 'air-comes', 'soft-or-flat', 'drawn-flat', 'flat-when-revved', 'hard-cold'],
     read: contents.hoseSqueeze,
   },
   'code-read': {
@@ -82,11 +92,11 @@ export const TESTS = {
     read: road.codeRead,
   },
   'pressure-test-cold': {
-    outcomes: ['holds', 'drip-outside', 'falls-unseen'],
+    outcomes: ['holds', 'undecided', 'drip-outside', 'falls-unseen'],
     read: contents.pressureTestCold,
   },
   'cap-test': { outcomes: ['holds', 'leaks-early', 'vacuum-stuck', 'wrong-stamp'], read: contents.capTest },
-  'bubble-watch': { outcomes: ['still', 'stops', 'never-stops'], read: contents.bubbleWatch },
+  'bubble-watch': { outcomes: ['still', 'stops', 'undecided', 'never-stops'], read: contents.bubbleWatch },
   'level-cold': { outcomes: ['at-mark', 'a-little-low', 'far-down'], read: contents.levelCold },
   'return-flow-watch': { outcomes: ['streams', 'dribbles', 'nothing'], read: contents.returnFlow },
   'combustion-gas-test': {
@@ -104,12 +114,12 @@ export const TESTS = {
   },
   'fan-direct-power': { outcomes: ['strong', 'weak', 'dead'], layout: electricFan, read: parts.fanDirect },
   'fan-relay-swap': {
-    outcomes: ['cured', 'unchanged', 'runs-without-relay'],
+    outcomes: ['cured', 'not-shown', 'unchanged', 'runs-without-relay'],
     layout: electricFan,
     read: parts.relaySwap,
   },
   'fan-current': {
-    outcomes: ['as-expected', 'too-high', 'too-low', 'starved', 'none'],
+    outcomes: ['as-expected', 'a-little-high', 'too-high', 'too-low', 'starved', 'none'],
     layout: electricFan,
     read: parts.fanCurrent,
   },
@@ -119,15 +129,106 @@ export const TESTS = {
     read: parts.relayControl,
   },
   'thermostat-inspection': {
-    outcomes: ['sound', 'gapes-cold', 'wrong-stamp', 'missing', 'badly-seated'],
+    outcomes: [
+      'sound',
+      'gapes-cold',
+      'hair-open',
+      'wrong-stamp',
+      'stamp-too-high',
+      'missing',
+      'badly-seated',
+    ],
     read: parts.thermostatInspection,
   },
   'thermostat-bench-test': {
     outcomes: ['opens-at-stamp', 'opens-early', 'open-when-cold', 'late-or-never'],
     read: parts.thermostatBench,
   },
-  'fin-inspection': { outcomes: ['clear', 'clogged', 'rotted'], read: parts.finInspection },
+  'fin-inspection': {
+    outcomes: ['clear', 'undecided', 'clogged', 'rotted', 'cowl-missing'],
+    read: parts.finInspection,
+  },
   'refractometer-test': { outcomes: ['as-wanted', 'too-weak', 'too-strong'], read: parts.refractometer },
+  'radiator-face-map': {
+    outcomes: ['even-fall', 'steep-fall', 'cold-patch', 'all-cold', 'hot-all-over'],
+    read: flow.faceMap,
+  },
+  'radiator-outlet-data': {
+    outcomes: ['opens-early', 'a-little-early', 'opens-on-time', 'opens-late'],
+    read: flow.outletData,
+  },
+  'pump-impeller-flow': { outcomes: ['strong', 'undecided', 'weak', 'none'], read: flow.impellerFlow },
+  'radiator-flow': { outcomes: ['free', 'undecided', 'backs-up'], read: flow.radiatorFlow },
+  'heater-back-flush': {
+    outcomes: ['free', 'undecided', 'barely-runs', 'dirty-then-free'],
+    read: flow.backFlush,
+  },
+  'vent-line-blow-through': { outcomes: ['free', 'resists', 'blocked'], read: flow.ventLine },
+  'bleed-screw-flow': { outcomes: ['coolant', 'air-then-coolant', 'nothing'], read: flow.bleedScrew },
+  'belt-check': {
+    outcomes: ['sound', 'slips', 'crooked', 'broken'],
+    layout: ({ pump }) => pump === 'belt',
+    read: circuit.beltCheck,
+  },
+  'viscous-spin-down': {
+    outcomes: ['grips-hot', 'undecided', 'spins-free', 'locked'],
+    layout: ({ fan }) => fan === 'viscous clutch',
+    read: circuit.viscousSpin,
+  },
+  'heater-pump-listen': {
+    outcomes: ['runs', 'runs-no-flow', 'silent-with-voltage', 'no-voltage'],
+    layout: ({ heater }) => heater === 'auxiliary pump',
+    read: circuit.heaterPump,
+  },
+  'electric-pump-drive': {
+    outcomes: ['runs-and-flows', 'runs-weak', 'silent-with-voltage', 'no-voltage'],
+    layout: ({ pump }) => pump === 'electric',
+    read: circuit.electricPump,
+  },
+  'fan-switch-temperature': {
+    outcomes: ['as-stamped', 'closed-when-cold', 'never-closes', 'closes-and-fails-loaded'],
+    layout: ({ fanSwitchedBy }) => fanSwitchedBy === 'switch in the radiator',
+    read: circuit.switchTemperature,
+  },
+  'map-thermostat-circuit': {
+    outcomes: ['in-order', 'element-faulty', 'always-driven', 'no-supply'],
+    layout: ({ kind }) => kind === 'map-controlled',
+    read: circuit.mapCircuit,
+  },
+  'fan-voltage-drop': {
+    outcomes: ['within-limits', 'supply-high', 'earth-high', 'no-current'],
+    layout: electricFan,
+    read: circuit.voltageDrop,
+  },
+  'fan-connector-heat': {
+    outcomes: ['cool', 'warm', 'too-hot-to-hold', 'browned-and-cool'],
+    layout: electricFan,
+    read: circuit.connectorHeat,
+  },
+  'fuse-drop-current': {
+    outcomes: ['as-expected', 'too-high', 'too-low', 'none', 'fuse-open'],
+    layout: electricFan,
+    read: circuit.fuseDrop,
+  },
+  'fan-command-duty': {
+    outcomes: ['obeys', 'no-output', 'full-against-order', 'order-lost', 'full-is-ordered', 'not-fed'],
+    layout: (layout) => electricFan(layout) && layout.fanSwitchedBy === 'engine controller',
+    read: circuit.commandDuty,
+  },
+  'condenser-fan-fed': {
+    outcomes: ['comes-when-asked', 'dead-or-drags', 'good-not-fed', 'none-fitted'],
+    layout: ({ fan }) => fan === 'viscous clutch',
+    read: circuit.condenserFan,
+  },
+  'exhaust-look': {
+    outcomes: ['clears', 'cloud-then-clear', 'white-stays', 'white-stings', 'dark-or-breathless'],
+    read: circuit.exhaustLook,
+  },
+  'fuel-trim-data': {
+    outcomes: ['normal', 'adding-fuel', 'timing-late', 'taking-fuel'],
+    read: circuit.fuelTrim,
+  },
+  'coolant-look': { outcomes: ['clear', 'brown', 'oily', 'gelled'], read: circuit.coolantLook },
 } as const satisfies Record<string, Test>;
 
 export type TestId = keyof typeof TESTS;

@@ -8,6 +8,8 @@
  *     npm run check -- --quality         for GitLab, as a code quality report
  *     npm run check -- <folder>          another shelf
  */
+
+import { physicsFindings } from '../library/against-physics/findings.ts';
 import { mendFiles } from '../library/mend.ts';
 import { readShelf } from '../library/read-shelf.ts';
 import { reportHost } from '../library/report/host.ts';
@@ -37,15 +39,16 @@ async function check(): Promise<void> {
   });
   const folder = positionals[0] ?? 'content';
   const began = performance.now();
-  let { findings, count } = await readShelf(folder);
+  let { shelf, findings, count } = await readShelf(folder);
   if (values.mend) {
     const mended = await mendFiles(findings);
-    ({ findings, count } = await readShelf(folder));
+    ({ shelf, findings, count } = await readShelf(folder));
     if (!values.json && !values.quality) process.stdout.write(`${mended} mended; what is left:\n\n`);
   }
   const seconds = (performance.now() - began) / 1000;
   if (values.json) process.stdout.write(reportJson(findings, count));
-  else if (values.quality) process.stdout.write(reportQuality(findings));
+  else if (values.quality)
+    process.stdout.write(reportQuality([...findings, ...physicsFindings(shelf.records)]));
   else {
     if (process.env.GITHUB_ACTIONS === 'true') process.stdout.write(reportHost(findings));
     if (values.short) process.stdout.write(reportShort(findings));

@@ -1,8 +1,8 @@
 /** A case walked through its tree as the page walks it: what is asked, what the car shows, where it ends. */
 import { type WalkedBy, walkToEnd } from '../diagnosis/answered-walk.ts';
-import { compile } from '../diagnosis/compiled.ts';
+import { type CompiledModel, compile } from '../diagnosis/compiled.ts';
 import { SOMETHING_ELSE } from '../diagnosis/model.ts';
-import type { WalkPlace } from '../diagnosis/walk.ts';
+import type { Place, WalkTree } from '../diagnosis/walk.ts';
 import { NAMED_FROM } from '../diagnosis/walk-figures.ts';
 import type { CarCase } from '../model/case.ts';
 import { asMostAre } from '../model/layout.ts';
@@ -43,11 +43,24 @@ export function walkCase(shelf: Pick<Shelf, 'records'>, car: CarCase, by: Walked
   const vehicle = shelf.records.vehicle.get(car.vehicle);
   if (!vehicle) throw new Error(`The shelf has no vehicle "${car.vehicle}".`);
   const { model, tree } = caseOf(shelf, car.symptom, asMostAre(vehicle.data.layout));
-  const { place, asked, unanswered } = walkToEnd(compile(model), tree, by, (test) =>
-    answerOf(shelf, car, test),
-  );
+  return walkCar(compile(model), tree, car, (test) => answerOf(shelf, car, test), by);
+}
+
+/**
+ * Walks any car with known faults to its end.
+ * @param car `should-be` where the wrong complaint was chosen
+ * @param answerOf what the car shows at a test; undefined where nobody can say
+ */
+export function walkCar(
+  compiled: CompiledModel,
+  tree: WalkTree,
+  car: Pick<CarCase, 'faults' | 'should-be'>,
+  answerOf: (test: string) => string | undefined,
+  by: WalkedBy = 'tree',
+): CaseWalk {
+  const { place, asked, unanswered } = walkToEnd(compiled, tree, by, answerOf);
   const minutes = asked.reduce(
-    (sum, { test }) => sum + (model.tests.find(({ id }) => id === test)?.minutes ?? 0),
+    (sum, { test }) => sum + (compiled.model.tests.find(({ id }) => id === test)?.minutes ?? 0),
     0,
   );
   return ended(car, place, { asked, unanswered, minutes });
@@ -71,8 +84,8 @@ function faultsOf(faults: readonly string[]): readonly string[] {
 }
 
 function ended(
-  car: CarCase,
-  { standing, belief }: WalkPlace,
+  car: Pick<CarCase, 'faults' | 'should-be'>,
+  { standing, belief }: Place,
   so: Pick<CaseWalk, 'asked' | 'unanswered' | 'minutes'>,
 ): CaseWalk {
   const ranked = belief.ranked.filter(({ share }) => share >= NAMED_FROM);

@@ -1,12 +1,16 @@
 /**
  * The simulated car beside the outside figures, and how long it takes. Prints and never fails:
- * npx node tests/bench/car.ts
+ * npx node tests/bench/car.ts [--write]
+ * `--write` keeps the count and the misses for the page that says how far to trust the site.
  */
+import { writeFileSync } from 'node:fs';
 import { cpus } from 'node:os';
+import { parseArgs } from 'node:util';
 import { usualCar } from '../../src/car/car.ts';
 import { driveOf } from '../../src/car/drive.ts';
 import { runCar } from '../../src/car/run.ts';
 import { CARS, compareAll } from '../car/outside/compare.ts';
+import { figuresText, summarise } from '../car/outside/kept.ts';
 import { NOT_HELD } from '../car/outside/not-held.ts';
 
 const show = (value: number) =>
@@ -16,7 +20,14 @@ console.log(`${CARS} drawn cars; middle car, 5 to 95 %, share inside the source'
 console.log(
   '| figure | unit | source says | middle | 5–95 % | inside | kind | source |\n|---|---|---|---|---|---|---|---|',
 );
-for (const { row, middle, low, high, inRange } of compareAll()) {
+const compared = compareAll();
+const { values } = parseArgs({ options: { write: { type: 'boolean', default: false } } });
+if (values.write)
+  writeFileSync(
+    new URL('../../src/site/about/car-figures.json', import.meta.url),
+    figuresText(summarise(compared)),
+  );
+for (const { row, middle, low, high, inRange } of compared) {
   const missed = middle < row.range[0] || middle > row.range[1] ? ' (missed)' : '';
   console.log(
     `| ${row.id}${row.fitted ? ' (set by it)' : ''} | ${row.unit} | ${row.range.map(show).join('–')} | ${show(middle)}${missed} | ${show(low)}–${show(high)} | ${Math.round(100 * inRange)} % | ${row.kind} | ${row.source} |`,

@@ -33,8 +33,8 @@ function shares(test: TestId, id: FaultId, cars = 24, outside = MILD): Record<st
   return Object.fromEntries(Object.entries(counts).map(([outcome, count]) => [outcome, count / all]));
 }
 
-test('names tests and outcomes as the shelf does, all 34 of them', () => {
-  expect(TEST_IDS.length).toBe(34);
+test('names tests and outcomes as the shelf does, all of them', () => {
+  expect(TEST_IDS.length).toBeGreaterThanOrEqual(54);
   for (const id of TEST_IDS) {
     const record: unknown = parse(readFileSync(`content/tests/${id}.yaml`, 'utf8'));
     const outcomes =

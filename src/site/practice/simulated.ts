@@ -26,9 +26,6 @@ const OUTSIDE = 288.15;
 /** Half way between the ends of a fault's range. A judgement, no source. */
 const SEVERITY = 0.5;
 
-/** The record tells a fan that is well from one that stays dead whichever relay is in; the simulated car calls both unchanged. */
-const LEFT_OUT: ReadonlySet<string> = new Set(['fan-relay-swap']);
-
 /** The car with its fault; undefined where the simulated car does not know the fault or the layout. */
 export function simulatedCar(code: string, faults: readonly string[], vehicle: ForCar): Car | undefined {
   const layout = carLayout(vehicle);
@@ -49,7 +46,7 @@ export function simulatedAnswers(
   const car = simulatedCar(code, faults, vehicle);
   return (test) => {
     const known = TEST_IDS.find((id) => id === test);
-    if (!car || known === undefined || LEFT_OUT.has(test) || !testFits(known, car)) return undefined;
+    if (!car || known === undefined || !testFits(known, car)) return undefined;
     const { outcome, shows } = readingOf(known, car, mixed(code), OUTSIDE, 0);
     return {
       outcome,

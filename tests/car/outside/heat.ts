@@ -269,7 +269,7 @@ export const HEAT: readonly Row[] = [
   },
   {
     id: 'cold-bag-penalty, −6.7 °C',
-    what: 'The same in frost',
+    what: 'More fuel on a cold start than on a hot one, in frost',
     unit: '%',
     source: 'Taylor and Stewart, SAE 2001-01-0221 (abstract)',
     kind: 'published',
