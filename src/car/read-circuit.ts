@@ -1,5 +1,5 @@
 /** Tests of motors, switches and wires, and looks at what stands in plain sight: the state of the part, with its reader. */
-import { type Bench, NOISE, type Shown, shown } from './bench.ts';
+import { type Bench, NOISE, shown, type ToolReading } from './bench.ts';
 import { CHARGING, feedOf } from './fan.ts';
 
 const most = ({ car }: Bench) => (car.layout.fan === 'electric, two stages' ? 2 : 1);
@@ -7,7 +7,7 @@ const feed = (bench: Bench) =>
   feedOf(bench.car, bench.car.condition.fanCommand === 'open' ? 0 : most(bench), CHARGING);
 
 /** Belt by eye, hand and water. */
-export function beltCheck({ car }: Bench): Shown<'sound' | 'slips' | 'crooked' | 'broken'> {
+export function beltCheck({ car }: Bench): ToolReading<'sound' | 'slips' | 'crooked' | 'broken'> {
   return car.condition.beltSlip > 0
     ? { outcome: 'slips', shows: { belt: 'glazed, slack, loud with water' } }
     : { outcome: 'sound', shows: { belt: 'sound' } };
@@ -20,7 +20,7 @@ const SPINS_FREE = 0.3;
 export function viscousSpin({
   car,
   random,
-}: Bench): Shown<'grips-hot' | 'undecided' | 'spins-free' | 'locked'> {
+}: Bench): ToolReading<'grips-hot' | 'undecided' | 'spins-free' | 'locked'> {
   const { clutch, clutchGrip } = car.condition;
   if (clutch === 'seized') return { outcome: 'locked', shows: { fan: 'cannot be turned cold' } };
   const grip = clutchGrip + 0.05 * random.normal();
@@ -33,7 +33,7 @@ export function viscousSpin({
 /** Pump in the heater hose, by ear and by its return. */
 export function heaterPump({
   car,
-}: Bench): Shown<'runs' | 'runs-no-flow' | 'silent-with-voltage' | 'no-voltage'> {
+}: Bench): ToolReading<'runs' | 'runs-no-flow' | 'silent-with-voltage' | 'no-voltage'> {
   const { heaterPump: runs, core, valve, pocketIn, pocket } = car.condition;
   if (!runs) return { outcome: 'silent-with-voltage', shows: { pump: 'silent', V: 13.6 } };
   const shut = core * valve < 0.2 || (pocketIn === 'heater' && pocket > 0.35e-3);
@@ -48,7 +48,7 @@ const SEEN_WEAK = 0.7;
 export function electricPump({
   car,
   random,
-}: Bench): Shown<'runs-and-flows' | 'runs-weak' | 'silent-with-voltage' | 'no-voltage'> {
+}: Bench): ToolReading<'runs-and-flows' | 'runs-weak' | 'silent-with-voltage' | 'no-voltage'> {
   const flow = car.condition.pump;
   if (flow === 0) return { outcome: 'silent-with-voltage', shows: { pump: 'stands' } };
   const weak = flow + 0.08 * random.normal() < SEEN_WEAK;
@@ -60,7 +60,7 @@ export function electricPump({
 /** The radiator's switch in the pot. */
 export function switchTemperature({
   car,
-}: Bench): Shown<'as-stamped' | 'closed-when-cold' | 'never-closes' | 'closes-and-fails-loaded'> {
+}: Bench): ToolReading<'as-stamped' | 'closed-when-cold' | 'never-closes' | 'closes-and-fails-loaded'> {
   const { fanSwitch } = car.condition;
   if (fanSwitch === 'closed') return { outcome: 'closed-when-cold', shows: { cold: 'continuity' } };
   return fanSwitch === 'open'
@@ -72,7 +72,7 @@ export function switchTemperature({
 export function mapCircuit({
   car,
   random,
-}: Bench): Shown<'in-order' | 'element-faulty' | 'always-driven' | 'no-supply'> {
+}: Bench): ToolReading<'in-order' | 'element-faulty' | 'always-driven' | 'no-supply'> {
   const { mapHeater } = car.condition;
   if (mapHeater === 'always') return { outcome: 'always-driven', shows: { lamp: 'lit cold' } };
   if (mapHeater === 'ordered') return { outcome: 'in-order', shows: { ohm: 15 } };
@@ -84,7 +84,7 @@ export function mapCircuit({
 /** Volts lost on the way to the fan and on the way back, at its current. */
 export function voltageDrop(
   bench: Bench,
-): Shown<'within-limits' | 'supply-high' | 'earth-high' | 'no-current'> {
+): ToolReading<'within-limits' | 'supply-high' | 'earth-high' | 'no-current'> {
   const { current, dropFeed, dropEarth } = feed(bench);
   if (current < 1) return { outcome: 'no-current', shows: { A: 0 } };
   const read = (volts: number) => volts + NOISE.volts * bench.random.normal();
@@ -101,7 +101,9 @@ const SOUND_HOLDER = 6;
 const IN_HOLDER = 0.055;
 
 /** Fuse and holder after five minutes: current squared times the holder's resistance. */
-export function connectorHeat(bench: Bench): Shown<'cool' | 'warm' | 'too-hot-to-hold' | 'browned-and-cool'> {
+export function connectorHeat(
+  bench: Bench,
+): ToolReading<'cool' | 'warm' | 'too-hot-to-hold' | 'browned-and-cool'> {
   const { fanFeed, fanFuse } = bench.car.condition;
   if (fanFuse === 'blown')
     return bench.random.chance(0.5)
@@ -117,7 +119,9 @@ export function connectorHeat(bench: Bench): Shown<'cool' | 'warm' | 'too-hot-to
 }
 
 /** Millivolts across the fuse, as amperes; good to a fifth. */
-export function fuseDrop(bench: Bench): Shown<'as-expected' | 'too-high' | 'too-low' | 'none' | 'fuse-open'> {
+export function fuseDrop(
+  bench: Bench,
+): ToolReading<'as-expected' | 'too-high' | 'too-low' | 'none' | 'fuse-open'> {
   if (bench.car.condition.fanFuse === 'blown') return { outcome: 'fuse-open', shows: { mV: 'overload' } };
   const { current } = feed(bench);
   const reads = current * (1 + 0.1 * bench.random.normal());
@@ -130,7 +134,7 @@ export function fuseDrop(bench: Bench): Shown<'as-expected' | 'too-high' | 'too-
 /** Order at the fan's thin wire. A wire on earth shows there whatever is asked. */
 export function commandDuty({
   car,
-}: Bench): Shown<
+}: Bench): ToolReading<
   'obeys' | 'no-output' | 'full-against-order' | 'order-lost' | 'full-is-ordered' | 'not-fed'
 > {
   const { fanCommand, fanMotor, fanFuse, fanRelay, fanFeed, fanEarth, sensor } = car.condition;
@@ -146,7 +150,7 @@ export function commandDuty({
 /** The condenser's own fan. */
 export function condenserFan({
   car,
-}: Bench): Shown<'comes-when-asked' | 'dead-or-drags' | 'good-not-fed' | 'none-fitted'> {
+}: Bench): ToolReading<'comes-when-asked' | 'dead-or-drags' | 'good-not-fed' | 'none-fitted'> {
   return car.condition.condenserFan
     ? { outcome: 'comes-when-asked', shows: { fan: 'strong' } }
     : { outcome: 'dead-or-drags', shows: { fan: 'stands' } };
@@ -160,7 +164,9 @@ const TRIMS = 1.08;
 export function exhaustLook({
   car,
   random,
-}: Bench): Shown<'clears' | 'cloud-then-clear' | 'white-stays' | 'white-stings' | 'dark-or-breathless'> {
+}: Bench): ToolReading<
+  'clears' | 'cloud-then-clear' | 'white-stays' | 'white-stings' | 'dark-or-breathless'
+> {
   return car.condition.heatByLoad + 0.04 * random.normal() > BREATHLESS
     ? { outcome: 'dark-or-breathless', shows: { pulse: 'weak' } }
     : { outcome: 'clears', shows: { vapour: 'thins' } };
@@ -170,7 +176,7 @@ export function exhaustLook({
 export function fuelTrim({
   car,
   random,
-}: Bench): Shown<'normal' | 'adding-fuel' | 'timing-late' | 'taking-fuel'> {
+}: Bench): ToolReading<'normal' | 'adding-fuel' | 'timing-late' | 'taking-fuel'> {
   const { heat, heatByLoad } = car.condition;
   if (heatByLoad > BREATHLESS && random.chance(0.5))
     return { outcome: 'taking-fuel', shows: { air: 'short of its figure' } };
@@ -184,7 +190,7 @@ export function fuelTrim({
 const SILT_SEEN = 0.6;
 
 /** A sample in a glass. */
-export function coolantLook({ car, random }: Bench): Shown<'clear' | 'brown' | 'oily' | 'gelled'> {
+export function coolantLook({ car, random }: Bench): ToolReading<'clear' | 'brown' | 'oily' | 'gelled'> {
   const { tubes, core, hoseClosesAt } = car.condition;
   const silted = core < 1 || (tubes < 1 && hoseClosesAt > 4000);
   return silted && random.chance(SILT_SEEN)

@@ -13,7 +13,7 @@ export function pressureTestCold({
   car,
   random,
   outside,
-}: Bench): Shown<'holds' | 'undecided' | 'drip-outside' | 'falls-unseen'> {
+}: Bench): ToolReading<'holds' | 'undecided' | 'drip-outside' | 'falls-unseen'> {
   const { values, condition } = car;
   const coolant = coolantOf(condition.mixture ?? values.mixture);
   const vapour = coolant.vapourPressure(outside);
@@ -53,7 +53,7 @@ export function capTest({
 const SEEN = 0.05e-6;
 
 /** Funnel on the neck for ten minutes from cold. A bubble a few seconds apart is seen: 0.02 ml/s. */
-export function bubbleWatch(bench: Bench): Shown<'still' | 'stops' | 'undecided' | 'never-stops'> {
+export function bubbleWatch(bench: Bench): ToolReading<'still' | 'stops' | 'undecided' | 'never-stops'> {
   const { car, outside, seed } = bench;
   const { samples } = runCar(car, driveOf(outside, [{ seconds: 600, rpm: 1200, hot: 1 }]), seed);
   const [first, late, last] = [samples[5], samples[480], samples.at(-1)];
@@ -124,7 +124,9 @@ const WALL_IS_FELT = 0.7;
 /** Hoses by hand, cold and just started. */
 export function hoseSqueeze(
   bench: Bench,
-): Shown<'springs-back' | 'air-comes' | 'soft-or-flat' | 'drawn-flat' | 'flat-when-revved' | 'hard-cold'> {
+): ToolReading<
+  'springs-back' | 'air-comes' | 'soft-or-flat' | 'drawn-flat' | 'flat-when-revved' | 'hard-cold'
+> {
   const { car, outside, seed, random } = bench;
   const { hoseClosesAt, tubes, vacuum, pocket } = car.condition;
   const { samples } = runCar(car, driveOf(outside, [{ seconds: 60 }]), seed);

@@ -1,5 +1,5 @@
 /** Tests of what flows: clear hose, radiator and core by water, face of the radiator, thermometer at its outlet. */
-import { type Bench, celsius, NOISE, type Shown, shown } from './bench.ts';
+import { type Bench, celsius, NOISE, shown, type ToolReading } from './bench.ts';
 import { driveOf } from './drive.ts';
 import { runCar } from './run.ts';
 
@@ -7,7 +7,7 @@ import { runCar } from './run.ts';
 const CLEAR_HOSE = 2.4;
 
 /** Clear hose from heater feed to return. */
-export function impellerFlow({ car, random }: Bench): Shown<'strong' | 'undecided' | 'weak' | 'none'> {
+export function impellerFlow({ car, random }: Bench): ToolReading<'strong' | 'undecided' | 'weak' | 'none'> {
   const { pump, beltSlip } = car.condition;
   const litres = Math.max(
     0,
@@ -24,7 +24,7 @@ export function impellerFlow({ car, random }: Bench): Shown<'strong' | 'undecide
 const SOUND_RADIATOR = 16;
 
 /** Water through the radiator by its own weight. Seconds grow as the open tubes become fewer. */
-export function radiatorFlow({ car, random }: Bench): Shown<'free' | 'undecided' | 'backs-up'> {
+export function radiatorFlow({ car, random }: Bench): ToolReading<'free' | 'undecided' | 'backs-up'> {
   const seconds = (SOUND_RADIATOR / car.condition.tubes) * (1 + 0.15 * random.normal());
   const shows = { 's for 10 l': shown(seconds, 1) };
   if (seconds >= 60) return { outcome: 'backs-up', shows };
@@ -39,7 +39,7 @@ const LETS_GO = 0.3;
 export function backFlush({
   car,
   random,
-}: Bench): Shown<'free' | 'undecided' | 'barely-runs' | 'dirty-then-free'> {
+}: Bench): ToolReading<'free' | 'undecided' | 'barely-runs' | 'dirty-then-free'> {
   const litres = Math.max(0, SOUND_CORE * car.condition.core + NOISE.litres * random.normal());
   const shows = { 'l in half a minute': shown(litres, 0.1) };
   if (litres >= 4) return { outcome: 'free', shows };
@@ -53,7 +53,7 @@ const PATCH_BELOW = 0.6;
 /** Infrared over the face. Warmed from cold, as a radiator that starts hot would hide a thermostat that stays shut. */
 export function faceMap(
   bench: Bench,
-): Shown<'even-fall' | 'steep-fall' | 'cold-patch' | 'all-cold' | 'hot-all-over'> {
+): ToolReading<'even-fall' | 'steep-fall' | 'cold-patch' | 'all-cold' | 'hot-all-over'> {
   const { car, outside, seed, random, sheet } = bench;
   const { samples } = runCar(car, driveOf(outside, [{ seconds: 1200, rpm: 1800 }, { seconds: 900 }]), seed);
   // Hot enough: past the fan's figure, or as hot as it gets.
@@ -76,7 +76,7 @@ const CLIMBS = 8;
 /** Sensor in the radiator's outlet, from cold with the blower off. */
 export function outletData(
   bench: Bench,
-): Shown<'opens-early' | 'a-little-early' | 'opens-on-time' | 'opens-late'> {
+): ToolReading<'opens-early' | 'a-little-early' | 'opens-on-time' | 'opens-late'> {
   const { car, outside, seed, sheet } = bench;
   const { samples } = runCar(car, driveOf(outside, [{ seconds: 2400, rpm: 1700 }]), seed);
   const climbs = samples.find(({ lowerHose }) => lowerHose > outside + CLIMBS);
@@ -90,12 +90,12 @@ export function outletData(
 }
 
 /** Air through the vent line; coolant at the bleed screw. The state of the part itself. */
-export function ventLine({ car }: Bench): Shown<'free' | 'resists' | 'blocked'> {
+export function ventLine({ car }: Bench): ToolReading<'free' | 'resists' | 'blocked'> {
   return car.condition.vent === 0
     ? { outcome: 'blocked', shows: { line: 'takes no air' } }
     : { outcome: 'free', shows: { line: 'bubbles in the tank' } };
 }
-export function bleedScrew({ car }: Bench): Shown<'coolant' | 'air-then-coolant' | 'nothing'> {
+export function bleedScrew({ car }: Bench): ToolReading<'coolant' | 'air-then-coolant' | 'nothing'> {
   return car.condition.pocketIn === 'radiator' && car.condition.pocket > 0
     ? { outcome: 'air-then-coolant', shows: { screw: 'spits, then runs' } }
     : { outcome: 'coolant', shows: { screw: 'runs at once' } };

@@ -45,7 +45,9 @@ export function fanDirect({ car }: Bench): ToolReading<'strong' | 'weak' | 'dead
 }
 
 /** The fan with a good relay, and with none. */
-export function relaySwap(bench: Bench): Shown<'cured' | 'not-shown' | 'unchanged' | 'runs-without-relay'> {
+export function relaySwap(
+  bench: Bench,
+): ToolReading<'cured' | 'not-shown' | 'unchanged' | 'runs-without-relay'> {
   const { car } = bench;
   if (car.condition.fanRelay !== 'works') return { outcome: 'cured', shows: { fan: 'as it should' } };
   const stage = car.layout.fan === 'electric, two stages' ? 2 : 1;
@@ -61,7 +63,7 @@ export function fanCurrent({
   car,
   sheet,
   random,
-}: Bench): Shown<'as-expected' | 'a-little-high' | 'too-high' | 'too-low' | 'starved' | 'none'> {
+}: Bench): ToolReading<'as-expected' | 'a-little-high' | 'too-high' | 'too-low' | 'starved' | 'none'> {
   const stage = car.layout.fan === 'electric, two stages' ? 2 : 1;
   const { current, volts } = feedOf(car, car.condition.fanCommand === 'open' ? 0 : stage, CHARGING);
   const reads = current * (1 + NOISE.clamp * random.normal());
@@ -95,7 +97,7 @@ export function relayControl({ car }: Bench): ToolReading<'as-ordered' | 'missin
 /** Out of its housing, at room temperature. Held open by less than a twentieth no feeler goes in. */
 export function thermostatInspection({
   car,
-}: Bench): Shown<
+}: Bench): ToolReading<
   'sound' | 'gapes-cold' | 'hair-open' | 'wrong-stamp' | 'stamp-too-high' | 'missing' | 'badly-seated'
 > {
   const { liftFloor, seatPassage, turnedRound, wrongStamp } = car.condition;
@@ -134,7 +136,7 @@ export function thermostatBench({
 export function finInspection({
   car,
   random,
-}: Bench): Shown<'clear' | 'undecided' | 'clogged' | 'rotted' | 'cowl-missing'> {
+}: Bench): ToolReading<'clear' | 'undecided' | 'clogged' | 'rotted' | 'cowl-missing'> {
   const light = Math.min(1, car.condition.fins + 0.03 * random.normal());
   const shows = { 'share that lets light through': shown(Math.min(1, Math.max(0, light)), 0.1) };
   if (light <= 0.8) return { outcome: 'clogged', shows };

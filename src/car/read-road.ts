@@ -15,7 +15,7 @@ function middle(samples: readonly Sample[], of: (sample: Sample) => number): num
 /** Town, ten minutes at 90 km/h, idle again; in frost once more with half of the radiator covered. */
 export function cruiseTrace(
   bench: Bench,
-): Shown<'holds' | 'undecided' | 'falls-at-speed' | 'frost-only' | 'steady-low' | 'jumps'> {
+): ToolReading<'holds' | 'undecided' | 'falls-at-speed' | 'frost-only' | 'steady-low' | 'jumps'> {
   const { car, outside, seed, sheet } = bench;
   const heater = { blower: 0.3, hot: 1 };
   const drive = driveOf(
@@ -62,7 +62,9 @@ function jumps(samples: readonly Sample[]): number {
 /** A hill of 6 % at 75 km/h in a low gear, the flat, then standing. Air conditioning off. */
 export function roadLoad(
   bench: Bench,
-): Shown<'holds' | 'gains-and-returns' | 'climbs-on-load' | 'climbs-at-standstill' | 'climbs-everywhere'> {
+): ToolReading<
+  'holds' | 'gains-and-returns' | 'climbs-on-load' | 'climbs-at-standstill' | 'climbs-everywhere'
+> {
   const { car, outside, seed, sheet } = bench;
   const drive = driveOf(
     outside,
@@ -90,7 +92,7 @@ export function roadLoad(
 /** Fan on a cold engine, then asked for. */
 export function fanBehaviour(
   bench: Bench,
-): Shown<'as-it-should' | 'ac-only' | 'runs-always' | 'never-runs' | 'one-stage-missing'> {
+): ToolReading<'as-it-should' | 'ac-only' | 'runs-always' | 'never-runs' | 'one-stage-missing'> {
   const { car, sound, outside, seed, sheet } = bench;
   const drive = driveOf(outside, [
     { seconds: 90 },
@@ -139,7 +141,7 @@ export function blendDoor(bench: Bench): ToolReading<'follows' | 'does-not-follo
 /** Valve in the feed. The model's stuck valve does not move; what keeps water from passing a moving one is elsewhere. */
 export function heaterValve(
   bench: Bench,
-): Shown<'moves-and-flows' | 'undecided' | 'does-not-move' | 'moves-no-flow'> {
+): ToolReading<'moves-and-flows' | 'undecided' | 'does-not-move' | 'moves-no-flow'> {
   const { car, outside, seed, random } = bench;
   if (car.condition.valve < 0.1) return { outcome: 'does-not-move', shows: { arm: 'stands' } };
   const last = runCar(car, driveOf(outside, [{ seconds: 200, blower: 0.5, hot: 1 }], WARM), seed).samples.at(

@@ -1,7 +1,7 @@
 /** Tests that watch a car warm up or stand, by its own temperatures. */
-import { type Bench, celsius, NOISE, type Shown, shown } from './bench.ts';
+import { type Bench, celsius, NOISE, shown, type ToolReading } from './bench.ts';
 import { driveOf, type Leg } from './drive.ts';
-import { type Run, runCar, type Sample } from './run.ts';
+import { type CarRun, runCar, type Sample } from './run.ts';
 import { OPEN_SHOWS, SHORTED_SHOWS } from './signals.ts';
 
 const WARM = 273.15 + 85;
@@ -19,7 +19,7 @@ const CREEPS = 4;
 /** Scan figure against the clock at 1,800 rpm. The yardstick is the time of the data sheet, driven at 20 °C. */
 export function warmUpTiming(
   bench: Bench,
-): Shown<'on-time' | 'slow' | 'levels-out-between' | 'never' | 'too-fast'> {
+): ToolReading<'on-time' | 'slow' | 'levels-out-between' | 'never' | 'too-fast'> {
   const { sheet, random } = bench;
   const own = run(bench, [{ seconds: 2700, rpm: 1800 }]);
   const usual = sheet.warmUpTime;
@@ -44,7 +44,7 @@ export function warmUpTiming(
 const highestOf = (samples: readonly Sample[]) => Math.max(...samples.map(({ scan }) => scan));
 const highest = (samples: readonly Sample[]) => Math.round(celsius(highestOf(samples)));
 
-type HoseWarms = Shown<'warm-early' | 'a-little-early' | 'warm-on-time' | 'stays-cold'>;
+type HoseWarms = ToolReading<'warm-early' | 'a-little-early' | 'warm-on-time' | 'stays-cold'>;
 
 /** A hand calls a hose warm at 40 °C. */
 const HAND_WARM = 313.15;
@@ -83,7 +83,9 @@ export function hoseInletSide(bench: Bench): HoseWarms {
 /** Standing hot with the air conditioning off. */
 export function idleToFan(
   bench: Bench,
-): Shown<'cycles' | 'comes-early' | 'comes-late' | 'climbs-no-fan' | 'climbs-with-fan' | 'never-gets-there'> {
+): ToolReading<
+  'cycles' | 'comes-early' | 'comes-late' | 'climbs-no-fan' | 'climbs-with-fan' | 'never-gets-there'
+> {
   const { sheet } = bench;
   const { samples } = run(bench, [{ seconds: 2400 }], WARM);
   const top = Math.max(...samples.map(({ scan }) => scan));
@@ -111,7 +113,7 @@ const BAY_WARMER = 20;
 /** Scan tool, needle and infrared on the outlet hose, warm and idling. */
 export function compareReadings(
   bench: Bench,
-): Shown<'all-agree' | 'scan-reads-low' | 'undecided' | 'scan-reads-high' | 'gauge-stands-alone'> {
+): ToolReading<'all-agree' | 'scan-reads-low' | 'undecided' | 'scan-reads-high' | 'gauge-stands-alone'> {
   const { random, outside } = bench;
   const last = run(bench, [{ seconds: 600, speed: 15 }, { seconds: 300 }], WARM).samples.at(-1);
   if (!last) throw new Error('a drive of no length');
@@ -153,7 +155,9 @@ export function coldSoak(
   const others = outside + 1.2 * random.normal();
   const shows = { 'coolant °C': Math.round(celsius(scan)), 'others °C': Math.round(celsius(others)) };
   if (scan <= OPEN_SHOWS + 1 || scan >= SHORTED_SHOWS - 10) return { outcome: 'substitute-value', shows };
-  const off = scan - others;
+  // The thermometer on the head says how much of that is warmth the engine kept.
+  const truly = (night.samples.at(-1)?.head ?? outside) - outside;
+  const off = scan - others - Math.max(0, truly);
   if (off < -5) return { outcome: 'coolant-below', shows };
   return { outcome: off >= 8 ? 'coolant-above' : 'together', shows };
 }
@@ -161,7 +165,9 @@ export function coldSoak(
 /** The two hoses at the bulkhead, blower on its second speed, idling and then at 2,500 rpm. */
 export function heaterHosePair(
   bench: Bench,
-): Shown<'both-hot' | 'undecided' | 'one-hot' | 'both-cool' | 'engine-not-warm' | 'better-when-revved'> {
+): ToolReading<
+  'both-hot' | 'undecided' | 'one-hot' | 'both-cool' | 'engine-not-warm' | 'better-when-revved'
+> {
   const { random } = bench;
   const heater = { blower: 0.4, hot: 1 };
   const { samples } = run(
@@ -194,7 +200,9 @@ export function heaterHosePair(
 }
 
 /** Cold start with a gauge on the neck. */
-export function pressureRise(bench: Bench): Shown<'with-heat' | 'undecided' | 'at-once' | 'never-builds'> {
+export function pressureRise(
+  bench: Bench,
+): ToolReading<'with-heat' | 'undecided' | 'at-once' | 'never-builds'> {
   const { random, sheet } = bench;
   const { samples } = run(bench, [{ seconds: 300 }, { seconds: 1800, rpm: 1500 }]);
   const bar = (sample: Sample | undefined) =>

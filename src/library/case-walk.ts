@@ -2,7 +2,7 @@
 import { type WalkedBy, walkToEnd } from '../diagnosis/answered-walk.ts';
 import { type CompiledModel, compile } from '../diagnosis/compiled.ts';
 import { SOMETHING_ELSE } from '../diagnosis/model.ts';
-import type { Place, WalkTree } from '../diagnosis/walk.ts';
+import type { WalkPlace, WalkTree } from '../diagnosis/walk.ts';
 import { NAMED_FROM } from '../diagnosis/walk-figures.ts';
 import type { CarCase } from '../model/case.ts';
 import { asMostAre } from '../model/layout.ts';
@@ -85,7 +85,7 @@ function faultsOf(faults: readonly string[]): readonly string[] {
 
 function ended(
   car: Pick<CarCase, 'faults' | 'should-be'>,
-  { standing, belief }: Place,
+  { standing, belief }: WalkPlace,
   so: Pick<CaseWalk, 'asked' | 'unanswered' | 'minutes'>,
 ): CaseWalk {
   const ranked = belief.ranked.filter(({ share }) => share >= NAMED_FROM);

@@ -88,7 +88,7 @@ describe('a sound car', () => {
     'sensor-resistance': 'on-curve',
     'sensor-unplug': 'follows',
     'fan-direct-power': 'strong',
-    'fan-relay-swap': 'unchanged',
+    'fan-relay-swap': 'not-shown',
     'fan-current': 'as-expected',
     'relay-control-voltage': 'as-ordered',
     'thermostat-inspection': 'sound',
