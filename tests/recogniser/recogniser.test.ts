@@ -193,11 +193,24 @@ describe('the proof', () => {
 
   test('does not know the words of what it leaves out', () => {
     const alone = [
-      { ...NOTHING, id: 'a', title: 'One', said: ['xylophone', 'one two'] },
-      { ...NOTHING, id: 'b', title: 'Two', said: ['three four', 'three five'] },
+      { ...NOTHING, id: 'a', title: 'One', said: ['three four', 'three five'] },
+      { ...NOTHING, id: 'b', title: 'Two', said: ['xylophone', 'one two'] },
     ];
-    const [left] = leaveEachOut(learn(alone, { groups: {}, elsewhere: [] }), new Set());
-    expect(left?.scores).toEqual([0, 0, 0]);
+    const [, , left] = leaveEachOut(learn(alone, { groups: {}, elsewhere: [] }), new Set());
+    // With nothing known of it, the first of all.
+    expect([left?.text, left?.first]).toEqual(['xylophone', 'a']);
+  });
+
+  test('of more phrasings than are worth the time, tries some of every part', () => {
+    const many = Array.from({ length: 400 }, (_, at) => ({
+      ...NOTHING,
+      id: `c${at}`,
+      title: `Word${at}`,
+      said: ['a', 'b', 'c', 'd', 'e'].map((letter) => `word${at} ${letter}`),
+    }));
+    const some = leaveEachOut(learn(many, { groups: {}, elsewhere: [] }), new Set());
+    expect(some.length).toBe(1_000);
+    expect(new Set(some.map(({ complaint }) => complaint)).size).toBe(400);
   });
 
   test('counts first and first three, names the weakest and the pairs', () => {
@@ -207,8 +220,6 @@ describe('the proof', () => {
       complaint: at < 2 ? 'a' : 'b',
       before,
       first: before === 0 ? 'a' : 'c',
-      scores: [],
-      signs: 1,
     }));
     expect(rateOf(made)).toEqual({ count: 4, first: 0.5, firstThree: 0.75 });
     expect(weakest(made).map(({ complaint }) => complaint)).toEqual(['b', 'a']);
