@@ -17,6 +17,7 @@ export function beltCheck({ car }: Bench): ToolReading<'sound' | 'slips' | 'croo
 const GRIPS = 0.45;
 const SPINS_FREE = 0.3;
 
+/** How the viscous clutch turns by hand, engine off. */
 export function viscousSpin({
   car,
   random,
@@ -45,6 +46,7 @@ export function heaterPump({
 /** Electric water pump on command. Less than this share of its flow is seen at the return. */
 const SEEN_WEAK = 0.7;
 
+/** What the return shows when the scan tool commands the electric pump. */
 export function electricPump({
   car,
   random,

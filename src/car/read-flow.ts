@@ -95,6 +95,8 @@ export function ventLine({ car }: Bench): ToolReading<'free' | 'resists' | 'bloc
     ? { outcome: 'blocked', shows: { line: 'takes no air' } }
     : { outcome: 'free', shows: { line: 'bubbles in the tank' } };
 }
+
+/** What comes out of the bleed screw when it is opened, engine cold. */
 export function bleedScrew({ car }: Bench): ToolReading<'coolant' | 'air-then-coolant' | 'nothing'> {
   return car.condition.pocketIn === 'radiator' && car.condition.pocket > 0
     ? { outcome: 'air-then-coolant', shows: { screw: 'spits, then runs' } }

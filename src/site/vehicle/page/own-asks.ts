@@ -20,6 +20,7 @@ const FOUND: Readonly<Record<string, string>> = {
   'coolant.capacity': 'In the owner’s book?',
 };
 
+/** The questions of one page: shown where the work in hand wants a figure that this car has not, kept on the car when typed. */
 export class OwnAsks {
   private place: HTMLElement | undefined;
   private asked = '';
