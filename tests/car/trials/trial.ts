@@ -44,10 +44,13 @@ export function pairsOf(shelf: Pick<Shelf, 'records'>): { complaint: ComplaintId
   });
 }
 
-export interface Trier {
-  /** @returns undefined where the car never shows the complaint, or where the shelf holds its layout unable to have the cause */
-  (complaint: ComplaintId, fault: FaultId, seed: number, scale?: number): Tried | undefined;
-}
+/** @returns undefined where the car never shows the complaint, or where the shelf holds its layout unable to have the cause */
+export type Trier = (
+  complaint: ComplaintId,
+  fault: FaultId,
+  seed: number,
+  scale?: number,
+) => Tried | undefined;
 
 /** Tries cars on a shelf; models of a layout are made once. */
 export function trierOf(shelf: Pick<Shelf, 'records'>): Trier {

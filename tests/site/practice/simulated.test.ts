@@ -42,5 +42,5 @@ test('two faults, an unknown one, another layout, another test: it says nothing'
   ).toBeUndefined();
   expect(simulatedCar('a', ['map-thermostat-heater-fault'], vehicle)).toBeUndefined();
   expect(simulatedAnswers(open, vehicle)('strip-test')).toBeUndefined();
-  expect(simulatedAnswers(open, vehicle)('fan-relay-swap')).toBeUndefined();
+  expect(simulatedAnswers(open, vehicle)('viscous-spin-down')).toBeUndefined();
 });

@@ -65,7 +65,7 @@ describe('the sheet of a vehicle of this device', () => {
 
   test('keeps a figure with its unit and says where it is from', () => {
     const { figures: own } = ownSheetOf(draft({ 'figures/cap.opens/is': ' 16 psi ' }), []);
-    expect(own['cap.opens']?.origin).toBe('typed on this device, 2026-11-30; not checked');
+    expect(own['cap.opens']?.origin).toBe('typed by you on this device, 2026-11-30; not checked');
     expect(own['cap.opens']?.quantity.unit).toBe('psi');
   });
 
@@ -88,6 +88,6 @@ test('no unit is taken for granted, a decimal comma is read, and what cannot be 
   expect(readFigure('cap.opens', '1,4 bar').ok).toBe(true);
   expect(readFigure('thermostat.opens', '20 °C')).toEqual({
     ok: false,
-    says: '20 °C cannot be meant here. Usually 82 to 92 °C.',
+    says: '20 °C cannot be meant here. Usually 82 – 92 °C.',
   });
 });

@@ -3,10 +3,10 @@ import { FIGURES, type FigurePath } from '../../../model/figures.ts';
 import type { Job } from '../../../model/job.ts';
 import { isOfFaultyPart, measuredOnJob, measuredTogether } from '../../../model/measured-on-job.ts';
 import { button, element } from '../../browser/element.ts';
-import { jobs } from '../../job/page/job-store.ts';
-import type { OfferMeasured } from '../offer-measured.ts';
-import { MEASURED_HERE, ownField, readFigure } from '../own-sheet.ts';
-import type { VehicleDraft } from '../vehicle-draft.ts';
+import type { OfferMeasured } from '../../vehicle/offer-measured.ts';
+import { MEASURED_HERE, ownField, readFigure } from '../../vehicle/own-sheet.ts';
+import type { VehicleDraft } from '../../vehicle/vehicle-draft.ts';
+import { jobs } from './job-store.ts';
 
 /** Begins where a figure was read: one that jobs wrote may be written anew by the next. */
 const FROM_JOBS = 'Finished jobs:';
