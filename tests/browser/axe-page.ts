@@ -3,7 +3,7 @@ import { readFileSync } from 'node:fs';
 import { createRequire } from 'node:module';
 import type { RunOptions } from 'axe-core';
 import type { Page } from 'playwright-core';
-import { SIZES } from './browser.ts';
+import { SIZES, settled } from './browser.ts';
 
 declare global {
   interface Window {
@@ -21,7 +21,7 @@ const CONTRAST: RunOptions = { runOnly: ['color-contrast'] };
 export async function axeFindings(page: Page, address: string): Promise<string[]> {
   await page.setViewportSize(SIZES.phone);
   await page.goto(address);
-  await page.waitForLoadState('networkidle');
+  await settled(page);
   const found: string[] = [];
   for (const size of ['phone', 'desktop'] as const) {
     await page.setViewportSize(SIZES[size]);
@@ -61,5 +61,5 @@ async function unfold(page: Page): Promise<void> {
     return all.length;
   });
   // A calculator fetches its arithmetic when it is opened.
-  if (folded > 0) await page.waitForLoadState('networkidle');
+  if (folded > 0) await settled(page);
 }

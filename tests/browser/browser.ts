@@ -4,7 +4,14 @@ import type { Server } from 'node:http';
 import type { AddressInfo } from 'node:net';
 import { join, resolve } from 'node:path';
 import { pathToFileURL } from 'node:url';
-import { type Browser, type BrowserContextOptions, chromium, type Page } from 'playwright-core';
+import {
+  type Browser,
+  type BrowserContext,
+  type BrowserContextOptions,
+  chromium,
+  type Page,
+  type Request,
+} from 'playwright-core';
 import { expect } from 'vitest';
 import { createStaticServer } from '../../src/cli/static-server.ts';
 import { findChromium } from './chromium.ts';
@@ -102,6 +109,7 @@ export async function openPage(
   const note = (problem: string) => {
     if (!expected?.test(problem) && !BY_REQUEST.test(problem)) problems.push(problem);
   };
+  watchRequests(context);
   context.on('request', (request) => {
     const address = request.url();
     if (!address.startsWith(root) && !address.startsWith('data:')) note(`asks elsewhere: ${address}`);
@@ -121,4 +129,37 @@ export async function openPage(
       expect(problems).toEqual([]);
     },
   };
+}
+
+/** Requests on their way, and how many there have been. */
+interface Traffic {
+  open: Set<Request>;
+  count: number;
+}
+
+const traffics = new WeakMap<BrowserContext, Traffic>();
+
+function watchRequests(context: BrowserContext): void {
+  const traffic: Traffic = { open: new Set(), count: 0 };
+  traffics.set(context, traffic);
+  context.on('request', (request) => {
+    traffic.open.add(request);
+    traffic.count += 1;
+  });
+  const ended = (request: Request) => traffic.open.delete(request);
+  context.on('requestfinished', ended);
+  context.on('requestfailed', ended);
+}
+
+/** Waits until the page has nothing to do and asks for nothing more: two turns of it, which take a fraction of Playwright's half second. */
+export async function settled(page: Page): Promise<void> {
+  const traffic = traffics.get(page.context());
+  if (!traffic) throw new Error('Only a page that openPage opened is watched.');
+  for (let quietTurns = 0; quietTurns < 2; ) {
+    const before = traffic.count;
+    await page.evaluate(
+      () => new Promise((turn) => requestIdleCallback(() => setTimeout(turn, 40), { timeout: 1_000 })),
+    );
+    quietTurns = traffic.open.size === 0 && traffic.count === before ? quietTurns + 1 : 0;
+  }
 }

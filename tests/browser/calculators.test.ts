@@ -2,7 +2,7 @@
 import type { Page } from 'playwright-core';
 import { describe, expect, test } from 'vitest';
 import { CALCULATOR_IDS } from '../../src/model/calculator-ids.ts';
-import { builtSite, folderRoot, openPage, SIZES } from './browser.ts';
+import { builtSite, folderRoot, openPage, SIZES, settled } from './browser.ts';
 import { openSite } from './open-site.ts';
 
 const { browser, site } = await openSite();
@@ -244,7 +244,7 @@ describe('folded into a step', () => {
     const asked: string[] = [];
     page.on('request', (request) => asked.push(new URL(request.url()).pathname));
     await page.goto(`${site.root}procedures/gravity-fill-and-bleed.html`);
-    await page.waitForLoadState('networkidle');
+    await settled(page);
     expect(asked.filter((name) => /calculator-live|calculators\//.test(name))).toEqual([]);
     const part = page
       .locator('details.calculator', { has: page.locator('[data-id="fill-account"]') })

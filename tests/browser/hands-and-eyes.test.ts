@@ -2,7 +2,7 @@
 import type { Page } from 'playwright-core';
 import { expect, test } from 'vitest';
 import { shelf } from '../shelf/shelf.ts';
-import { builtSite, folderRoot, openPage, SIZES } from './browser.ts';
+import { builtSite, folderRoot, openPage, SIZES, settled } from './browser.ts';
 import { giveAnswer } from './give-answer.ts';
 import { openSite } from './open-site.ts';
 import { PAGE_KINDS } from './page-kinds.ts';
@@ -321,11 +321,11 @@ test.each(PAGE_KINDS)(
     });
     const { page } = watched;
     await page.goto(site.root + address);
-    await page.waitForLoadState('networkidle');
+    await settled(page);
     await page.evaluate(() => {
       for (const part of document.querySelectorAll('details')) part.open = true;
     });
-    await page.waitForLoadState('networkidle');
+    await settled(page);
     expect(await cutOff(page)).toEqual([]);
     const moving = await page.evaluate(() => [
       ...document.getAnimations().map((animation) => `animation ${animation.id}`),

@@ -2,7 +2,7 @@
 import type { Page } from 'playwright-core';
 import { expect, test } from 'vitest';
 import { type Job, jobSchema } from '../../src/model/job.ts';
-import { openPage } from './browser.ts';
+import { openPage, settled } from './browser.ts';
 import { keptInDatabase } from './device-storage.ts';
 import { openSite } from './open-site.ts';
 
@@ -46,7 +46,7 @@ test.each([GONE.id, TARN])(
     expect(await page.locator('.vehicle a').count()).toBe(0);
     await page.locator('.plan', { hasText: 'Repair' }).waitFor();
     await page.getByLabel('Odometer').fill('181000');
-    await page.waitForLoadState('networkidle');
+    await settled(page);
     expect(asked.filter((address) => address.includes(GONE.id))).toEqual([]);
     // The card stays what it was, and the words for the customer are drafted from the general figures.
     await expect

@@ -1,7 +1,7 @@
 /** What comes out of the printer filled in: the wall chart for the chosen vehicle, the take-in sheet from the open card. */
 import { expect, test } from 'vitest';
 import type { Job } from '../../src/model/job.ts';
-import { openPage } from './browser.ts';
+import { openPage, settled } from './browser.ts';
 import { openSite } from './open-site.ts';
 
 const { browser, site } = await openSite();
@@ -71,7 +71,7 @@ test('a take-in sheet is filled in from the open card of its complaint, with a l
   expect(await asked.locator('.empty').first().textContent()).toBe('Yes, on long trips');
   // The card is about another complaint: nothing of it stands on this sheet.
   await page.goto(`${site.root}sheets/take-in/hot-in-traffic.html`);
-  await page.waitForLoadState('networkidle');
+  await settled(page);
   expect(await page.locator('.paper').textContent()).not.toContain('HB TM 412');
   await close();
 });

@@ -12,7 +12,7 @@ import {
   type NameStart,
   SINGLE_NAMES,
 } from '../../src/site/browser/storage-names.ts';
-import { builtSite, folderRoot, launchBrowser, openPage, serveSite, stopServer } from './browser.ts';
+import { builtSite, folderRoot, launchBrowser, openPage, serveSite, settled, stopServer } from './browser.ts';
 
 let browser: Browser;
 let folder: string;
@@ -175,7 +175,7 @@ test.each(LEFT)('what lies on the device damaged or hostile breaks no page: %s',
     }, left);
     for (const address of pages) {
       await page.goto(site.root + address);
-      await page.waitForLoadState('networkidle');
+      await settled(page);
       const goOn = page.getByRole('button', { name: 'Go on from there' });
       if ((await goOn.count()) > 0) await goOn.click();
       expect(await page.evaluate(() => (window as Hurt).hurt)).toBeUndefined();
@@ -258,7 +258,8 @@ describe('an address nobody knows, on a host that answers 404.html there', () =>
       serviceWorkers: 'block',
       expected: /status of 404|MIME type/,
     });
-    await page.goto(`${site.root}a/b.html`, { waitUntil: 'networkidle' });
+    await page.goto(`${site.root}a/b.html`);
+    await settled(page);
     expect(page.url()).toBe(`${site.root}a/b.html`);
     expect(await page.locator('h1').textContent()).toBe('No page has this address');
     await close();

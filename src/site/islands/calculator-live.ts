@@ -48,6 +48,9 @@ declare global {
 const declared = new Map<string, Calculator>();
 document.addEventListener('headertank:calculator', ({ detail }) => declared.set(detail.id, detail));
 
+/** Milliseconds; longer than a finger or a mouse button stays down. */
+const AFTER_PRESS = 500;
+
 let made = 0;
 
 class CalculatorPart extends HTMLElement {
@@ -95,11 +98,26 @@ class CalculatorPart extends HTMLElement {
     document.addEventListener('headertank:change', () => this.fill());
     this.offerJobCard(calculator);
     if (this.ownPage) {
+      this.pinWhileTyped(form);
       this.readAddress();
       window.addEventListener('hashchange', () => this.readAddress());
     }
     this.fill();
     if (calculator.inputs.some((input) => input.kind === 'quantity' && input.card)) void this.takeFromCard();
+  }
+
+  /**
+   * Says to the styles that a field has the focus. The answer goes back to its place after the press that took the focus away:
+   * moved by it, a button would lie no more under the finger that is about to lift.
+   */
+  private pinWhileTyped(form: HTMLFormElement): void {
+    const isTyped = () => form.querySelector('input:focus') !== null;
+    form.addEventListener('focusin', () =>
+      this.toggleAttribute('data-typing', this.hasAttribute('data-typing') || isTyped()),
+    );
+    form.addEventListener('focusout', () =>
+      setTimeout(() => this.toggleAttribute('data-typing', isTyped()), AFTER_PRESS),
+    );
   }
 
   /** What was measured already stands in its field: two books of one jug would not agree. */

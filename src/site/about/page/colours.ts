@@ -7,7 +7,7 @@ export function showColours(): void {
   try {
     const first = document.querySelector<HTMLScriptElement>('script[src]');
     const { pathname } = new URL('..', first?.src);
-    dataset.colours = JSON.parse(localStorage[`${nameAt(pathname)}.colours`]);
+    dataset.colours = JSON.parse(localStorage.getItem(`${nameAt(pathname)}.colours`) ?? '');
   } catch {
     // Nothing is chosen, or storage is blocked: the colours are the device's.
     delete dataset.colours;
