@@ -7,7 +7,7 @@ import { byStem, type KnownWords, knownWords } from './known-words.ts';
 import { guessesOf, idsOf, type LearntText, type LearntWords } from './learn.ts';
 import type { Field } from './phrasings.ts';
 import { read } from './read.ts';
-import { scoresOf } from './score.ts';
+import { allGains, scoresOf } from './score.ts';
 
 /** What became of one phrasing. */
 export interface PhrasingResult {
@@ -50,7 +50,7 @@ function leaveOut(
   count(counts, left.column, ids, -left.weight);
   const known = withoutWordsOf(left, learnt, others, all);
   const { signs } = read(`${left.text} `, thesaurus, known);
-  const scores = scoresOf(signs, counts);
+  const scores = scoresOf(allGains(signs, counts), counts);
   count(counts, left.column, ids, left.weight);
   const own = scores[left.column] ?? 0;
   const complaints = scores.slice(0, -1);

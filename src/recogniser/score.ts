@@ -13,16 +13,17 @@ const SMOOTHING = 0.1;
 /** What comes in often is likelier; by half, since few words say which ones are alike and many settle it. */
 const FREQUENCY = 0.5;
 
+/** What each sign adds to the score of each column; signs that no phrasing has tell nothing and add none. */
+export function allGains(signs: readonly Sign[], counts: Counts): number[][] {
+  const lengths = lengthsOf(counts);
+  return signs.map((sign) => gainsOf(sign, counts, lengths));
+}
+
 /**
- * A score for each column of the counts: the sum over the signs of the logarithm of (share here / share elsewhere). Signs
- * that no phrasing has tell nothing and are passed over.
- * @param gains of each sign, where they are known already
+ * A score for each column of the counts: the sum over the signs of the logarithm of (share here / share elsewhere).
+ * @param gains of each sign
  */
-export function scoresOf(
-  signs: readonly Sign[],
-  counts: Counts,
-  gains: readonly (readonly number[])[] = signs.map((sign) => gainsOf(sign, counts)),
-): number[] {
+export function scoresOf(gains: readonly (readonly number[])[], counts: Counts): number[] {
   const scores = counts.total.map((_, column) => FREQUENCY * Math.log(counts.comesIn[column] ?? 1));
   for (const ofSign of gains)
     for (const [column, gain] of ofSign.entries()) scores[column] = (scores[column] ?? 0) + gain;
@@ -30,22 +31,29 @@ export function scoresOf(
 }
 
 /** What one sign adds to the score of each column; nothing at all for a sign that tells nothing. */
-export function gainsOf({ id, weight }: Sign, counts: Counts): number[] {
-  const { ofSign, total, vocabulary } = counts;
-  const columns = ofSign.get(id);
+function gainsOf({ id, weight }: Sign, counts: Counts, lengths: readonly number[]): number[] {
+  const columns = counts.ofSign.get(id);
   if (!columns || !isTelling(counts, id)) return [];
+  const heap = counts.total.length - 1;
+  // The heap stands against all complaints; a complaint against the others, the heap left out.
+  const everywhere = sum([...columns.values()]) - (columns.get(heap) ?? 0);
+  const absent = Math.log(SMOOTHING / (everywhere + SMOOTHING));
+  return lengths.map((length, column) => {
+    const here = columns.get(column);
+    if (here === undefined) return weight * (absent + length);
+    const others = column === heap ? everywhere : everywhere - here;
+    return weight * (Math.log((here + SMOOTHING) / (others + SMOOTHING)) + length);
+  });
+}
+
+/** The part of each gain that is the same for every sign: how much shorter a column's texts are than all that it stands against. */
+function lengthsOf({ total, vocabulary }: Counts): number[] {
   const smooth = SMOOTHING * vocabulary;
   const heap = total.length - 1;
   const all = sum(total) - (total[heap] ?? 0);
-  const everywhere = sum([...columns.values()]) - (columns.get(heap) ?? 0);
-  return total.map((own, column) => {
-    const here = columns.get(column) ?? 0;
-    // The heap stands against all complaints; a complaint against the others, the heap left out.
-    const [others, rest] = column === heap ? [everywhere, all] : [everywhere - here, all - own];
-    return (
-      weight * Math.log(((here + SMOOTHING) * (rest + smooth)) / ((own + smooth) * (others + SMOOTHING)))
-    );
-  });
+  return total.map((own, column) =>
+    Math.log(((column === heap ? all : all - own) + smooth) / (own + smooth)),
+  );
 }
 
 function sum(numbers: readonly number[]): number {
