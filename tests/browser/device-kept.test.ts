@@ -105,6 +105,8 @@ test('everything of this site is forgotten in one act, after a question', async 
   const { page, close } = await openPage(browser, site.root, quiet);
   await openCard(page, '');
   await page.getByLabel('Plate').fill('SL 44 KTR');
+  const id = await cardId(page);
+  await expect.poll(() => keptInDatabase(page, `job.${id}`)).toMatchObject({ plate: 'SL 44 KTR' });
   await page.goto(`${site.root}about.html#device`);
   await page.getByText('Kept here: one job card').waitFor();
   await page.getByRole('button', { name: 'Forget everything on this device' }).click();
