@@ -271,6 +271,7 @@ describe('folded into a step', () => {
     await part.locator('summary').click();
     expect(await part.locator('noscript').textContent()).toBe('The fields come once scripts may run.');
     await part.getByRole('link', { name: 'Formula, source and range of validity' }).click();
+    await page.waitForURL(/\/calculators\//);
     expect(await page.locator('.answer-sentence').textContent()).toMatch(/^Example: /);
     await close();
   });

@@ -150,12 +150,9 @@ test.each([
     expect([await first(), await groundOf(page)]).toEqual(['none', 'rgb(32, 40, 42)']);
     await page.getByRole('link', { name: 'Colours: light, dark, sun' }).click();
     const choice = page.getByLabel('Colours');
-    expect(await choice.locator('option').allTextContents()).toEqual([
-      'as the device',
-      'light',
-      'dark',
-      'sun',
-    ]);
+    await expect
+      .poll(() => choice.locator('option').allTextContents())
+      .toEqual(['as the device', 'light', 'dark', 'sun']);
     await choice.selectOption('sun');
     expect(await groundOf(page)).toBe(WHITE);
     // Back by the browser, from wherever it has kept the page, and on a page that comes anew.

@@ -362,6 +362,7 @@ test('without scripts every step is on a page and each answer is a link to the n
   const { page } = watched;
   await page.goto(`${site.root}index.html`);
   await page.getByRole('link', { name: 'Reads low at steady cruise' }).click();
+  await page.waitForURL(/reads-low-at-cruise\.html/);
   const usual = usualOutcomes('reads-low-at-cruise', 'thermostat-stuck-open', 'aldermoor-tarn-16');
   for (let steps = 0; steps < 20; steps++) {
     const { hash: at } = new URL(page.url());
