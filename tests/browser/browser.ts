@@ -151,14 +151,17 @@ function watchRequests(context: BrowserContext): void {
   context.on('requestfailed', ended);
 }
 
-/** Waits until the page has nothing to do and asks for nothing more: two turns of it, which take a fraction of Playwright's half second. */
+/**
+ * Waits until the page has nothing to do and asks for nothing more: two turns of it, which take a fraction of Playwright's half second.
+ * A browser without windows sometimes has no idle callback for a page, however idle: then a tenth of a second stands for it.
+ */
 export async function settled(page: Page): Promise<void> {
   const traffic = traffics.get(page.context());
   if (!traffic) throw new Error('Only a page that openPage opened is watched.');
   for (let quietTurns = 0; quietTurns < 2; ) {
     const before = traffic.count;
     await page.evaluate(
-      () => new Promise((turn) => requestIdleCallback(() => setTimeout(turn, 40), { timeout: 1_000 })),
+      () => new Promise((turn) => requestIdleCallback(() => setTimeout(turn, 40), { timeout: 100 })),
     );
     quietTurns = traffic.open.size === 0 && traffic.count === before ? quietTurns + 1 : 0;
   }
