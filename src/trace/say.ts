@@ -99,10 +99,9 @@ const FINDING_WORDS: Record<TraceJudgement['verdict']['finding'], Say> = {
           next: 'If the customer still sees it, ask when: in traffic, on a hill, with the heater on. Log that drive. If his gauge shows it while the scan tool does not, the fault is in the gauge or its sensor.',
         },
   'cold-at-speed': (judged, vehicle, habit) => {
-    const { cold, verdict } = judged;
-    const next = verdict.causes.includes('sensor-reads-low')
-      ? 'Before the thermostat comes out, compare scan tool and hose: a sensor that reads low draws the same line.'
-      : 'The sensor agreed with the air at the cold start. Prove it on the thermostat itself.';
+    const { cold } = judged;
+    const next =
+      'Before the thermostat comes out, compare scan tool and hose: a sensor that reads low draws the same line, with a poor contact even one that agreed with the air when cold.';
     if (cold.is === 'unlike sound') return { ...unlikeSound(cold, judged, vehicle, habit), next };
     const level = degrees(levelOf(cold), habit);
     const before =
@@ -129,7 +128,7 @@ const FINDING_WORDS: Record<TraceJudgement['verdict']['finding'], Say> = {
     sentence: `It climbs straight past ${figureText(opens, habit)} to ${degrees(hot.highest, habit)}: no heat gets to the air.`,
     because: course.pause
       ? 'The rise goes on after the opening as fast as before.'
-      : 'The rise does not break off where the thermostat should open. Coolant low, air, no pump flow, a thermostat that stays shut, or a blocked radiator all do this.',
+      : 'The rise does not break off where the thermostat should open. Coolant low, air, no pump flow, a thermostat that stays shut or opens late, or a blocked radiator all do this. A sensor that reads high draws the same line over a cooler engine.',
     next: LEVEL_FIRST,
   }),
   'swings-hot': ({ hot }, _vehicle, habit) => ({
@@ -147,10 +146,10 @@ const FINDING_WORDS: Record<TraceJudgement['verdict']['finding'], Say> = {
     next: 'Engine off before it boils. Then the fan: fuse and holder, relay, motor, wiring, in the order of the walk.',
   }),
   'fan-does-not-help': ({ hot }, _vehicle, habit) => ({
-    sentence: `Standing, it climbs to ${degrees(hot.highest, habit)} though the fan runs.`,
+    sentence: `Standing, it climbs to ${degrees(hot.highest, habit)} though the log shows the fan on.`,
     because:
-      'Air is drawn, but the heat does not get to it: fins, a radiator blocked inside, too little flow, or a thermostat that opens late.',
-    next: LEVEL_FIRST,
+      'Many logs show that the fan was asked for, not that it turned. If it turns, the heat does not get to its air: fins, a radiator blocked inside, or too little flow.',
+    next: `${LEVEL_FIRST} Filled and warm again, look whether the fan turns, hands away from it.`,
   }),
   'hot-at-speed': ({ hot, band, grid }, { opens }, habit) => {
     const at = 'at' in hot ? Math.round(hot.at / grid.step) : 0;

@@ -81,6 +81,8 @@ const MEANINGS: Record<FindingId, Meaning> = {
       'thermostat-opens-early',
       'thermostat-missing',
       'thermostat-not-seated',
+      // Though it agreed with the air when cold: a few hundred ohms in a contact are little there and much at 90 °C.
+      'sensor-reads-low',
     ],
     symptom: 'reads-low-at-cruise',
   },
@@ -96,6 +98,8 @@ const MEANINGS: Record<FindingId, Meaning> = {
       'trapped-air',
       'pump-impeller-failed',
       'radiator-blocked-inside',
+      'sensor-reads-high',
+      'thermostat-opens-late',
     ],
     symptom: 'hot-within-minutes',
   },
@@ -121,7 +125,10 @@ const MEANINGS: Record<FindingId, Meaning> = {
       'radiator-fins-blocked',
       'radiator-blocked-inside',
       'pump-impeller-failed',
-      'thermostat-opens-late',
+      // Most logs hold what the control unit asks for, not what turns.
+      'fan-motor-dead',
+      'fan-relay-stuck-off',
+      'fan-wiring-or-earth',
     ],
     symptom: 'hot-in-traffic',
   },
@@ -132,8 +139,9 @@ const MEANINGS: Record<FindingId, Meaning> = {
       'radiator-fins-blocked',
       'thermostat-opens-late',
       'coolant-low',
-      'trapped-air',
       'pump-impeller-failed',
+      'sensor-reads-high',
+      'trapped-air',
     ],
     symptom: 'hot-under-load',
   },
@@ -157,10 +165,10 @@ const MEANINGS: Record<FindingId, Meaning> = {
   'cannot-tell': { causes: [] },
 };
 
-/** Causes and symptom a finding can point to, for pages that name them beforehand. */
+/** Causes and symptom a finding points to, for pages that name them beforehand. */
 export function pointsTo(finding: FindingId): Pick<Meaning, 'causes' | 'symptom'> {
   const { causes, symptom } = MEANINGS[finding];
-  return { causes: [...causes, 'sensor-reads-low'], ...(symptom && { symptom }) };
+  return { causes, ...(symptom && { symptom }) };
 }
 
 /** A log shorter than this says nothing about the circuit, s. */
@@ -195,12 +203,18 @@ export function judge(seen: Observations): Verdict {
   };
 }
 
-/** A sensor that reads low looks like an open thermostat, unless it agreed with the air at a cold start. */
+/** Who names more than so many causes has named none. */
+const MOST_NAMED = 6;
+
+/**
+ * What reads high has a path beside the sensor, and that shows most when cold: one that agreed with the air at a cold
+ * start does not read high.
+ */
 function causesOf(finding: FindingId, { start }: Observations): readonly string[] {
-  const { causes } = MEANINGS[finding];
   const agreed = start.state === 'cold' && start.underAir !== undefined && start.underAir < SENSOR_AGREES;
-  if (agreed) return causes.filter((cause) => cause !== 'sensor-reads-low');
-  return finding === 'cold-at-speed' ? [...causes, 'sensor-reads-low'] : causes;
+  return MEANINGS[finding].causes
+    .filter((cause) => !(agreed && cause === 'sensor-reads-high'))
+    .slice(0, MOST_NAMED);
 }
 
 interface RawFinding {

@@ -30,7 +30,7 @@ describe('too hot, standing', () => {
     expect(verdict).toMatchObject({ finding: 'no-fan', sure: 'clear', stop: true });
   });
 
-  test('with the fan running it is not the fan that is missing', () => {
+  test('with the fan logged as on it is air, flow or a fan that was only asked for', () => {
     const verdict = verdictOf([
       ...HELD,
       { at: 20.3, coolant: 90, speed: 0 },
@@ -38,6 +38,9 @@ describe('too hot, standing', () => {
       { at: 27, coolant: 112, speed: 0, fan: true },
     ]);
     expect(verdict).toMatchObject({ finding: 'fan-does-not-help', stop: true });
+    expect(verdict.causes).toEqual(
+      expect.arrayContaining(['radiator-fins-blocked', 'fan-motor-dead', 'fan-relay-stuck-off']),
+    );
   });
 
   test('hot already when it came to a stand: the fan is not blamed', () => {
