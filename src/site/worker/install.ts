@@ -101,10 +101,19 @@ async function fetchBytes(path: string, scope: string): Promise<Uint8Array<Array
   return new Uint8Array(await answer.arrayBuffer());
 }
 
+/** After a failure nothing more is begun, and what is on its way is waited for: it is kept for the next try. */
 async function inTurns<T>(items: readonly T[], work: (item: T) => Promise<void>): Promise<void> {
   const queue = [...items];
   const lane = async () => {
-    for (let item = queue.shift(); item !== undefined; item = queue.shift()) await work(item);
+    for (let item = queue.shift(); item !== undefined; item = queue.shift()) {
+      try {
+        await work(item);
+      } catch (error) {
+        queue.length = 0;
+        throw error;
+      }
+    }
   };
-  await Promise.all(Array.from({ length: AT_ONCE }, lane));
+  const lanes = await Promise.allSettled(Array.from({ length: AT_ONCE }, lane));
+  for (const each of lanes) if (each.status === 'rejected') throw each.reason;
 }
