@@ -1,8 +1,15 @@
 /** How far a running system is from boiling, and what opening the cap would do. */
-import { boilingPointUnderCap, boilingUncertainty, boilMargin } from '../physics/boiling.ts';
+import { type BoilMargin, boilingPointUnderCap, boilingUncertainty, boilMargin } from '../physics/boiling.ts';
 import { freezingRange } from '../physics/freezing-range.ts';
 import type { Mixture } from '../physics/glycol.ts';
-import { type GaugePascal, gaugePascal, kelvin, type Metre, toCelsius } from '../physics/units.ts';
+import {
+  type GaugePascal,
+  gaugePascal,
+  type Kelvin,
+  kelvin,
+  type Metre,
+  toCelsius,
+} from '../physics/units.ts';
 import {
   ALTITUDE,
   ANY_STRENGTH,
@@ -14,7 +21,7 @@ import {
   mixtureOf,
   openingCaution,
 } from './coolant-inputs.ts';
-import type { Answer, Calculator, Picture, Refusal } from './declaration.ts';
+import type { Answer, Calculator, Picture, QuantityFormatter, Refusal } from './declaration.ts';
 
 /** Nearer than this to boiling the hottest spot in the head boils already, K. Common practice, no source. */
 const CLOSE = 10;
@@ -58,55 +65,15 @@ export const boilMarginCalculator: Calculator = {
     if (doubt) return doubt;
     const mixture = mixtureOf(values);
     const now = kelvin(values.number('now'));
-    const freezes = freezingRange(mixture).highest;
-    if (now < freezes)
-      return {
-        refused: {
-          name: 'now',
-          message: `Ice: this mixture begins to freeze at ${show.quantity(freezes, '°C', 0)}. Do not start the engine: thaw it first, then correct the mixture.`,
-        },
-      };
-    const found = boilMargin(now, mixture, gaugePascal(values.number('cap')), altitudeOf(values));
-    if (now > NO_LIQUID && found.margin < -IS_OVER)
-      return {
-        refused: {
-          name: 'now',
-          message: `${show.quantity(now, '°C', 0)} is ${show.difference(-found.margin)} over boiling, and no coolant gets so far: it turns to steam first. Look at the unit beside it (°C or °F); on the scan tool it is the end of the scale, a shorted sensor or wire.`,
-        },
-      };
+    const cap = gaugePascal(values.number('cap'));
+    const altitude = altitudeOf(values);
+    const found = boilMargin(now, mixture, cap, altitude);
+    const refused = noLiquid(now, mixture, found, show);
+    if (refused) return refused;
     const { model, realCoolant } = boilingUncertainty(mixture);
     const boils = show.quantity(found.boilsAt, '°C', 0);
     const flashes = show.quantity(found.flashesAt, '°C', 0);
-    const margin = show.difference(Math.abs(found.margin));
-    const opening =
-      found.aboveFlash > -realCoolant
-        ? `Leave the cap on: opened now it would flash into steam, since it boils at ${flashes} in the open.`
-        : now > SCALDS
-          ? 'Leave the cap on until it has cooled: it would not flash into steam now, but not flashing is not safe to open.'
-          : 'Cool enough not to flash or scald at once; still open it slowly, as the maker describes.';
-    const tooStrong =
-      values.number('strength') > TOO_STRONG ? ' Thin it: so strong it carries less heat.' : '';
-    const { sentence, tone } =
-      found.margin <= realCoolant
-        ? {
-            sentence: `It boils, or is about to: ${boils} is the limit with this cap. Stop the engine, let it stand, keep the cap on.`,
-            tone: 'stop' as const,
-          }
-        : now > SWITCH_OFF
-          ? {
-              sentence: `Too hot for any engine of a car, boiling or not: ${show.quantity(now, '°C', 0)}, and ${margin} to boiling at ${boils} while the cap holds. Engine off, let it stand, find out why.${tooStrong} ${opening}`,
-              tone: 'stop' as const,
-            }
-          : found.margin <= CLOSE
-            ? {
-                sentence: `Only ${margin} to boiling at ${boils}, and hot spots in the head boil first. Take the load off, let it cool, find out why. ${opening}`,
-                tone: 'look' as const,
-              }
-            : {
-                sentence: `${margin} to boiling, which comes at ${boils} while the cap holds.${now >= TOO_HOT ? ` That reserve is no licence: ${show.quantity(now, '°C', 0)} is too hot for any engine of a car, so find out why.` : ''}${tooStrong} ${opening}`,
-                tone:
-                  found.aboveFlash > -realCoolant || now >= TOO_HOT ? ('look' as const) : ('fine' as const),
-              };
+    const { sentence, tone } = verdictOf(now, found, realCoolant, values.number('strength'), show);
     return {
       sentence,
       tone,
@@ -118,7 +85,7 @@ export const boilMarginCalculator: Calculator = {
         },
         {
           label: found.margin >= 0 ? 'Margin to boiling' : 'Over boiling by',
-          value: margin,
+          value: show.difference(Math.abs(found.margin)),
         },
         { label: 'Flashes when opened above', value: flashes },
       ],
@@ -129,24 +96,7 @@ export const boilMarginCalculator: Calculator = {
           : `No measured boiling point of propylene glycol mixtures was at hand; a handbook’s rows, from memory, are met within ${show.difference(model, 1)} at usual strengths.`,
         'A cap that leaks early lowers the limit to what it really holds: test the cap.',
       ],
-      pictures: [
-        {
-          kind: 'ladder',
-          title: 'Coolant now, flashing and boiling',
-          rungs: [
-            { id: 'flash', label: 'Flashes if the cap is opened', celsius: toCelsius(found.flashesAt) },
-            { id: 'boil', label: 'Boils under the cap', celsius: toCelsius(found.boilsAt) },
-          ],
-          reading: {
-            celsius: toCelsius(now),
-            label: 'Coolant now',
-            to: 'boil',
-            below: 'to boiling',
-            above: 'over boiling',
-          },
-        },
-        boilCurve(mixture, gaugePascal(values.number('cap')), altitudeOf(values), `boils at ${boils}`),
-      ],
+      pictures: [ladder(now, found), boilCurve(mixture, cap, altitude, `boils at ${boils}`)],
     };
   },
   method: {
@@ -163,6 +113,100 @@ export const boilMarginCalculator: Calculator = {
       'ethylene glycol within 0.35 K of the measured points; coolant as bought within 1 K (2 K above 60 %, 6 K at 90 %: the water in a concentrate weighs more there); propylene within 2 K (4 K above 60 %), no measured point at hand',
   },
 };
+
+/** Refused: ice, and a figure that no liquid reaches. */
+function noLiquid(
+  now: Kelvin,
+  mixture: Mixture,
+  { margin }: BoilMargin,
+  show: QuantityFormatter,
+): Refusal | undefined {
+  const refused = (message: string): Refusal => ({ refused: { name: 'now', message } });
+  const freezes = freezingRange(mixture).highest;
+  if (now < freezes)
+    return refused(
+      `Ice: this mixture begins to freeze at ${show.quantity(freezes, '°C', 0)}. Do not start the engine: thaw it first, then correct the mixture.`,
+    );
+  if (now > NO_LIQUID && margin < -IS_OVER)
+    return refused(
+      `${show.quantity(now, '°C', 0)} is ${show.difference(-margin)} over boiling, and no coolant gets so far: it turns to steam first. Look at the unit beside it (°C or °F); on the scan tool it is the end of the scale, a shorted sensor or wire.`,
+    );
+  return undefined;
+}
+
+/**
+ * The gravest thing that can be said of it.
+ * @param realCoolant what coolant as bought boils beside the formula, K
+ * @param strength share of glycol
+ */
+function verdictOf(
+  now: Kelvin,
+  found: BoilMargin,
+  realCoolant: number,
+  strength: number,
+  show: QuantityFormatter,
+): Pick<Answer, 'sentence' | 'tone'> {
+  const reads = show.quantity(now, '°C', 0);
+  const boils = show.quantity(found.boilsAt, '°C', 0);
+  const margin = show.difference(Math.abs(found.margin));
+  const flashesOpen = found.aboveFlash > -realCoolant;
+  const opening = openingWords(now, found, flashesOpen, show);
+  const tooStrong = strength > TOO_STRONG ? ' Thin it: so strong it carries less heat.' : '';
+  if (found.margin <= realCoolant)
+    return {
+      sentence: `It boils, or is about to: ${boils} is the limit with this cap. Stop the engine, let it stand, keep the cap on.`,
+      tone: 'stop',
+    };
+  if (now > SWITCH_OFF)
+    return {
+      sentence: `Too hot for any engine of a car, boiling or not: ${reads}, and ${margin} to boiling at ${boils} while the cap holds. Engine off, let it stand, find out why.${tooStrong} ${opening}`,
+      tone: 'stop',
+    };
+  if (found.margin <= CLOSE)
+    return {
+      sentence: `Only ${margin} to boiling at ${boils}, and hot spots in the head boil first. Take the load off, let it cool, find out why. ${opening}`,
+      tone: 'look',
+    };
+  const noLicence =
+    now >= TOO_HOT
+      ? ` That reserve is no licence: ${reads} is too hot for any engine of a car, so find out why.`
+      : '';
+  return {
+    sentence: `${margin} to boiling, which comes at ${boils} while the cap holds.${noLicence}${tooStrong} ${opening}`,
+    tone: flashesOpen || now >= TOO_HOT ? 'look' : 'fine',
+  };
+}
+
+function openingWords(
+  now: Kelvin,
+  { flashesAt }: BoilMargin,
+  flashesOpen: boolean,
+  show: QuantityFormatter,
+): string {
+  if (flashesOpen)
+    return `Leave the cap on: opened now it would flash into steam, since it boils at ${show.quantity(flashesAt, '°C', 0)} in the open.`;
+  if (now > SCALDS)
+    return 'Leave the cap on until it has cooled: it would not flash into steam now, but not flashing is not safe to open.';
+  return 'Cool enough not to flash or scald at once; still open it slowly, as the maker describes.';
+}
+
+function ladder(now: Kelvin, { flashesAt, boilsAt }: BoilMargin): Picture {
+  return {
+    kind: 'ladder',
+    title: 'Coolant now, flashing and boiling',
+    rungs: [
+      { id: 'flash', label: 'Flashes if the cap is opened', celsius: toCelsius(flashesAt) },
+      { id: 'boil', label: 'Boils under the cap', celsius: toCelsius(boilsAt) },
+    ],
+    reading: {
+      celsius: toCelsius(now),
+      label: 'Coolant now',
+      to: 'boil',
+      below: 'to boiling',
+      above: 'over boiling',
+    },
+  };
+}
 
 /** Boiling point against cap pressure, as wide as a coolant bought may be off, with this cap on it. */
 function boilCurve(mixture: Mixture, cap: GaugePascal, altitude: Metre, label: string): Picture {

@@ -190,26 +190,7 @@ export const torque: Calculator = {
     const figures = [...set, ...turnFigures(stages), ...inUnits(given, show)];
     const thread = values.choice('thread');
     const propertyClass = values.choice('class');
-    if (!isPropertyClass(propertyClass)) {
-      const strongest = torquePlausibility({ thread, propertyClass: '12.9', torque: given, into: 'steel' });
-      if (strongest.verdict === 'impossible')
-        return {
-          sentence: `Do not use ${show.quantity(given, 'N·m', 0)} here: the strongest steel bolt, an ${thread} of class 12.9, breaks before ${show.quantity(strongest.limit, 'N·m', 0)}, and what has no class on it bears less. Look for a slip in thread or unit.`,
-          tone: 'stop',
-          figures: inUnits(given, show),
-          notes: [
-            'Brass and plastic threads strip far below what steel of the same size takes.',
-            WRENCH_NOTE,
-          ],
-        };
-      const oil = oilOnUnclassed(values);
-      return {
-        sentence: `${setSentence(setting, show)}${oil === undefined ? '' : `${oil} `}A plug, sensor or screw with no class on it cannot be judged by a standard: hold ${isStaged(stages) ? inOrder(stages, show) : show.quantity(given, 'N·m', 1)} to the maker’s figure only.`,
-        tone: 'look',
-        figures,
-        notes: ['Brass and plastic threads strip far below what steel of the same size takes.', WRENCH_NOTE],
-      };
-    }
+    if (!isPropertyClass(propertyClass)) return withoutClass(values, stages, setting, figures, show);
     const into = HOLE_MATERIALS.find((each) => each === values.choice('into')) ?? 'aluminium';
     const engagement = values.optional('engagement');
     const found = torquePlausibility({
@@ -302,6 +283,33 @@ function settingOf(values: Values, torque: number): number | undefined | 'under 
   // The lever rule has no answer where the bolt comes within a quarter of the wrench of the hand.
   if (wrench + extension * Math.cos(angle) < wrench / 4) return 'under the hand';
   return wrenchSetting(newtonMetre(torque), metre(wrench), metre(extension), angle);
+}
+
+/** What has no class on it: only what even the strongest bolt would not bear is refused. */
+function withoutClass(
+  values: Values,
+  stages: Stages,
+  setting: number | undefined,
+  figures: AnswerFigure[],
+  show: QuantityFormatter,
+): Answer {
+  const given = stages.last;
+  const thread = values.choice('thread');
+  const strongest = torquePlausibility({ thread, propertyClass: '12.9', torque: given, into: 'steel' });
+  if (strongest.verdict === 'impossible')
+    return {
+      sentence: `Do not use ${show.quantity(given, 'N·m', 0)} here: the strongest steel bolt, an ${thread} of class 12.9, breaks before ${show.quantity(strongest.limit, 'N·m', 0)}, and what has no class on it bears less. Look for a slip in thread or unit.`,
+      tone: 'stop',
+      figures: inUnits(given, show),
+      notes: ['Brass and plastic threads strip far below what steel of the same size takes.', WRENCH_NOTE],
+    };
+  const oil = oilOnUnclassed(values);
+  return {
+    sentence: `${setSentence(setting, show)}${oil === undefined ? '' : `${oil} `}A plug, sensor or screw with no class on it cannot be judged by a standard: hold ${isStaged(stages) ? inOrder(stages, show) : show.quantity(given, 'N·m', 1)} to the maker’s figure only.`,
+    tone: 'look',
+    figures,
+    notes: ['Brass and plastic threads strip far below what steel of the same size takes.', WRENCH_NOTE],
+  };
 }
 
 function setSentence(setting: number | undefined, show: QuantityFormatter): string {

@@ -49,17 +49,20 @@ const JUDGED_BY: Partial<Record<MilestoneId, FigurePath[]>> = {
 
 /** The milestones that this vehicle has: a clutch has no switching points, an electric car no thermostat. */
 export function milestonesFor(vehicle: TraceVehicle, sheet: VehicleFigures | undefined): Milestone[] {
-  const { opens, cruise, fanOn, fanOff, lowLimit, layout } = vehicle;
-  const between = (from: Figure, low: number, high: number): Figure => ({
-    low,
-    high,
-    from: from.from === 'general' ? 'general' : 'computed',
+  const { layout } = vehicle;
+  return [...measuredMilestones(vehicle, sheet), ...SEEN_MILESTONES].filter(({ id }) => {
+    if (id.startsWith('fan-') && layout.fan === 'viscous clutch') return false;
+    return (JUDGED_BY[id] ?? []).every(
+      (path) => sheet?.figures[path] !== undefined || figureFits(path, layout),
+    );
   });
-  const general = readQuantity(FIGURES['vent.heater'].general, 'temperature');
-  const vent = sheet?.figures['vent.heater']?.quantity;
-  const ventLow = vent?.low ?? (general.ok ? general.quantity.low : 0);
+}
+
+/** Those that are a temperature, each with the band it has to lie in. */
+function measuredMilestones(vehicle: TraceVehicle, sheet: VehicleFigures | undefined): Milestone[] {
+  const { opens, cruise, fanOn, fanOff, lowLimit, layout } = vehicle;
   const inlet = layout.thermostat === 'inlet side';
-  const all: Milestone[] = [
+  return [
     {
       id: 'hose-cold',
       label: inlet ? 'Hose from the radiator still cold at' : 'Hose to the radiator still cool at',
@@ -107,48 +110,58 @@ export function milestonesFor(vehicle: TraceVehicle, sheet: VehicleFigures | und
       label: 'Air at the vents',
       how: 'Heater on hot, blower on second speed, thermometer in the middle vent.',
       asks: 'temperature',
-      wanted: { low: ventLow - OUT, high: 363, from: vent ? 'vehicle' : 'general' },
-    },
-    {
-      id: 'gauge',
-      label: 'Gauge through the whole run',
-      how: 'It may not pass the middle. Many are buffered, so a steady needle alone proves nothing.',
-      asks: [
-        { value: 'middle', label: 'Did not pass the middle' },
-        { value: 'past', label: 'Passed the middle' },
-        { value: 'none', label: 'There is no gauge' },
-      ],
-      wanted: undefined,
-    },
-    {
-      id: 'leaks',
-      label: 'Leaks, hot and under pressure',
-      how: 'Every joint that was open, the pump, the heater connections, and under the car.',
-      asks: [
-        { value: 'none', label: 'None seen' },
-        { value: 'seen', label: 'A leak seen' },
-      ],
-      wanted: undefined,
-    },
-    {
-      id: 'level',
-      label: 'Level after cooling down',
-      how: 'Cold again, on level ground. The cap stays shut while it is hot.',
-      asks: [
-        { value: 'mark', label: 'At the mark' },
-        { value: 'topped', label: 'Low: topped up, look again' },
-        { value: 'high', label: 'Too high' },
-      ],
-      wanted: undefined,
+      wanted: ventAir(sheet),
     },
   ];
-  return all.filter(({ id }) => {
-    if (id.startsWith('fan-') && layout.fan === 'viscous clutch') return false;
-    return (JUDGED_BY[id] ?? []).every(
-      (path) => sheet?.figures[path] !== undefined || figureFits(path, layout),
-    );
-  });
 }
+
+function between(from: Figure, low: number, high: number): Figure {
+  return { low, high, from: from.from === 'general' ? 'general' : 'computed' };
+}
+
+/** Air at the middle vent on hot: as the vehicle's record has it, else the usual. */
+function ventAir(sheet: VehicleFigures | undefined): Figure {
+  const own = sheet?.figures['vent.heater']?.quantity;
+  const general = readQuantity(FIGURES['vent.heater'].general, 'temperature');
+  const low = own?.low ?? (general.ok ? general.quantity.low : 0);
+  return { low: low - OUT, high: 363, from: own ? 'vehicle' : 'general' };
+}
+
+/** Those that are looked at. */
+const SEEN_MILESTONES: readonly Milestone[] = [
+  {
+    id: 'gauge',
+    label: 'Gauge through the whole run',
+    how: 'It may not pass the middle. Many are buffered, so a steady needle alone proves nothing.',
+    asks: [
+      { value: 'middle', label: 'Did not pass the middle' },
+      { value: 'past', label: 'Passed the middle' },
+      { value: 'none', label: 'There is no gauge' },
+    ],
+    wanted: undefined,
+  },
+  {
+    id: 'leaks',
+    label: 'Leaks, hot and under pressure',
+    how: 'Every joint that was open, the pump, the heater connections, and under the car.',
+    asks: [
+      { value: 'none', label: 'None seen' },
+      { value: 'seen', label: 'A leak seen' },
+    ],
+    wanted: undefined,
+  },
+  {
+    id: 'level',
+    label: 'Level after cooling down',
+    how: 'Cold again, on level ground. The cap stays shut while it is hot.',
+    asks: [
+      { value: 'mark', label: 'At the mark' },
+      { value: 'topped', label: 'Low: topped up, look again' },
+      { value: 'high', label: 'Too high' },
+    ],
+    wanted: undefined,
+  },
+];
 
 /** @param answer kelvin, or one of the milestone's values; undefined when it was not done */
 export function passes({ asks, wanted }: Milestone, answer: number | string | undefined): MilestoneResult {

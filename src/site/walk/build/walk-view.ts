@@ -57,52 +57,16 @@ export function walkViewOf(symptomId: string): WalkView {
   const causes = model.causes.map((cause) => cause.id);
 
   const { layout } = symptom.data;
-  const titles: WalkData['causes'] = { [SOMETHING_ELSE]: 'Something else' };
   const stamp = stampOf([
     tree,
     tests.map((id) => entryOf('test', id).data),
     causes.map((id) => entryOf('cause', id).data),
   ]);
-  const texts: Omit<WalkTexts, 'general' | 'repairs'> = {
-    stamp,
-    goesOn: {},
-    work: {},
-    tests: {},
-    questions: {},
-    tools: {},
-    layout: {},
-    outcomes: {},
-    trees: {},
-  };
-  const testLayouts: WalkData['testLayouts'] = {};
-  const causeLayouts: WalkData['causeLayouts'] = {};
-  const tools: WalkData['tools'] = {};
-  for (const id of causes) {
-    const { data } = entryOf('cause', id);
-    titles[id] = data.title;
-    if (data.layout) causeLayouts[id] = data.layout;
-    const next = data['goes-on'];
-    if (next !== undefined && next !== symptomId)
-      texts.goesOn[id] = { title: titleOf('symptom', next), href: hrefOf('symptom', next) };
-  }
-  for (const id of tests) {
-    const { data } = entryOf('test', id);
-    texts.tests[id] = data.title;
-    texts.questions[id] = data.question;
-    texts.outcomes[id] = Object.fromEntries(
-      Object.entries(data.outcomes).map(([key, { label }]) => [key, label]),
-    );
-    if (data.layout) testLayouts[id] = data.layout;
-    if (data.work) texts.work[id] = data.work;
-    if (data.tools.length > 0) tools[id] = data.tools;
-    for (const tool of data.tools) texts.tools[tool] = titleOf('tool', tool);
-  }
-  for (const step of steps) {
-    if (step.kind === 'layout') texts.layout[step.feature] = layoutQuestion(step.feature).asks;
-    if (step.kind !== 'tree') continue;
-    const other = entryOf('tree', step.tree).data.symptom;
-    texts.trees[step.tree] = { title: titleOf('symptom', other), href: hrefOf('symptom', other) };
-  }
+  const ofCauses = causeParts(causes, symptomId);
+  const ofTests = testParts(tests);
+  const texts = { stamp, ...ofCauses.texts, ...ofTests.texts, ...stepTexts(steps) };
+  const { causeLayouts, titles } = ofCauses;
+  const { testLayouts, tools } = ofTests;
   return {
     model,
     data: {
@@ -126,6 +90,61 @@ export function walkViewOf(symptomId: string): WalkView {
     spareTests: tests.filter((id) => !inTree.has(id)),
     causes,
   };
+}
+
+/** What the page says of its causes. */
+function causeParts(ids: readonly string[], symptomId: string) {
+  const titles: WalkData['causes'] = { [SOMETHING_ELSE]: 'Something else' };
+  const causeLayouts: WalkData['causeLayouts'] = {};
+  const goesOn: WalkTexts['goesOn'] = {};
+  for (const id of ids) {
+    const { data } = entryOf('cause', id);
+    titles[id] = data.title;
+    if (data.layout) causeLayouts[id] = data.layout;
+    const next = data['goes-on'];
+    if (next !== undefined && next !== symptomId)
+      goesOn[id] = { title: titleOf('symptom', next), href: hrefOf('symptom', next) };
+  }
+  return { titles, causeLayouts, texts: { goesOn } };
+}
+
+/** What the page says of its tests. */
+function testParts(ids: readonly string[]) {
+  const testLayouts: WalkData['testLayouts'] = {};
+  const tools: WalkData['tools'] = {};
+  const texts: Pick<WalkTexts, 'tests' | 'questions' | 'outcomes' | 'work' | 'tools'> = {
+    work: {},
+    tests: {},
+    questions: {},
+    tools: {},
+    outcomes: {},
+  };
+  for (const id of ids) {
+    const { data } = entryOf('test', id);
+    texts.tests[id] = data.title;
+    texts.questions[id] = data.question;
+    texts.outcomes[id] = Object.fromEntries(
+      Object.entries(data.outcomes).map(([key, { label }]) => [key, label]),
+    );
+    if (data.layout) testLayouts[id] = data.layout;
+    if (data.work) texts.work[id] = data.work;
+    if (data.tools.length > 0) tools[id] = data.tools;
+    for (const tool of data.tools) texts.tools[tool] = titleOf('tool', tool);
+  }
+  return { testLayouts, tools, texts };
+}
+
+/** What the page says of steps that are no test: questions of layout, and other trees. */
+function stepTexts(steps: readonly WalkTree['steps'][string][]): Pick<WalkTexts, 'layout' | 'trees'> {
+  const layout: WalkTexts['layout'] = {};
+  const trees: WalkTexts['trees'] = {};
+  for (const step of steps) {
+    if (step.kind === 'layout') layout[step.feature] = layoutQuestion(step.feature).asks;
+    if (step.kind !== 'tree') continue;
+    const other = entryOf('tree', step.tree).data.symptom;
+    trees[step.tree] = { title: titleOf('symptom', other), href: hrefOf('symptom', other) };
+  }
+  return { layout, trees };
 }
 
 /** Changes with every word of the records: answers of one version are never read as answers of another. */
