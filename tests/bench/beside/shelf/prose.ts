@@ -156,9 +156,9 @@ export function phrase(chance: Chance): string {
   return `${upper(chance.one(PARTS))} ${chance.one(PLACES)}, ${chance.whole(4, 60)} mm`;
 }
 
-/** As a customer would say it. */
-export function saying(chance: Chance): string {
-  return `There is ${chance.one(SIGNS)} ${chance.one(PLACES)} ${chance.one(STATES)}`;
+/** As a customer would say it: a sentence of nothing but chance belongs to no complaint, and the check refuses such a shelf. */
+export function saying(chance: Chance, complaint: string): string {
+  return `There is ${chance.one(SIGNS)} ${chance.one(STATES)}, and ${complaint}`;
 }
 
 function upper(words: string): string {

@@ -189,16 +189,18 @@ class AreaMaker {
       'occasional',
       'occasional',
     ];
+    const complaint = `${names.COMPLAINTS[at % names.COMPLAINTS.length]}, ${this.spot}`.toLowerCase();
+    const said = () => saying(c, complaint);
     return this.record('symptom', this.titled(names.COMPLAINTS, at), {
-      also: { trade: [phrase(c)], said: [saying(c), saying(c), saying(c)] },
+      also: { trade: [`${complaint}, ${phrase(c)}`], said: [said(), said(), said()] },
       group:
         (['gauge', 'heater', 'level', 'fans-electrics', 'level', 'hoses', 'noise', 'gauge'] as const)[at] ??
         'gauge',
       'noticed-at': ['dashboard'],
       summary: text(c, 4),
-      said: [saying(c), saying(c), saying(c), saying(c)],
+      said: [said(), said(), said(), said()],
       drive: { may: 'short and watched', because: text(c, 2) },
-      ask: Array.from({ length: 4 }, () => ({ question: `${saying(c)}?`, tells: sentence(c) })),
+      ask: Array.from({ length: 4 }, () => ({ question: `${said()}?`, tells: sentence(c) })),
       verify: this.id(names.REPAIRS, names.REPAIRS.length - 1),
       codes: names.CODES.flatMap((_, code) =>
         code % names.COMPLAINTS.length === at
