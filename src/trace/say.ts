@@ -166,7 +166,7 @@ const FINDING_WORDS: Record<TraceJudgement['verdict']['finding'], Say> = {
   'holds-high': ({ hot }, { opens }, habit) => ({
     sentence: `It holds, but too high: ${'level' in hot ? degrees(hot.level, habit) : degrees(hot.highest, habit)} at steady speed, with a thermostat that opens at ${figureText(opens, habit)}.`,
     because:
-      'On a mild day at moderate speed a radiator needs little of what it can do, and the thermostat little of its lift. So far above the opening, the heat does not get out as it should.',
+      'On a mild day at moderate speed a radiator needs little of what it can do, and the thermostat little of its lift. So far above the opening, the heat does not get out as it should, or the thermostat in it is not the one of this car.',
     next: 'Cold, the level first. Then compare scan tool and hose: a sensor may read high. Then the temperature of both hoses, and the fins. Watch the reading on the way: it has little left for a hill or a hot day.',
   }),
   'too-hot': ({ hot }, vehicle, habit) => ({

@@ -83,11 +83,18 @@ const MEANINGS: Record<FindingId, Meaning> = {
       'thermostat-not-seated',
       // Though it agreed with the air when cold: a few hundred ohms in a contact are little there and much at 90 °C.
       'sensor-reads-low',
+      // Stamped 15 K too low it looks as if it stood open.
+      'thermostat-wrong-rating',
     ],
     symptom: 'reads-low-at-cruise',
   },
   'low-throughout': {
-    causes: ['thermostat-wrong-rating', 'thermostat-opens-early', 'sensor-reads-low'],
+    causes: [
+      'thermostat-wrong-rating',
+      'thermostat-opens-early',
+      'sensor-reads-low',
+      'thermostat-stuck-open',
+    ],
     symptom: 'reads-low-at-cruise',
   },
   'straight-past': {
@@ -148,11 +155,12 @@ const MEANINGS: Record<FindingId, Meaning> = {
   'holds-high': {
     causes: [
       'thermostat-opens-late',
+      'thermostat-wrong-rating',
       'radiator-blocked-inside',
       'radiator-fins-blocked',
       'coolant-low',
-      'trapped-air',
       'sensor-reads-high',
+      'trapped-air',
     ],
     symptom: 'hot-under-load',
   },
