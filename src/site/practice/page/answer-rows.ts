@@ -6,6 +6,7 @@ import type { RoundHost } from './round-view.ts';
 
 export type Words = RoundHost['words'];
 
+/** A cause by its title, as a link to its page. */
 export function causeLink(words: Words, id: string): Node {
   if (id === SOMETHING_ELSE) return document.createTextNode('something else');
   return element('a', { href: new URL(`causes/${id}.html`, window.headertank.root).href }, words.cause(id));
@@ -23,6 +24,7 @@ export interface Way {
   tests?: readonly string[];
 }
 
+/** One way's row: who went it, its minutes and tests, and what it ended at. */
 export function wayRow(words: Words, { who, minutes, count, cause, tests = [] }: Way): HTMLTableRowElement {
   const ends = cause === undefined ? document.createTextNode('no cause') : causeLink(words, cause);
   const names = tests.map((test) => words.test(test)).join(' › ');
