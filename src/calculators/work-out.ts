@@ -26,7 +26,7 @@ export type CalculatorResult = { ok: true; answer: Answer } | { ok: false; fault
 export function isAsked(input: Input, calculator: Calculator, typed: TypedValues): boolean {
   return Object.entries(input.when ?? {}).every(([name, values]) => {
     const other = calculator.inputs.find((each) => each.name === name);
-    return other !== undefined && values.includes(typed[name] ?? other.default);
+    return other !== undefined && values.includes((typed[name] ?? other.default).trim());
   });
 }
 

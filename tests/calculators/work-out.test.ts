@@ -2,13 +2,14 @@
 import { describe, expect, test } from 'vitest';
 import { benchTestCalculator } from '../../src/calculators/bench-test.ts';
 import { boilMarginCalculator } from '../../src/calculators/boil-margin.ts';
+import { calculatorOf } from '../../src/calculators/catalogue.ts';
 import { estimate } from '../../src/calculators/estimate.ts';
 import { fillAccount } from '../../src/calculators/fill-account.ts';
 import { showerFor } from '../../src/calculators/reader-units.ts';
 import { sayOutOfRange } from '../../src/calculators/say-out-of-range.ts';
 import { torque } from '../../src/calculators/torque.ts';
 import { voltageDropCalculator } from '../../src/calculators/voltage-drop.ts';
-import { isExample, withoutExamples } from '../../src/calculators/work-out.ts';
+import { isExample, withoutExamples, workOut } from '../../src/calculators/work-out.ts';
 import { type Habit, METRIC, US } from '../../src/model/habit.ts';
 import { readersUnit } from '../../src/model/readers-unit.ts';
 import { OutOfRange } from '../../src/physics/out-of-range.ts';
@@ -157,4 +158,9 @@ describe('an answer is an example', () => {
     expect(isExample(voltageDropCalculator, { measured: 'cable' }, by([], ['current']))).toBe(false);
     expect(isExample(voltageDropCalculator, { measured: 'joint' }, by([], ['current']))).toBe(true);
   });
+});
+
+test('a choice with blanks around it is the same choice, for what it makes asked too', () => {
+  const sensor = calculatorOf('sensor');
+  expect(workOut(sensor, { curve: ' b' })).toEqual(workOut(sensor, { curve: 'b' }));
 });
