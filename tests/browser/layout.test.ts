@@ -126,4 +126,11 @@ test('codes of parts this vehicle has not are left out', async () => {
   await expect.poll(() => code.isVisible()).toBe(true);
   await open('symptoms/reads-low-at-cruise.html', 'aldermoor-tarn-16');
   await expect.poll(() => code.isVisible()).toBe(false);
+  // With all of them the heading goes.
+  const heading = page.getByRole('heading', { name: 'A first check for' });
+  await open('tests/electric-pump-drive.html', undefined);
+  await expect.poll(() => heading.isVisible()).toBe(true);
+  await open('tests/electric-pump-drive.html', 'aldermoor-tarn-16');
+  await page.getByText('Only on vehicles with: an electric coolant pump.').waitFor();
+  await expect.poll(() => heading.isVisible()).toBe(false);
 });

@@ -321,6 +321,8 @@ describe('the walk', () => {
     expect(heads[0]).toBe('Repair');
     expect(heads).toContain('While it is apart');
     expect(await page.locator('.step[data-now] .share:visible').count()).toBe(0);
+    // Nobody books minutes to find what is found.
+    await expect.poll(() => page.locator('[data-booking]:visible').count()).toBe(0);
     // The list agrees with the heading, and nothing more is proposed.
     await expect.poll(() => page.locator('[data-start-ranking]').textContent()).toContain('Likely now');
     expect(await page.locator('[data-start-ranking]').textContent()).not.toContain('Quickest');

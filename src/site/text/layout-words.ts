@@ -7,6 +7,7 @@ const TOGETHER: readonly (readonly [LayoutCondition, string])[] = [
   [{ power: ['combustion', 'hybrid'] }, 'an engine'],
   [{ thermostat: ['inlet side', 'outlet side'] }, 'a thermostat'],
   [{ fan: ['electric, one stage', 'electric, two stages', 'electric, pulse-width'] }, 'an electric fan'],
+  [{ pump: ['electric'] }, 'an electric coolant pump'],
   [{ pump: ['accessory belt', 'timing belt'] }, 'a coolant pump driven by a belt'],
   [{ pump: ['accessory belt', 'timing belt', 'chain or gears'] }, 'a coolant pump that the engine drives'],
   [

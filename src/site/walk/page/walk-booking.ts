@@ -34,6 +34,8 @@ export function showBooking(now: FindMinutes | undefined): void {
     const said = dataset.mean !== undefined ? now?.mean : dataset.nine !== undefined ? now?.nine : now?.for;
     part.textContent = String(said ?? before);
   }
+  // A cause that is found needs no time to find it.
+  for (const line of document.querySelectorAll<HTMLElement>('[data-booking]')) line.hidden = now?.nine === 0;
 }
 
 /**
