@@ -1,5 +1,6 @@
 /** Two sets of tests: those that need nothing but the source, and those that open the built site in a browser. */
 import { readFileSync } from 'node:fs';
+import { resolve } from 'node:path';
 import { defineConfig } from 'vitest/config';
 import { BaseSequencer, type TestSpecification } from 'vitest/node';
 
@@ -8,6 +9,9 @@ const SITE = 'tests/browser/*.test.ts';
 const isDemonstration = /^invented: true$/m.test(readFileSync('content/shop.yaml', 'utf8'));
 /** Short files with long work: begun last, one of them would be waited for alone. */
 const LONG = /\/(accessibility|security|offline)\.test\.ts$/;
+
+/** A command that a test starts keeps what Node compiles, as `npm run check` does; whatever folder it starts in. */
+const COMMANDS = { NODE_COMPILE_CACHE: resolve('node_modules/.cache/headertank/compiled') };
 
 class LongFirst extends BaseSequencer {
   override async sort(files: TestSpecification[]): Promise<TestSpecification[]> {
@@ -35,8 +39,7 @@ export default defineConfig({
           maxWorkers: 2,
           // No test fails for its time: a busy machine is no fault of the code.
           testTimeout: 120_000,
-          // A command that a test starts keeps what Node compiles, as `npm run check` does.
-          env: { NODE_COMPILE_CACHE: 'node_modules/.cache/headertank/compiled' },
+          env: COMMANDS,
           hookTimeout: 120_000,
           unstubGlobals: true,
         },
@@ -45,6 +48,7 @@ export default defineConfig({
         test: {
           name: 'site',
           include: isDemonstration ? [SITE] : [],
+          env: COMMANDS,
           testTimeout: 120_000,
           hookTimeout: 120_000,
           maxWorkers: 2,

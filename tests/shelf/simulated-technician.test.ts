@@ -1,12 +1,13 @@
 /**
  * For every candidate cause of every symptom: on a car that shows the most likely outcome of each test under that cause, the walk
- * proves the cause or names it, and calls no other one proven; on every vehicle of the shelf that can have it.
+ * proves the cause or names it, and calls no other one proven; on a vehicle of every layout that the complaint tells apart.
  */
 import { describe, expect, test } from 'vitest';
 import { caseOf } from '../../src/library/case.ts';
 import { walkCase } from '../../src/library/case-walk.ts';
 import type { CarCase } from '../../src/model/case.ts';
 import { asMostAre } from '../../src/model/layout.ts';
+import { layoutsOf } from './layouts.ts';
 import { shelf } from './shelf.ts';
 
 /** A car with the usual picture of a cause. */
@@ -38,9 +39,9 @@ function usualCar(symptom: string, cause: string, vehicle: string): CarCase {
 describe.each([...shelf.records.symptom.values()].map(({ id }) => id))('%s', (symptom) => {
   test('every candidate cause is found by its usual picture', () => {
     const lost = new Set<string>();
-    for (const { id: vehicle, data } of shelf.records.vehicle.values()) {
-      if (data.layout.power === 'battery electric') continue;
-      for (const { id: cause } of caseOf(shelf, symptom, asMostAre(data.layout)).model.causes) {
+    for (const { made, vehicles } of layoutsOf(symptom)) {
+      const vehicle = vehicles[0] ?? '';
+      for (const { id: cause } of made.model.causes) {
         const { ending, proven, asked } = walkCase(shelf, usualCar(symptom, cause, vehicle));
         if (ending === 'missed' || ending === 'wrongly proven')
           lost.add(
