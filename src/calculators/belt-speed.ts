@@ -11,6 +11,7 @@ import {
 } from '../physics/belt-drive.ts';
 import { metre } from '../physics/units.ts';
 import type { Answer, Calculator, QuantityFormatter, QuantityInput, Refusal, Values } from './declaration.ts';
+import { refuse } from './refuse.ts';
 
 const SLACK = 1e-9;
 /** From here on a mark is counted twice or a pulley is another, as a share of what the belt drives. */
@@ -138,10 +139,6 @@ export const beltSpeed: Calculator = {
 };
 
 type BeltFinding = Pick<Answer, 'sentence' | 'tone' | 'figures'>;
-
-function refuse(name: string, message: string): Refusal {
-  return { refused: { name, message } };
-}
 
 function rpm(value: number, show: QuantityFormatter): string {
   return show.quantity(value, 'rpm', 0);

@@ -22,6 +22,7 @@ import {
   openingCaution,
 } from './coolant-inputs.ts';
 import type { Answer, Calculator, Picture, QuantityFormatter, Refusal } from './declaration.ts';
+import { refuse } from './refuse.ts';
 
 /** Nearer than this to boiling the hottest spot in the head boils already, K. Common practice, no source. */
 const CLOSE = 10;
@@ -121,14 +122,15 @@ function noLiquid(
   { margin }: BoilMargin,
   show: QuantityFormatter,
 ): Refusal | undefined {
-  const refused = (message: string): Refusal => ({ refused: { name: 'now', message } });
   const freezes = freezingRange(mixture).highest;
   if (now < freezes)
-    return refused(
+    return refuse(
+      'now',
       `Ice: this mixture begins to freeze at ${show.quantity(freezes, '°C', 0)}. Do not start the engine: thaw it first, then correct the mixture.`,
     );
   if (now > NO_LIQUID && margin < -IS_OVER)
-    return refused(
+    return refuse(
+      'now',
       `${show.quantity(now, '°C', 0)} is ${show.difference(-margin)} over boiling, and no coolant gets so far: it turns to steam first. Look at the unit beside it (°C or °F); on the scan tool it is the end of the scale, a shorted sensor or wire.`,
     );
   return undefined;

@@ -9,6 +9,7 @@ import {
   TOO_GOOD,
 } from '../physics/cylinder-spread.ts';
 import type { Answer, Calculator, QuantityFormatter, QuantityInput, Refusal, Values } from './declaration.ts';
+import { refuse } from './refuse.ts';
 
 const CYLINDERS = ['one', 'two', 'three', 'four', 'five', 'six', 'seven', 'eight'];
 const SHOWN = ['12.0 bar', '11.8 bar', '12.1 bar', '11.9 bar'];
@@ -149,10 +150,6 @@ export const compression: Calculator = {
       'a gauge is read to about 2 %; battery, throttle and temperature move all cylinders alike and leave the shares',
   },
 };
-
-function refuse(name: string, message: string): Refusal {
-  return { refused: { name, message } };
-}
 
 /** Below its least the best cylinder says more about cranking than about the engine. */
 function inOrderOf(values: Values) {

@@ -10,6 +10,7 @@ import type {
   Values,
   WordInput,
 } from './declaration.ts';
+import { refuse } from './refuse.ts';
 
 /** Before it no car on a lift was filled. */
 const EARLIEST = '1980-01-01';
@@ -140,10 +141,6 @@ export const coolantChange: Calculator = {
       'the day by the calendar is exact; the day of the distance is as good as the pace: a tenth more driven a year is a tenth sooner',
   },
 };
-
-function refuse(name: string, message: string): Refusal {
-  return { refused: { name, message } };
-}
 
 /** What was driven since, or what does not fit together. */
 function checked(values: Values, last: string, today: string): { driven: number | undefined } | Refusal {

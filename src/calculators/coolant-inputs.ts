@@ -3,6 +3,7 @@ import type { Glycol, Mixture } from '../physics/glycol.ts';
 import { toMassFraction } from '../physics/strength.ts';
 import { fromCelsius, type Metre, metre, volumeFraction } from '../physics/units.ts';
 import type { ChoiceInput, QuantityFormatter, QuantityInput, Refusal, Values } from './declaration.ts';
+import { refuse } from './refuse.ts';
 
 export const GLYCOL: ChoiceInput = {
   kind: 'choice',
@@ -87,12 +88,10 @@ const WEAKEST_CAP = 0.2e5;
 export function doubtfulCap(values: Values, show: QuantityFormatter): Refusal | undefined {
   const cap = values.number('cap');
   if (cap === 0 || cap >= WEAKEST_CAP) return undefined;
-  return {
-    refused: {
-      name: 'cap',
-      message: `${show.quantity(cap, 'bar', 2)} is less than any cap holds. Look at the unit beside it; for an open system, or a cap that does not hold, write 0.`,
-    },
-  };
+  return refuse(
+    'cap',
+    `${show.quantity(cap, 'bar', 2)} is less than any cap holds. Look at the unit beside it; for an open system, or a cap that does not hold, write 0.`,
+  );
 }
 
 /** No instrument of a workshop tells so little from water: what is typed so is a share of one, 0.5 for 50 %. */
@@ -103,12 +102,10 @@ export function doubtfulStrength(values: Values, name: string, show: QuantityFor
   const strength = values.number(name);
   if (strength === 0 || strength >= NO_STRENGTH) return undefined;
   const typed = show.quantity(strength, '%', strength * 100 < 1 ? 2 : 1);
-  return {
-    refused: {
-      name,
-      message: `${typed} is less than any instrument tells from water. Write 0 for water${strength <= 0.01 ? `, or ${show.quantity(strength * 100, '%', 0)} if a share of one was meant` : ''}.`,
-    },
-  };
+  return refuse(
+    name,
+    `${typed} is less than any instrument tells from water. Write 0 for water${strength <= 0.01 ? `, or ${show.quantity(strength * 100, '%', 0)} if a share of one was meant` : ''}.`,
+  );
 }
 
 /** The glycol chosen; what is not propylene glycol is ethylene glycol. */

@@ -10,6 +10,7 @@ import type {
   Refusal,
   Values,
 } from './declaration.ts';
+import { refuse } from './refuse.ts';
 
 /** Strengths a workshop fills, by volume. Common practice, no source; as the mixture judges. */
 const USUAL = { weak: 0.4, strong: 0.6 } as const;
@@ -147,12 +148,10 @@ export const coolantOrder: Calculator = {
     const isReady = values.choice('kind') === 'ready';
     const strength = volumeFraction(isReady ? values.number('ready') : 1);
     if (wanted > strength + LAST_BITS)
-      return {
-        refused: {
-          name: 'wanted',
-          message: `Out of ready mix of ${show.quantity(strength, '%', 0)} no ${show.quantity(wanted, '%', 0)} is made. Buy concentrate for it.`,
-        },
-      };
+      return refuse(
+        'wanted',
+        `Out of ready mix of ${show.quantity(strength, '%', 0)} no ${show.quantity(wanted, '%', 0)} is made. Buy concentrate for it.`,
+      );
     const filling = cubicMetre(values.number('filling'));
     const { coolant, water } = partsOf(filling, volumeFraction(Math.min(wanted, strength)), strength);
     const sizes = sizesOf(values);

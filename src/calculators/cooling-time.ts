@@ -22,6 +22,7 @@ import type {
   Refusal,
   Values,
 } from './declaration.ts';
+import { refuse } from './refuse.ts';
 
 /** Half and half stands for what is inside: water flashes a few kelvin sooner, which the error holds. */
 const COOLANT = { glycol: 'ethylene', fraction: toMassFraction('ethylene', volumeFraction(0.5)) } as const;
@@ -182,10 +183,6 @@ export const coolingTimeCalculator: Calculator = {
       'a factor of two from the size alone; from two readings a fifth and what 1 K of each thermometer makes; warming a third either way',
   },
 };
-
-function refuse(name: string, message: string): Refusal {
-  return { refused: { name, message } };
-}
 
 /** "45 min", "1 h 20 min"; by five minutes from half an hour on. */
 function clock(seconds: number): string {

@@ -10,6 +10,7 @@ import { flushesToBelow, oldCoolantLeft } from '../physics/flushing.ts';
 import { cubicMetre, volumeFraction } from '../physics/units.ts';
 import { CAPACITY, doubtfulStrength } from './coolant-inputs.ts';
 import type { Answer, Calculator, QuantityFormatter, Refusal, Values } from './declaration.ts';
+import { refuse } from './refuse.ts';
 
 /** Differences in strength below this are within what a refractometer can tell. Common practice, no source. */
 const REFRACTOMETER_TELLS = 0.02;
@@ -121,12 +122,10 @@ export const correctMixtureCalculator: Calculator = {
     }
     if (values.choice('system') === 'full') return cautioned(correct(values, show), values);
     if (values.number('drained') > capacity)
-      return {
-        refused: {
-          name: 'drained',
-          message: `More came out than the ${show.quantity(capacity, 'l', 1)} the system holds. Measure again, or check the capacity for this engine.`,
-        },
-      };
+      return refuse(
+        'drained',
+        `More came out than the ${show.quantity(capacity, 'l', 1)} the system holds. Measure again, or check the capacity for this engine.`,
+      );
     return values.choice('system') === 'flush' ? flush(values, show) : cautioned(fill(values, show), values);
   },
   method: {
@@ -192,12 +191,10 @@ function correct(values: Values, show: QuantityFormatter): Answer | Refusal {
   const adding = volumeFraction(wanted > is ? strongIs(values) : 0);
   const correction: Correction = correctMixture({ capacity, is, wanted, adding });
   if (correction.verdict !== 'drain and add') {
-    return {
-      refused: {
-        name: 'adding',
-        message: `A ready mix of ${show.quantity(adding, '%', 0)} cannot bring it up to ${show.quantity(wanted, '%', 0)}. Use concentrate, or want less.`,
-      },
-    };
+    return refuse(
+      'adding',
+      `A ready mix of ${show.quantity(adding, '%', 0)} cannot bring it up to ${show.quantity(wanted, '%', 0)}. Use concentrate, or want less.`,
+    );
   }
   const litres = show.quantity(correction.drain, 'l', 1);
   const added = nameOf(values, show, adding);
@@ -314,13 +311,10 @@ function flush(values: Values, show: QuantityFormatter): Answer | Refusal {
   const capacity = cubicMetre(values.number('capacity'));
   const drained = cubicMetre(values.number('drained'));
   if (drained < 0.05 * capacity)
-    return {
-      refused: {
-        name: 'drained',
-        message:
-          'So little at a time is no flushing: less than a twentieth of the system. Find a lower drain.',
-      },
-    };
+    return refuse(
+      'drained',
+      'So little at a time is no flushing: less than a twentieth of the system. Find a lower drain.',
+    );
   const below = values.number('below');
   // Draining for the fill takes the old coolant down once more, so the rinses are one fewer.
   const drains = Math.max(1, flushesToBelow(capacity, drained, below));

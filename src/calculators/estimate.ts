@@ -1,5 +1,6 @@
 /** Time to book and price, from minutes of finding and mending. */
 import type { Answer, Calculator, QuantityInput, Refusal } from './declaration.ts';
+import { refuse } from './refuse.ts';
 
 /** Bookings are made in quarters of an hour. Common practice, no source. */
 const QUARTER = 900;
@@ -79,21 +80,11 @@ export const estimate: Calculator = {
     const find = values.number('find');
     const findNine = values.number('find-nine');
     if (findNine < find)
-      return {
-        refused: {
-          name: 'find-nine',
-          message: 'Nine in ten cannot be shorter than the average. Change one of the two.',
-        },
-      };
+      return refuse('find-nine', 'Nine in ten cannot be shorter than the average. Change one of the two.');
     const work = values.number('repair') + values.number('extra');
     const [expected, nine] = [find + work, findNine + work];
     if (nine === 0)
-      return {
-        refused: {
-          name: 'repair',
-          message: 'All minutes are nought. Write how long at least one of them takes.',
-        },
-      };
+      return refuse('repair', 'All minutes are nought. Write how long at least one of them takes.');
     const booked = Math.ceil(nine / QUARTER - 1e-9) * QUARTER;
     const rate = values.optional('rate');
     const parts = values.optional('parts');

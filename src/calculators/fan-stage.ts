@@ -19,6 +19,7 @@ import type {
   Refusal,
   Values,
 } from './declaration.ts';
+import { refuse } from './refuse.ts';
 
 /** Less than this share of the speed cools nothing, and many motors stop on it. Common practice, no source. */
 const HARDLY_TURNS = 0.4;
@@ -144,12 +145,10 @@ export const fanStage: Calculator = {
     const motor = { rated: volt(values.number('rated')), current: ampere(values.number('full')) };
     const supply = values.number('supply');
     if (supply > 1.3 * motor.rated)
-      return {
-        refused: {
-          name: 'rated',
-          message: `${v(supply, show)} on a motor for ${v(motor.rated, show)}? Look at both again: a 24 V vehicle has a 24 V fan.`,
-        },
-      };
+      return refuse(
+        'rated',
+        `${v(supply, show)} on a motor for ${v(motor.rated, show)}? Look at both again: a 24 V vehicle has a 24 V fan.`,
+      );
     const ask = values.choice('ask');
     const said =
       ask === 'volts'
@@ -248,13 +247,10 @@ function missingVolts(values: Values, motor: Motor, show: QuantityFormatter): An
   const supply = values.number('supply');
   const at = values.number('motor');
   if (at > supply + 0.1)
-    return {
-      refused: {
-        name: 'motor',
-        message:
-          'The motor cannot have more than the battery. Read both in the same minute, with the fan running.',
-      },
-    };
+    return refuse(
+      'motor',
+      'The motor cannot have more than the battery. Read both in the same minute, with the fan running.',
+    );
   const missing = Math.max(0, supply - at);
   const runs = fanOnVolts(motor, volt(at));
   const whole = fanOnVolts(motor, volt(supply));

@@ -3,6 +3,7 @@ import { accountForFill, EVEN_WITHIN, type FillVerdict } from '../physics/fill-a
 import { cubicMetre } from '../physics/units.ts';
 import { CAPACITY } from './coolant-inputs.ts';
 import type { Answer, Calculator, Refusal, Values } from './declaration.ts';
+import { refuse } from './refuse.ts';
 
 export const fillAccount: Calculator = {
   id: 'fill-account',
@@ -79,15 +80,12 @@ export const fillAccount: Calculator = {
   answer(values, show): Answer | Refusal {
     const drained = values.number('drained');
     if (values.number('refilled') === 0)
-      return {
-        refused: {
-          name: 'refilled',
-          message:
-            drained === 0
-              ? 'Nothing came out and nothing went in: there is nothing to compare. Write what the jug says.'
-              : 'Nothing has gone back in yet. Fill it, then write what went in.',
-        },
-      };
+      return refuse(
+        'refilled',
+        drained === 0
+          ? 'Nothing came out and nothing went in: there is nothing to compare. Write what the jug says.'
+          : 'Nothing has gone back in yet. Fill it, then write what went in.',
+      );
     const capacity = values.optional('capacity');
     const short = shortBefore(values);
     const account = accountForFill({

@@ -4,6 +4,7 @@ import { CORRELATION_HOT_END, freezingPoint } from '../physics/mixture-propertie
 import { cubicMetrePerSecond, kelvin, watt } from '../physics/units.ts';
 import { CORRELATED_STRENGTH, GLYCOL, mixtureOf } from './coolant-inputs.ts';
 import type { Answer, Calculator, QuantityFormatter, Refusal } from './declaration.ts';
+import { refuse } from './refuse.ts';
 
 type Place = keyof typeof USUAL_DIFFERENCE;
 
@@ -89,41 +90,30 @@ export const heatBalance: Calculator = {
     const cold = kelvin(values.number('cold'));
     const freezes = freezingPoint(mixture);
     if (cold > hot)
-      return {
-        refused: {
-          name: 'cold',
-          message:
-            'It comes out hotter than it goes in. The hoses are the other way round, or one reading is off a shiny clamp.',
-        },
-      };
+      return refuse(
+        'cold',
+        'It comes out hotter than it goes in. The hoses are the other way round, or one reading is off a shiny clamp.',
+      );
     if (hot < WARM)
-      return {
-        refused: {
-          name: 'hot',
-          message: `Warm it up first: at ${show.quantity(hot, '°C', 0)} going in nothing can be judged, it takes ${show.quantity(WARM, '°C', 0)}. If this hose stays so cool on a warm engine, no flow gets to it.`,
-        },
-      };
+      return refuse(
+        'hot',
+        `Warm it up first: at ${show.quantity(hot, '°C', 0)} going in nothing can be judged, it takes ${show.quantity(WARM, '°C', 0)}. If this hose stays so cool on a warm engine, no flow gets to it.`,
+      );
     if (cold < freezes)
-      return {
-        refused: {
-          name: 'cold',
-          message: `This mixture begins to freeze at ${show.quantity(freezes, '°C', 0)}. Read again, or correct the mixture.`,
-        },
-      };
+      return refuse(
+        'cold',
+        `This mixture begins to freeze at ${show.quantity(freezes, '°C', 0)}. Read again, or correct the mixture.`,
+      );
     if (hot - cold < LEAST_APART)
-      return {
-        refused: {
-          name: 'cold',
-          message: `Less than ${show.difference(LEAST_APART)} apart the thermometers decide, not the coolant. Turn the blower up or load the engine and read again.`,
-        },
-      };
+      return refuse(
+        'cold',
+        `Less than ${show.difference(LEAST_APART)} apart the thermometers decide, not the coolant. Turn the blower up or load the engine and read again.`,
+      );
     if ((hot + cold) / 2 > CORRELATION_HOT_END)
-      return {
-        refused: {
-          name: 'hot',
-          message: `On average the two lie above ${show.quantity(CORRELATION_HOT_END, '°C', 0)}, where the data of coolant end. No figure is given there.`,
-        },
-      };
+      return refuse(
+        'hot',
+        `On average the two lie above ${show.quantity(CORRELATION_HOT_END, '°C', 0)}, where the data of coolant end. No figure is given there.`,
+      );
     const between = { hot, cold };
     const flow =
       values.choice('known') === 'flow'

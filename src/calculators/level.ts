@@ -12,6 +12,7 @@ import {
   openingCaution,
 } from './coolant-inputs.ts';
 import type { Answer, Calculator, QuantityFormatter, Refusal } from './declaration.ts';
+import { refuse } from './refuse.ts';
 
 /** Nearer than this a mark cannot be read, m. Common practice, no source. */
 const READS_TO = 0.003;
@@ -77,12 +78,10 @@ export const level: Calculator = {
     const freezes = mixture.fraction === 0 ? ZERO_CELSIUS : freezingPoint(mixture);
     for (const name of ['now', 'cold'])
       if (values.number(name) < freezes)
-        return {
-          refused: {
-            name,
-            message: `This mixture begins to freeze at ${show.quantity(freezes, '°C', 0)}. A level says nothing then; do not start the engine, thaw it first.`,
-          },
-        };
+        return refuse(
+          name,
+          `This mixture begins to freeze at ${show.quantity(freezes, '°C', 0)}. A level says nothing then; do not start the engine, thaw it first.`,
+        );
     const volume = cubicMetre(values.number('capacity'));
     const coldAt = kelvin(values.number('cold'));
     const now = kelvin(values.number('now'));
@@ -98,13 +97,10 @@ export const level: Calculator = {
         : '';
     const seen = values.optional('seen');
     if (seen !== undefined && area === undefined)
-      return {
-        refused: {
-          name: 'area',
-          message:
-            'A level seen is turned into litres by the size of the bottle. Measure it from above, such as 12 x 8 cm.',
-        },
-      };
+      return refuse(
+        'area',
+        'A level seen is turned into litres by the size of the bottle. Measure it from above, such as 12 x 8 cm.',
+      );
     const impossible =
       seen === undefined || area === undefined || height === undefined
         ? undefined
@@ -208,20 +204,16 @@ function doubtOf(
   show: QuantityFormatter,
 ): Refusal | undefined {
   if (short >= capacity)
-    return {
-      refused: {
-        name: 'seen',
-        message: `That would be ${show.quantity(short, 'l', 2)} short, and the whole system holds ${show.quantity(capacity, 'l', 1)}. Look at the size of the bottle and the capacity again; a bottle that is empty shows no level.`,
-      },
-    };
+    return refuse(
+      'seen',
+      `That would be ${show.quantity(short, 'l', 2)} short, and the whole system holds ${show.quantity(capacity, 'l', 1)}. Look at the size of the bottle and the capacity again; a bottle that is empty shows no level.`,
+    );
   const above = seen * area;
   if (air !== undefined && above > air * (1 + MEASURED_TO))
-    return {
-      refused: {
-        name: 'seen',
-        message: `That is ${show.quantity(above, 'l', 2)} above the cold mark, where the bottle has room for ${show.quantity(air, 'l', 2)}. Measure the level, the bottle or the air above the mark again.`,
-      },
-    };
+    return refuse(
+      'seen',
+      `That is ${show.quantity(above, 'l', 2)} above the cold mark, where the bottle has room for ${show.quantity(air, 'l', 2)}. Measure the level, the bottle or the air above the mark again.`,
+    );
   return undefined;
 }
 

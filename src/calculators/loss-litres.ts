@@ -5,6 +5,7 @@ import { freezingPoint } from '../physics/mixture-properties.ts';
 import { cubicMetre, cubicMetrePerSecond, kelvin, metre, second, ZERO_CELSIUS } from '../physics/units.ts';
 import { mixtureOf } from './coolant-inputs.ts';
 import type { AnswerFigure, QuantityFormatter, Refusal, Values } from './declaration.ts';
+import { refuse } from './refuse.ts';
 
 /** A level is read to this, twice, m. A jug with marks is good to the second, m³. Common practice, no source. */
 const EYE = 3e-3;
@@ -96,8 +97,4 @@ export function testerOf(values: Values, lost: number): AgainstTester | Refusal 
       'To set the leak on the tester beside it, write the hours at the wheel or the kilometres.',
     );
   return againstTester(lost, cubicMetrePerSecond(rate), second(hours));
-}
-
-function refuse(name: string, message: string): Refusal {
-  return { refused: { name, message } };
 }

@@ -13,6 +13,7 @@ import { cubicMetre, cubicMetreDifference, metre, second } from '../physics/unit
 import { BOTTLE_AREA, CAPACITY, CORRELATED_STRENGTH, GLYCOL } from './coolant-inputs.ts';
 import type { Answer, Calculator, QuantityFormatter, QuantityInput, Refusal } from './declaration.ts';
 import { DAY, lastsOf, lossOf, testerOf } from './loss-litres.ts';
+import { refuse } from './refuse.ts';
 
 const THOUSAND_KILOMETRES = 1e6;
 
@@ -169,12 +170,10 @@ export const lossRate: Calculator = {
     const time = values.optional('days');
     const distance = values.optional('distance');
     if (time === undefined && distance === undefined)
-      return {
-        refused: {
-          name: 'days',
-          message: 'A loss needs a stretch: write the days between the two looks, the kilometres, or both.',
-        },
-      };
+      return refuse(
+        'days',
+        'A loss needs a stretch: write the days between the two looks, the kilometres, or both.',
+      );
     const gone = lossOf(values, show);
     if ('refused' in gone) return gone;
     const { lost, error } = gone;

@@ -29,6 +29,7 @@ import {
 import { glycolOf } from './coolant-inputs.ts';
 import type { Answer, QuantityFormatter, Refusal, Values } from './declaration.ts';
 import { boilingFigure, freezeCurve, freezingLabel, freezingNote, judge, middleOf } from './mixture-judge.ts';
+import { refuse } from './refuse.ts';
 
 /** Less is water: bits of the arithmetic, by mass. */
 const TRACE = 1e-3;
@@ -45,6 +46,16 @@ function sameStrength(strength: MassFraction) {
   return { lowest: strength, highest: strength };
 }
 
+/** What a refractometer shows, on which scale, of which glycol. */
+interface ReadFreezing {
+  glycol: Glycol;
+  /** The glycol whose scale was read. */
+  scale: Glycol;
+  read: Kelvin;
+  /** As the same sample would show it at 20 °C. */
+  shown: Kelvin;
+}
+
 /** Strength from a freezing point as a refractometer shows it; refused where its scale ends. */
 export function fromFreezing(values: Values, show: QuantityFormatter): Answer | Refusal {
   const glycol = glycolOf(values);
@@ -52,28 +63,32 @@ export function fromFreezing(values: Values, show: QuantityFormatter): Answer | 
   const read = kelvin(values.number('freezes'));
   const warmestEnd = freezingRange({ glycol: scale, fraction: CORRELATION_ENDS }).highest;
   if (read < warmestEnd)
-    return {
-      refused: {
-        name: 'freezes',
-        message: `Below ${show.quantity(warmestEnd, '°C', 0)} a freezing point cannot be turned into a strength: the same reading belongs to two strengths, and sources disagree. Draw a little, thin it with as much water, and measure that.`,
-      },
-    };
+    return refuse(
+      'freezes',
+      `Below ${show.quantity(warmestEnd, '°C', 0)} a freezing point cannot be turned into a strength: the same reading belongs to two strengths, and sources disagree. Draw a little, thin it with as much water, and measure that.`,
+    );
   const shown = at20(values, scale, read);
   if (shown < warmestEnd)
-    return {
-      refused: {
-        name: 'freezes',
-        message: `Corrected for its temperature it is stronger than ${show.quantity(warmestEnd, '°C', 0)} stands for, and no strength is told from that. Draw a little, thin it with as much water, and measure that.`,
-      },
-    };
+    return refuse(
+      'freezes',
+      `Corrected for its temperature it is stronger than ${show.quantity(warmestEnd, '°C', 0)} stands for, and no strength is told from that. Draw a little, thin it with as much water, and measure that.`,
+    );
   const index = refractiveIndex({ glycol: scale, fraction: strengthForFreezing(scale, shown) });
   if (index > indexAt(glycol, CORRELATION_ENDS))
-    return {
-      refused: {
-        name: 'scale',
-        message: `No ${glycol} glycol up to 60 % by mass bends light like that. Read again on its own scale, or look at the canister.`,
-      },
-    };
+    return refuse(
+      'scale',
+      `No ${glycol} glycol up to 60 % by mass bends light like that. Read again on its own scale, or look at the canister.`,
+    );
+  return strengthAnswer({ glycol, scale, read, shown }, index, values, show);
+}
+
+function strengthAnswer(
+  freezing: ReadFreezing,
+  index: number,
+  values: Values,
+  show: QuantityFormatter,
+): Answer {
+  const { glycol, scale, shown } = freezing;
   const strengths =
     scale === glycol
       ? strengthRangeForFreezing(glycol, shown)
@@ -82,20 +97,16 @@ export function fromFreezing(values: Values, show: QuantityFormatter): Answer | 
           index <= indexAt(glycol, NO_GLYCOL) ? NO_GLYCOL : strengthReadOnScaleOf(scale, glycol, shown),
         );
   const middle = scale === glycol ? strengthForFreezing(glycol, shown) : strengths.lowest;
-  const [low, high] = [strengths.lowest, strengths.highest].map((each) => toVolumeFraction(glycol, each));
+  const ends = [strengths.lowest, strengths.highest];
+  const volumes = ends.map((each) => toVolumeFraction(glycol, each));
+  const percent = show.range(Math.min(...volumes), Math.max(...volumes), '%', 0);
   const volume = toVolumeFraction(glycol, middle);
-  const percent = show.range(
-    Math.min(low ?? volume, high ?? volume),
-    Math.max(low ?? volume, high ?? volume),
-    '%',
-    0,
-  );
   const range = freezingRangeByVolume(glycol, volume);
   const freezes = show.range(range.lowest, range.highest, '°C', 0);
   const { sentence, tone } = judge(volume, range, glycol, freezes, show, {
     protects: scale === glycol ? shown : range.highest,
     // A strength is read to a whole percent.
-    strongest: Math.round(100 * Math.max(low ?? volume, high ?? volume)) / 100,
+    strongest: Math.round(100 * Math.max(...volumes)) / 100,
   });
   return {
     sentence: `${sentence} That is about ${percent} concentrate by volume.`,
@@ -104,32 +115,36 @@ export function fromFreezing(values: Values, show: QuantityFormatter): Answer | 
       { label: 'Concentrate by volume', value: percent, note: 'from one handbook to the other' },
       {
         label: 'Concentrate by mass',
-        value: show.range(
-          Math.min(strengths.lowest, strengths.highest),
-          Math.max(strengths.lowest, strengths.highest),
-          '%',
-          0,
-        ),
+        value: show.range(Math.min(...ends), Math.max(...ends), '%', 0),
       },
       ...boilingFigure({ glycol, fraction: middle }, values, show),
     ],
-    notes: [
-      ...(Math.abs(shown - read) < 0.5
-        ? []
-        : [
-            `Read ${show.quantity(read, '°C', 0)} on a sample of ${show.quantity(values.number('read-at'), '°C', 0)}; at ${show.quantity(fromCelsius(20), '°C', 0)} it would read ${show.quantity(shown, '°C', 0)}.`,
-          ]),
-      ...(scale === glycol
-        ? []
-        : [
-            `Read on the wrong scale: it bends light like ${scale} glycol that freezes at ${show.quantity(shown, '°C', 0)}; as ${glycol} glycol it freezes at ${freezes}.`,
-          ]),
-      'Coolant that was never diluted can give the same reading from the other side of the curve. If in doubt thin a sample with as much water: a sound one then reads warmer, an undiluted one colder.',
-    ],
+    notes: freezingNotes(freezing, freezes, values, show),
     pictures: [
       freezeCurve(glycol, 'volume', volume, toCelsius(shown), `reads ${show.quantity(shown, '°C', 0)}`),
     ],
   };
+}
+
+function freezingNotes(
+  { glycol, scale, read, shown }: ReadFreezing,
+  freezes: string,
+  values: Values,
+  show: QuantityFormatter,
+): string[] {
+  return [
+    ...(Math.abs(shown - read) < 0.5
+      ? []
+      : [
+          `Read ${show.quantity(read, '°C', 0)} on a sample of ${show.quantity(values.number('read-at'), '°C', 0)}; at ${show.quantity(fromCelsius(20), '°C', 0)} it would read ${show.quantity(shown, '°C', 0)}.`,
+        ]),
+    ...(scale === glycol
+      ? []
+      : [
+          `Read on the wrong scale: it bends light like ${scale} glycol that freezes at ${show.quantity(shown, '°C', 0)}; as ${glycol} glycol it freezes at ${freezes}.`,
+        ]),
+    'Coolant that was never diluted can give the same reading from the other side of the curve. If in doubt thin a sample with as much water: a sound one then reads warmer, an undiluted one colder.',
+  ];
 }
 
 /** A freezing point as the same sample would show it at 20 °C. */
@@ -154,12 +169,10 @@ export function fromBrix(values: Values, show: QuantityFormatter): Answer | Refu
   const index = indexOfBrix(values.number('brix'));
   const strongest = indexAt(glycol, CORRELATION_ENDS);
   if (index > strongest)
-    return {
-      refused: {
-        name: 'brix',
-        message: `So many degrees Brix no ${glycol} glycol up to 60 % by mass has. Thin the sample with as much water, measure that, and double the strength.`,
-      },
-    };
+    return refuse(
+      'brix',
+      `So many degrees Brix no ${glycol} glycol up to 60 % by mass has. Thin the sample with as much water, measure that, and double the strength.`,
+    );
   const zeroed = zeroedOf(values);
   const found =
     zeroed !== undefined

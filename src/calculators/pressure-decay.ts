@@ -16,6 +16,7 @@ import { CAP_EARLY, judgePressureRise, type PressureRise } from '../physics/pres
 import { cubicMetre, fromCelsius, gaugePascal, kelvin, second } from '../physics/units.ts';
 import { ALTITUDE, altitudeOf, CAPACITY, CORRELATED_STRENGTH, GLYCOL, mixtureOf } from './coolant-inputs.ts';
 import type { Answer, Calculator, QuantityFormatter, QuantityInput, Refusal, Values } from './declaration.ts';
+import { refuse } from './refuse.ts';
 
 function reading(name: string, label: string, unit: string, value: string, hint = ''): QuantityInput {
   const pressure = unit === 'bar';
@@ -147,61 +148,11 @@ export const pressureDecay: Calculator = {
         `Tight, it would have come to more than the ${show.quantity(NO_CAP_HOLDS, 'bar', 1)} that a cap or tester holds at most. With so little air over it a test goes wrong from cold to hot: take both readings at one temperature.`,
       );
     const test = judgePressureTest(system, start, end, second(values.number('took')));
-    const rate = show.quantity(test.lossRate, 'ml/min', test.lossRate * 6e7 < 10 ? 1 : 0);
-    const tight = show.quantity(test.tight, 'bar', 2);
-    const unsure = show.quantity(test.uncertainty, 'bar', 2);
-    const least = show.quantity(test.leastRate, 'ml/min', test.leastRate * 6e7 < 10 ? 1 : 0);
-    const isShort = test.verdict === 'tight' && values.number('took') < LEAST_TIME;
-    const roseFar = test.verdict === 'rose' && start.gauge > 0 && -test.loss >= ROSE_FAR;
-    const sentence: Record<PressureTest['verdict'], string> = {
-      repeat:
-        test.loss > 0
-          ? `Repeat it: ${show.quantity(test.loss, 'bar', 2)} is more than two readings differ by and less than a leak is called from. Let the hoses settle three minutes, pump up again and wait longer; a leak goes on at the same rate.`
-          : `Repeat it: it rose by ${show.quantity(-test.loss, 'bar', 2)}, more than two readings differ by. The coolant is not at one temperature yet; wait, and read again.`,
-      tight: isShort
-        ? `Too short to say it holds: in ${show.quantity(values.number('took'), 'min', 0)} a leak of less than ${least} does not show. Leave it on for ${show.quantity(900, 'min', 0)} and read again.`
-        : `Holds: what the tester lost is what cooling and reading explain; a leak of less than ${least} would not have shown. Leave it on for longer if the level still falls on the road.`,
-      leaks: `It leaks: a tight system would still show ${tight}. About ${rate} if it is coolant. Look along hoses, radiator seams, pump weep hole and heater, and dry-feel the floor.`,
-      'cannot tell': `Cannot tell: it changed temperature so far that a leak of ${unsure} hides in it. Let it come to one temperature, pump up again and repeat.`,
-      rose:
-        start.gauge < 0
-          ? `It lets air in: a tight system would still show ${tight}. Look for the place under a little pressure instead, where it weeps or hisses.`
-          : roseFar
-            ? `It rose by ${show.quantity(-test.loss, 'bar', 2)} above what a tight system would show (${tight}), and no warmth between the readings makes that. Let the pressure off at the tester’s valve now, before anything bursts. Engine running: gas gets in, stop it and test for combustion gas. Engine off: look for what feeds it, the pump or another line.`
-            : `It rose above what a tight system would show (${tight}). The coolant was warmer inside than measured, or gas gets in: repeat at one temperature, then look at the head gasket.`,
-    };
+    const says = wordsOf(test, start, values, show);
     return {
-      sentence: sentence[test.verdict],
-      tone:
-        test.verdict === 'tight'
-          ? isShort
-            ? 'look'
-            : 'fine'
-          : test.verdict === 'leaks' || roseFar || (test.verdict === 'rose' && start.gauge < 0)
-            ? 'stop'
-            : 'look',
-      figures: [
-        {
-          label: 'A tight system would show',
-          value: tight,
-          note: `holds within ${show.quantity(test.holdsWithin, 'bar', 2)}, a leak from ${unsure} on`,
-        },
-        {
-          label: test.loss < 0 ? 'Above that by' : 'Lost beyond that',
-          value: show.quantity(Math.abs(test.loss), 'bar', 2),
-        },
-        ...(test.verdict === 'tight' ? [{ label: 'Least leak it would have shown', value: least }] : []),
-        ...(test.verdict === 'leaks'
-          ? [
-              { label: 'Lost, if it is coolant', value: show.quantity(test.lostVolume, 'ml', 0) },
-              {
-                label: 'A minute',
-                value: rate,
-                note: `with ${show.quantity(values.number('air'), 'l', 1)} of air inside; half the air, half the rate`,
-              },
-            ]
-          : []),
-      ],
+      sentence: sentenceOf(test, says, values, show),
+      tone: toneOf(test, says),
+      figures: figuresOf(test, says, values, show),
       notes: [
         'Only a cold system is opened to fit the tester, and never pumped above what the cap is stamped for. Let the pressure out at the tester’s valve before taking it off, and follow its maker’s procedure.',
         'A leak of the tester or of its adaptor looks the same: prove it on a blind plug. Air that gets out shows the same fall as coolant.',
@@ -224,6 +175,98 @@ export const pressureDecay: Calculator = {
       'a leak is called from 0.05 bar on: two readings of 0.02 bar, rigid hoses, even temperature; wider by a fifth of the correction, by half a degree of each thermometer and by up to 0.03 bar over a night',
   },
 };
+
+/** The figures of a pressure test as they are said, and what bears on the verdict. */
+interface TestWords {
+  rate: string;
+  tight: string;
+  unsure: string;
+  least: string;
+  /** Held, but not for long enough to say so. */
+  isShort: boolean;
+  /** A pumped system that rose by more than warmth explains. */
+  roseFar: boolean;
+  /** The tester held a vacuum, not a pressure. */
+  pulled: boolean;
+}
+
+function wordsOf(
+  test: PressureTest,
+  start: { gauge: number },
+  values: Values,
+  show: QuantityFormatter,
+): TestWords {
+  const rateOf = (rate: number) => show.quantity(rate, 'ml/min', rate * 6e7 < 10 ? 1 : 0);
+  return {
+    rate: rateOf(test.lossRate),
+    tight: show.quantity(test.tight, 'bar', 2),
+    unsure: show.quantity(test.uncertainty, 'bar', 2),
+    least: rateOf(test.leastRate),
+    isShort: test.verdict === 'tight' && values.number('took') < LEAST_TIME,
+    roseFar: test.verdict === 'rose' && start.gauge > 0 && -test.loss >= ROSE_FAR,
+    pulled: start.gauge < 0,
+  };
+}
+
+function sentenceOf(test: PressureTest, says: TestWords, values: Values, show: QuantityFormatter): string {
+  const { rate, tight, unsure, least } = says;
+  const by = show.quantity(Math.abs(test.loss), 'bar', 2);
+  switch (test.verdict) {
+    case 'repeat':
+      return test.loss > 0
+        ? `Repeat it: ${by} is more than two readings differ by and less than a leak is called from. Let the hoses settle three minutes, pump up again and wait longer; a leak goes on at the same rate.`
+        : `Repeat it: it rose by ${by}, more than two readings differ by. The coolant is not at one temperature yet; wait, and read again.`;
+    case 'tight':
+      return says.isShort
+        ? `Too short to say it holds: in ${show.quantity(values.number('took'), 'min', 0)} a leak of less than ${least} does not show. Leave it on for ${show.quantity(900, 'min', 0)} and read again.`
+        : `Holds: what the tester lost is what cooling and reading explain; a leak of less than ${least} would not have shown. Leave it on for longer if the level still falls on the road.`;
+    case 'leaks':
+      return `It leaks: a tight system would still show ${tight}. About ${rate} if it is coolant. Look along hoses, radiator seams, pump weep hole and heater, and dry-feel the floor.`;
+    case 'cannot tell':
+      return `Cannot tell: it changed temperature so far that a leak of ${unsure} hides in it. Let it come to one temperature, pump up again and repeat.`;
+    case 'rose':
+      if (says.pulled)
+        return `It lets air in: a tight system would still show ${tight}. Look for the place under a little pressure instead, where it weeps or hisses.`;
+      return says.roseFar
+        ? `It rose by ${by} above what a tight system would show (${tight}), and no warmth between the readings makes that. Let the pressure off at the tester’s valve now, before anything bursts. Engine running: gas gets in, stop it and test for combustion gas. Engine off: look for what feeds it, the pump or another line.`
+        : `It rose above what a tight system would show (${tight}). The coolant was warmer inside than measured, or gas gets in: repeat at one temperature, then look at the head gasket.`;
+  }
+}
+
+function toneOf({ verdict }: PressureTest, { isShort, roseFar, pulled }: TestWords): Answer['tone'] {
+  if (verdict === 'tight') return isShort ? 'look' : 'fine';
+  return verdict === 'leaks' || (verdict === 'rose' && (roseFar || pulled)) ? 'stop' : 'look';
+}
+
+function figuresOf(
+  test: PressureTest,
+  { rate, tight, unsure, least }: TestWords,
+  values: Values,
+  show: QuantityFormatter,
+): Answer['figures'] {
+  return [
+    {
+      label: 'A tight system would show',
+      value: tight,
+      note: `holds within ${show.quantity(test.holdsWithin, 'bar', 2)}, a leak from ${unsure} on`,
+    },
+    {
+      label: test.loss < 0 ? 'Above that by' : 'Lost beyond that',
+      value: show.quantity(Math.abs(test.loss), 'bar', 2),
+    },
+    ...(test.verdict === 'tight' ? [{ label: 'Least leak it would have shown', value: least }] : []),
+    ...(test.verdict === 'leaks'
+      ? [
+          { label: 'Lost, if it is coolant', value: show.quantity(test.lostVolume, 'ml', 0) },
+          {
+            label: 'A minute',
+            value: rate,
+            note: `with ${show.quantity(values.number('air'), 'l', 1)} of air inside; half the air, half the rate`,
+          },
+        ]
+      : []),
+  ];
+}
 
 /** Closed cold and warmed: what a sound system comes to by heat alone, and what is above it. */
 function rise(values: Values, show: QuantityFormatter): Answer | Refusal {
@@ -294,10 +337,6 @@ function readingOf(values: Values, name: 'start' | 'end'): PressureReading {
     gauge: gaugePascal(values.number(name)),
     temperature: kelvin(values.number(`${name}-temperature`)),
   };
-}
-
-function refuse(name: string, message: string): Refusal {
-  return { refused: { name, message } };
 }
 
 /** Why two readings prove nothing whatever the system: too little pressure, less than its own vapour, or no room for air. */

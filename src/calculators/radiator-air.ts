@@ -10,6 +10,7 @@ import {
 } from '../physics/heat-exchanger.ts';
 import { fromCelsius, kelvin } from '../physics/units.ts';
 import type { Answer, Calculator, QuantityFormatter, QuantityInput, Refusal } from './declaration.ts';
+import { refuse } from './refuse.ts';
 
 const inPercent = (share: number) => Math.round(share * 100);
 
@@ -137,10 +138,6 @@ export const radiatorAir: Calculator = {
       'thermometers good to a degree each, behind the core to two: a tenth of the way at 30 K over the air, a twentieth at 60 K',
   },
 };
-
-function refuse(name: string, message: string): Refusal {
-  return { refused: { name, message } };
-}
 
 /** Readings that no core makes. */
 function cannotBe(

@@ -21,6 +21,7 @@ import type {
   Refusal,
   Values,
 } from './declaration.ts';
+import { refuse } from './refuse.ts';
 import { CURVE_INPUTS, curveOf } from './sensor-curve.ts';
 import { ohms } from './sensor-verdict.ts';
 
@@ -162,10 +163,6 @@ const NOTES = [
   'Pulling the plug makes many controllers start the fan at once: hands, hair and sleeves clear of it. Probe from behind, never with a tip that spreads a terminal.',
   'Some controllers change to a second, smaller resistor when warm: the volts jump up near 40 to 50 °C while the sensor does not. Two readings on one side of the jump belong together.',
 ];
-
-function refuse(name: string, message: string): Refusal {
-  return { refused: { name, message } };
-}
 
 function v(si: number, show: QuantityFormatter): string {
   return show.quantity(si, 'V', 2);

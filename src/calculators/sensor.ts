@@ -22,6 +22,7 @@ import type {
   Refusal,
   Values,
 } from './declaration.ts';
+import { refuse } from './refuse.ts';
 import { CURVE_INPUTS, curveOf, curveThrough, pointsOf } from './sensor-curve.ts';
 import { judgeReadings, ohms, type Reading } from './sensor-verdict.ts';
 
@@ -137,36 +138,28 @@ function temperatures(values: Values, curve: SensorCurve, show: QuantityFormatte
   const scan = values.optional('scan');
   const infrared = values.optional('infrared');
   if (resistance === undefined && scan === undefined && infrared === undefined)
-    return {
-      refused: {
-        name: 'resistance',
-        message: 'Write at least one of the three readings: resistance, scan tool or infrared.',
-      },
-    };
+    return refuse(
+      'resistance',
+      'Write at least one of the three readings: resistance, scan tool or infrared.',
+    );
   const [lowest, highest] = [curve.resistanceAt(curve.to), curve.resistanceAt(curve.from)];
   // Points that lie too close or wildly apart make a curve that shoots off: no sensor of an engine does.
   if (highest > MOST_OHMS)
-    return {
-      refused: {
-        name: values.choice('curve') === 'b' ? 'r-25' : values.choice('curve') === 'two' ? 'r-one' : 't-20',
-        message: 'No sensor has such a curve. Check each temperature and its resistance.',
-      },
-    };
+    return refuse(
+      values.choice('curve') === 'b' ? 'r-25' : values.choice('curve') === 'two' ? 'r-one' : 't-20',
+      'No sensor has such a curve. Check each temperature and its resistance.',
+    );
   if (resistance !== undefined) {
     if (resistance < lowest)
-      return {
-        refused: {
-          name: 'resistance',
-          message: `Below ${show.quantity(lowest, 'Ω', 0)} no temperature fits this sensor: a short, or another sensor than the table’s.`,
-        },
-      };
+      return refuse(
+        'resistance',
+        `Below ${show.quantity(lowest, 'Ω', 0)} no temperature fits this sensor: a short, or another sensor than the table’s.`,
+      );
     if (resistance > highest)
-      return {
-        refused: {
-          name: 'resistance',
-          message: `Above ${show.quantity(highest, 'kΩ', 1)} no temperature fits this sensor: an open wire, a loose pin, or another sensor than the table’s.`,
-        },
-      };
+      return refuse(
+        'resistance',
+        `Above ${show.quantity(highest, 'kΩ', 1)} no temperature fits this sensor: an open wire, a loose pin, or another sensor than the table’s.`,
+      );
   }
   const sensor = resistance === undefined ? undefined : curve.temperatureAt(ohm(resistance));
   const truth = sensor ?? (scan === undefined ? undefined : kelvin(scan));

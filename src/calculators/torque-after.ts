@@ -2,6 +2,7 @@
 import type { TorqueStage } from '../model/torque-stages.ts';
 import { type NewtonMetre, newtonMetre } from '../physics/units.ts';
 import type { AnswerFigure, QuantityFormatter, QuantityInput, Refusal, Values } from './declaration.ts';
+import { refuse } from './refuse.ts';
 
 const DEGREE = Math.PI / 180;
 /** More than one whole turn after a stage is a slip of the pen. Common practice, no source. */
@@ -77,10 +78,6 @@ export function stagesOf(values: Values, show: QuantityFormatter): Stages | Refu
 /** Whole newton metres without a decimal. */
 export function torqueText(torque: number, show: QuantityFormatter): string {
   return show.quantity(torque, 'N·m', torque % 1 === 0 ? 0 : 1);
-}
-
-function refuse(name: string, message: string): Refusal {
-  return { refused: { name, message } };
 }
 
 /** An angle as a wrench shows it: "90°". @param angle rad */

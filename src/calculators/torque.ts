@@ -23,6 +23,7 @@ import type {
   Values,
   VehicleFacts,
 } from './declaration.ts';
+import { refuse } from './refuse.ts';
 import {
   ANGLE_NOTES,
   fieldsOfStages,
@@ -170,13 +171,10 @@ export const torque: Calculator = {
     const given = stages.last;
     const setting = settingOf(values, given);
     if (setting === 'under the hand')
-      return {
-        refused: {
-          name: 'extension',
-          message:
-            'Pointing back so far, the bolt would sit under the hand and no setting is right. Turn the crow-foot across or use a shorter one.',
-        },
-      };
+      return refuse(
+        'extension',
+        'Pointing back so far, the bolt would sit under the hand and no setting is right. Turn the crow-foot across or use a shorter one.',
+      );
     const set =
       setting === undefined
         ? []
@@ -201,9 +199,7 @@ export const torque: Calculator = {
       ...(engagement !== undefined && { engagement: metre(engagement) }),
     });
     if (found.verdict === 'unknown thread')
-      return {
-        refused: { name: 'thread', message: `${thread} is not a thread known here. Choose one of the list.` },
-      };
+      return refuse('thread', `${thread} is not a thread known here. Choose one of the list.`);
     const bolt = { propertyClass, into };
     const plain = isStaged(stages) ? sayStaged(found, stages, bolt, show) : say(found, given, bolt, show);
     const oil =

@@ -7,6 +7,7 @@ import { cubicMetre, gaugePascal, kelvin, metre, volumeFraction } from '../physi
 import { type VacuumDraw, vacuumDraw } from '../physics/vacuum-fill.ts';
 import { ALTITUDE, altitudeOf } from './coolant-inputs.ts';
 import type { Answer, Calculator, QuantityFormatter, QuantityInput, Refusal, Values } from './declaration.ts';
+import { refuse } from './refuse.ts';
 
 /** Its vapour and weight decide little: half and half stands for any coolant. */
 const COOLANT = { glycol: 'ethylene', fraction: toMassFraction('ethylene', volumeFraction(0.5)) } as const;
@@ -250,8 +251,4 @@ function litres(si: number, show: QuantityFormatter): string {
 
 function bar(si: number, show: QuantityFormatter): string {
   return show.quantity(si, 'bar', 2);
-}
-
-function refuse(name: string, message: string): Refusal {
-  return { refused: { name, message } };
 }

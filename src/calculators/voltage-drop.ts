@@ -13,6 +13,7 @@ import {
   volt,
 } from '../physics/units.ts';
 import type { Answer, Calculator, Input, QuantityFormatter, Refusal, Values } from './declaration.ts';
+import { refuse } from './refuse.ts';
 
 const PLACES: Readonly<Record<DropPlace, string>> = {
   connection: 'one connection, terminal or fuse holder',
@@ -307,12 +308,10 @@ function fuse(values: Values, show: QuantityFormatter): Answer | Refusal {
   const most = (current + misread) * (1 + doubt);
   const amps = show.range(least, most, 'A', current < 3 ? 2 : 0);
   if (current > MOST_FUSED)
-    return {
-      refused: {
-        name: 'fuse-drop',
-        message: `That would be ${show.quantity(current, 'A', 0)}, more than any fuse here carries. Probes on the holder instead of the fuse, or another resistance.`,
-      },
-    };
+    return refuse(
+      'fuse-drop',
+      `That would be ${show.quantity(current, 'A', 0)}, more than any fuse here carries. Probes on the holder instead of the fuse, or another resistance.`,
+    );
   if (current < 0.05)
     return {
       sentence:

@@ -1,10 +1,10 @@
 /** Drives a car and writes down each second of it. */
-import { heaterAir, radiatorAir } from './air.ts';
+import { type HeaterAir, heaterAir, radiatorAir } from './air.ts';
 import type { Car } from './car.ts';
 import { capacitiesOf, heatAbove, moveHeat, partsOf, type Surroundings } from './circuit.ts';
 import { coolantOf } from './coolant-state.ts';
 import type { Drive, Moment } from './drive.ts';
-import { engineHeat } from './engine.ts';
+import { type EngineHeat, engineHeat } from './engine.ts';
 import { turnFan } from './fan.ts';
 import { type Flow, makeFlow } from './flow.ts';
 import { type Random, randomOf } from './random.ts';
@@ -138,54 +138,69 @@ export function runCar(car: Car, drive: Drive, seed = 1, every = 1): CarRun {
     ventAndLeak(car, coolant, state, flow, drive.pressure, heat.load, state.boiled - boiledBefore);
     ({ reading, scan } = signals(1));
     if (time % every !== 0) continue;
-    const given =
-      cabin.carries > 0 ? (cabin.conductance * (state.heater - drive.outside)) / cabin.carries : 0;
-    samples.push({
-      time,
-      speed: moment.speed,
-      rpm: heat.rpm,
-      load: heat.load,
-      fuel: heat.fuel,
-      toCoolant: heat.toMetal + heat.toBlock,
-      head: state.head,
-      low: state.low,
-      mixed: state.mixed,
-      upperHose: state.upperHose,
-      lowerHose: state.lowerHose,
-      slice1: state.slice1,
-      slice2: state.slice2,
-      slice3: state.slice3,
-      slice4: state.slice4,
-      heater: state.heater,
-      tank: state.tank,
-      cabin: state.cabin,
-      vent: drive.outside + given,
-      intake:
-        drive.outside +
-        3 +
-        BAY *
-          Math.max(0, state.head - drive.outside) *
-          Math.exp(-moment.speed / 6) *
-          Math.min(1, started / 900),
-      reading,
-      scan,
-      gauge: state.gauge,
-      lift: state.lift,
-      fan: state.fanStage,
-      fanAir,
-      radiatorConductance: rad.conductance,
-      pressure: state.pressure,
-      liquid: state.liquid,
-      gasInCircuit: state.gasHead + state.gasHeater + state.gasRadiator,
-      exhaust: state.exhaust,
-      flow: flow.total,
-      radiatorFlow: flow.radiator,
-      heaterFlow: flow.heater,
-      ventFlow: flow.vent,
-    });
+    const second = { time, started, heat, fanAir, radiator: rad.conductance, cabin, reading, scan };
+    samples.push(sampleOf(second, moment, drive, state, flow));
   }
   const kept = heatAbove(capacities, state, drive.outside) - begun;
   return { samples, given: state.given, unaccounted: state.given - state.gone - state.boiled - kept };
+}
+
+/** What one second of the drive worked out, beside the state of the car. */
+interface Second {
+  time: number;
+  /** Seconds since the engine was started, 0 while it stands. */
+  started: number;
+  heat: EngineHeat;
+  fanAir: number;
+  /** Conductance of the radiator, W/K. */
+  radiator: number;
+  cabin: HeaterAir;
+  reading: number | undefined;
+  scan: number;
+}
+
+function sampleOf(second: Second, moment: Moment, drive: Drive, state: State, flow: Flow): Sample {
+  const { time, started, heat, fanAir, radiator, cabin, reading, scan } = second;
+  const { outside } = drive;
+  const given = cabin.carries > 0 ? (cabin.conductance * (state.heater - outside)) / cabin.carries : 0;
+  const bay = BAY * Math.max(0, state.head - outside) * Math.exp(-moment.speed / 6);
+  return {
+    time,
+    speed: moment.speed,
+    rpm: heat.rpm,
+    load: heat.load,
+    fuel: heat.fuel,
+    toCoolant: heat.toMetal + heat.toBlock,
+    head: state.head,
+    low: state.low,
+    mixed: state.mixed,
+    upperHose: state.upperHose,
+    lowerHose: state.lowerHose,
+    slice1: state.slice1,
+    slice2: state.slice2,
+    slice3: state.slice3,
+    slice4: state.slice4,
+    heater: state.heater,
+    tank: state.tank,
+    cabin: state.cabin,
+    vent: outside + given,
+    intake: outside + 3 + bay * Math.min(1, started / 900),
+    reading,
+    scan,
+    gauge: state.gauge,
+    lift: state.lift,
+    fan: state.fanStage,
+    fanAir,
+    radiatorConductance: radiator,
+    pressure: state.pressure,
+    liquid: state.liquid,
+    gasInCircuit: state.gasHead + state.gasHeater + state.gasRadiator,
+    exhaust: state.exhaust,
+    flow: flow.total,
+    radiatorFlow: flow.radiator,
+    heaterFlow: flow.heater,
+    ventFlow: flow.vent,
+  };
 }
 
 /** A boiling point asked for each second, worked out anew once the pressure has moved by 200 Pa: 0.05 K. */

@@ -47,6 +47,7 @@ describe('the catalogue', () => {
       'mixture-judge',
       'mixture-readings',
       'reader-units',
+      'refuse',
       'say-out-of-range',
       'sensor-curve',
       'sensor-verdict',

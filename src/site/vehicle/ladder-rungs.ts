@@ -25,59 +25,21 @@ const FIGURE_RUNGS: [FigurePath, string][] = [
   ['warning.lamp', 'Warning'],
 ];
 
-/** Rungs for a vehicle, or the general ladder when none is given. Boiling is at sea level, ethylene glycol. */
-export function rungsOf(vehicle: { figures: Vehicle['figures']; layout: KnownLayout } | undefined): Rung[] {
-  const figures: Partial<Record<FigurePath, { is: Quantity } | undefined>> = vehicle?.figures ?? {};
-  const value = (path: FigurePath) =>
-    figures[path]?.is ?? parsed(FIGURES[path].general, FIGURES[path].dimension);
-  const layout: KnownLayout = vehicle?.layout ?? {};
-  const fan = vehicle?.layout.fan;
-  const has = (path: FigurePath) => figures[path] !== undefined || figureFits(path, layout);
-  const rungs = FIGURE_RUNGS.filter(([path]) => {
-    // What the vehicle does not have, and where a clutch or a hydraulic fan comes in unmeasured, is no gap but no rung.
-    if (figures[path] !== undefined) return true;
-    if (
-      path === 'fan.fast' ||
-      ((path === 'fan.on' || path === 'fan.off') && fan && !fan.startsWith('electric'))
-    )
-      return false;
-    return has(path);
-  }).map(([path, label]): Rung => {
-    const { low, high } = value(path);
-    return {
-      id: path,
-      label,
-      low: celsius(low),
-      high: celsius(high),
-      kind: figures[path] ? 'vehicle' : 'general',
-    };
-  });
+interface LadderVehicle {
+  figures: Vehicle['figures'];
+  layout: KnownLayout;
+}
 
-  const mixture = value('coolant.mixture');
-  const cap = value('cap.opens');
+/** Rungs for a vehicle, or the general ladder when none is given. Boiling is at sea level, ethylene glycol. */
+export function rungsOf(vehicle: LadderVehicle | undefined): Rung[] {
+  const figures: KnownFigures = vehicle?.figures ?? {};
+  const layout: KnownLayout = vehicle?.layout ?? {};
+  const mixture = figureOf(figures, 'coolant.mixture');
   const share = `${Math.round(((mixture.low + mixture.high) / 2) * 100)} % by volume`;
-  const weak: Mixture = {
-    glycol: 'ethylene',
-    fraction: toMassFraction('ethylene', volumeFraction(mixture.low)),
-  };
-  const strong: Mixture = {
-    glycol: 'ethylene',
-    fraction: toMassFraction('ethylene', volumeFraction(mixture.high)),
-  };
-  const freezes = [mixture.low, mixture.high].map((each) =>
-    freezingRangeByVolume('ethylene', volumeFraction(each)),
-  );
-  const coldest = Math.min(...freezes.map(({ lowest }) => lowest));
-  const warmest = Math.max(...freezes.map(({ highest }) => highest));
+  const weak = ethyleneMixture(mixture.low);
+  const strong = ethyleneMixture(mixture.high);
   return [
-    {
-      id: 'freezes',
-      label: 'Freezes',
-      low: celsius(coldest),
-      high: celsius(warmest),
-      kind: 'computed',
-      note: `${share}; sources differ`,
-    },
+    freezingRung(mixture, share),
     {
       id: 'cold-soak',
       label: 'Cold soak, a mild day',
@@ -89,7 +51,9 @@ export function rungsOf(vehicle: { figures: Vehicle['figures']; layout: KnownLay
           ? 'coolant and outside agree'
           : 'coolant, intake and outside agree',
     },
-    ...rungs,
+    ...FIGURE_RUNGS.filter(([path]) => hasRung(path, figures, layout)).map(([path, label]) =>
+      figureRung(path, label, figures),
+    ),
     {
       id: 'boils-open',
       label: 'Boils with the cap off',
@@ -97,21 +61,71 @@ export function rungsOf(vehicle: { figures: Vehicle['figures']; layout: KnownLay
       kind: 'computed',
       note: `${share}, sea level`,
     },
-    ...(has('cap.opens')
-      ? [
-          {
-            id: 'boils-cap',
-            label: 'Boils under its cap',
-            ...between(
-              boilingPointUnderCap(weak, gaugePascal(cap.low), SEA_LEVEL),
-              boilingPointUnderCap(strong, gaugePascal(cap.high), SEA_LEVEL),
-            ),
-            kind: 'computed' as const,
-            note: figures['cap.opens'] ? 'the cap’s own pressure' : 'general cap pressures',
-          },
-        ]
-      : []),
+    ...(hasFigure('cap.opens', figures, layout) ? [capRung(figures, weak, strong)] : []),
   ];
+}
+
+type KnownFigures = Partial<Record<FigurePath, { is: Quantity } | undefined>>;
+
+/** The vehicle's own figure, or the general range. */
+function figureOf(figures: KnownFigures, path: FigurePath): Quantity {
+  return figures[path]?.is ?? parsed(FIGURES[path].general, FIGURES[path].dimension);
+}
+
+function hasFigure(path: FigurePath, figures: KnownFigures, layout: KnownLayout): boolean {
+  return figures[path] !== undefined || figureFits(path, layout);
+}
+
+/** What the vehicle does not have, and where a clutch or a hydraulic fan comes in unmeasured, is no gap but no rung. */
+function hasRung(path: FigurePath, figures: KnownFigures, layout: KnownLayout): boolean {
+  if (figures[path] !== undefined) return true;
+  if (path === 'fan.fast') return false;
+  const isFan = path === 'fan.on' || path === 'fan.off';
+  if (isFan && layout.fan && !layout.fan.startsWith('electric')) return false;
+  return hasFigure(path, figures, layout);
+}
+
+function figureRung(path: FigurePath, label: string, figures: KnownFigures): Rung {
+  const { low, high } = figureOf(figures, path);
+  return {
+    id: path,
+    label,
+    low: celsius(low),
+    high: celsius(high),
+    kind: figures[path] ? 'vehicle' : 'general',
+  };
+}
+
+function freezingRung(mixture: Quantity, share: string): Rung {
+  const ranges = [mixture.low, mixture.high].map((each) =>
+    freezingRangeByVolume('ethylene', volumeFraction(each)),
+  );
+  return {
+    id: 'freezes',
+    label: 'Freezes',
+    low: celsius(Math.min(...ranges.map(({ lowest }) => lowest))),
+    high: celsius(Math.max(...ranges.map(({ highest }) => highest))),
+    kind: 'computed',
+    note: `${share}; sources differ`,
+  };
+}
+
+function capRung(figures: KnownFigures, weak: Mixture, strong: Mixture): Rung {
+  const cap = figureOf(figures, 'cap.opens');
+  return {
+    id: 'boils-cap',
+    label: 'Boils under its cap',
+    ...between(
+      boilingPointUnderCap(weak, gaugePascal(cap.low), SEA_LEVEL),
+      boilingPointUnderCap(strong, gaugePascal(cap.high), SEA_LEVEL),
+    ),
+    kind: 'computed',
+    note: figures['cap.opens'] ? 'the cap’s own pressure' : 'general cap pressures',
+  };
+}
+
+function ethyleneMixture(volume: number): Mixture {
+  return { glycol: 'ethylene', fraction: toMassFraction('ethylene', volumeFraction(volume)) };
 }
 
 function celsius(si: number): number {
