@@ -5,12 +5,23 @@ import { type Drive, type Stretch, stretchesWhere } from './stretches.ts';
 import type { TraceVehicle } from './vehicle.ts';
 
 export type FanAsked =
-  /** Ran about where it should. */
-  | { is: 'came'; runs: readonly FanRun[] }
+  /** Ran about where it should. `rose`: switched on for minutes by the log, and the reading went on to rise from and to, K. */
+  | { is: 'came'; runs: readonly FanRun[]; rose: RoseOn | undefined }
   /** Over its start for minutes, and nothing shows that it ran: seconds, and the highest then in K. */
   | { is: 'did not show'; at: number; seconds: number; highest: number }
   /** Never so warm, or only for moments. */
   | { is: 'not asked'; secondsOver: number };
+
+export interface RoseOn {
+  /** Seconds. */
+  at: number;
+  from: number;
+  to: number;
+}
+
+/** A fan that turns stops the rise within this, K, and in this time, s. */
+const STOPS_RISE = 3;
+const STOPS_WITHIN = 120;
 
 /** A switch and a sensor are each a degree or two out: so far over its start a fan has been asked for, K. */
 const OVER = 1;
@@ -46,6 +57,19 @@ export function fanLine({ fanOn, layout }: TraceVehicle): number {
   return fanOn.high + (layout['fan-switched-by'] === 'switch in the radiator' ? SWITCH_IN_RADIATOR : 0);
 }
 
+/** The run in which the reading rose most. Most logs hold what the control unit asks for, not what turns. */
+function roseOn({ smooth, step, length }: Grid, runs: readonly FanRun[]): RoseOn | undefined {
+  return runs
+    .map(({ from, to = length * step, on }) => ({
+      at: from,
+      seconds: to - from,
+      from: on,
+      to: smooth[Math.min(length - 1, Math.round(to / step))] ?? Number.NaN,
+    }))
+    .filter(({ seconds, from, to }) => seconds >= STOPS_WITHIN && to - from >= STOPS_RISE)
+    .sort((a, b) => b.to - b.from - (a.to - a.from))[0];
+}
+
 /** Without a column only standing shows a fan; at speed the wind does its work. */
 export function fanAsked(
   grid: Grid,
@@ -55,7 +79,7 @@ export function fanAsked(
 ): FanAsked {
   const { smooth, step } = grid;
   const runs = fan.runs.filter(({ on }) => on > vehicle.fanOn.low - UNDER_START);
-  if (runs.length > 0) return { is: 'came', runs };
+  if (runs.length > 0) return { is: 'came', runs, rose: roseOn(grid, runs) };
   const line = fanLine(vehicle) + OVER;
   const over = (at: number) => (smooth[at] ?? 0) > line;
   const places: readonly Stretch[] =

@@ -9,8 +9,11 @@ import { acrossEngine, type TraceVehicle } from './vehicle.ts';
 import type { WarmUpCourse } from './warm-up-course.ts';
 
 export type HotSide =
-  /** `dip`: fell so far and came back, once, and nothing explains it, K. */
-  | { is: 'not hot'; highest: number; dip: number | undefined }
+  /**
+   * `dip`: fell so far and came back, once, and nothing explains it, K. `overStamp`: held at this level, K, which is too
+   * high with the thermostat at the outlet and usual with it at the pump's inlet.
+   */
+  | { is: 'not hot'; highest: number; dip: number | undefined; overStamp: number | undefined }
   /** Through the opening without a pause and on. */
   | { is: 'straight past'; at: number; highest: number; sure: boolean }
   /** Up and down by itself while hot. */
@@ -66,9 +69,11 @@ export function hotSide(input: HotSideInput): HotSide {
     return { is: 'straight past', at: smooth.indexOf(highest) * step, highest, sure: false };
   const hot = hotStretch(input);
   if (hot) return { is: 'hot at speed', at: hot.from * step, highest, sure: false };
-  const high = heldHigh(input);
+  const across = acrossEngine(vehicle);
+  const high = heldOver(input, across);
   if (high) return { is: 'holds high', at: high.to * step, highest, level: high.level };
-  return { is: 'not hot', highest, dip: swing?.largest };
+  const overStamp = vehicle.layout.thermostat === undefined ? heldOver(input, READING)?.level : undefined;
+  return { is: 'not hot', highest, dip: swing?.largest, overStamp };
 }
 
 /** Past its opening without a pause, and never since let down to a usual figure at speed: that would be a thermostat at work. */
@@ -208,8 +213,17 @@ const HELD = 240;
  */
 const HARD_FROST = 263;
 
-/** A steady figure on a mild day, half the lift and more above the stamp: the heat does not get out as it should. */
-function heldHigh({ grid, drive, vehicle, outside }: HotSideInput): SettledStretch | undefined {
+/** A reading and a stamp are each out by about this, K. */
+const READING = 1;
+
+/**
+ * A steady figure on a mild day, half the lift and more above the stamp: the heat does not get out as it should.
+ * @param beyond what is allowed on top of the lift, K
+ */
+function heldOver(
+  { grid, drive, vehicle, outside }: HotSideInput,
+  beyond: number,
+): SettledStretch | undefined {
   const { speed } = grid.signals;
   if (!drive || !speed || outside === undefined || outside > MILD) return undefined;
   if (outside < HARD_FROST && acrossEngine(vehicle) > 0) return undefined;
@@ -219,7 +233,7 @@ function heldHigh({ grid, drive, vehicle, outside }: HotSideInput): SettledStret
   return settledAtSpeed(grid, drive).find(({ from, to, level, rise }) => {
     if (rise < -SETTLED_RISE || to - from < minutes) return false;
     const fast = extentOf(speed, to - minutes, to).high > MODERATE;
-    const over = (fast ? FULL_LIFT : HALF_LIFT) + acrossEngine(vehicle);
+    const over = (fast ? FULL_LIFT : HALF_LIFT) + beyond;
     return level > Math.max(usual, opens.high + over);
   });
 }

@@ -289,7 +289,23 @@ const REFUSALS: Record<NoVerdictReason, string | ((...of: Parameters<Say>) => st
     standing
       ? `The reading stands at ${degrees(standing.to, habit)} from ${clockText(standing.at)} to the end, whatever the drive does. It did not leap there, so this log does not prove that it is not the coolant. Read the codes and compare scan tool and hose before anything is judged by it.`
       : '',
-  'radiator-not-asked': 'The radiator was not put to work: that takes minutes at speed on a warm day.',
+  'fan-only-asked':
+    'The log has when the fan was asked for, and no fall shows that it turned. Look, hands away from it.',
+  'fan-did-not-cool': ({ asked }, _vehicle, habit) =>
+    asked.is === 'came' && asked.rose
+      ? `The log has the fan on from ${clockText(asked.rose.at)}, and the reading went on rising from ${degrees(asked.rose.from, habit)} to ${degrees(asked.rose.to, habit)}. It may have been asked for and not turned, or be the first stage of two. Idle it up to that figure again and look, hands away from it.`
+      : '',
+  'radiator-not-asked': 'Radiator and pump were not put to work: that takes minutes at speed on a warm day.',
+  'radiator-asked-lightly':
+    'Radiator and pump gave what this drive asked of them; a hill, a trailer or a hot day asks for more.',
+  'level-not-shown':
+    'A litre missing or a pocket of air shows in a log only once it comes by the sensor. See the level cold.',
+  'few-kelvin-out':
+    'A thermostat of the next stamp, or a sensor a few kelvin out, holds just as steadily. A thermometer on the hose tells.',
+  'over-the-stamp': ({ hot }, { opens }, habit) =>
+    hot.is === 'not hot' && hot.overStamp !== undefined
+      ? `It holds at ${degrees(hot.overStamp, habit)}, ${differenceText(hot.overStamp - opens.high, habit)} over the ${figureText(opens, habit)} where it starts to open. With the thermostat at the pump's inlet that is usual; with it at the outlet it is too much. Choose a vehicle built alike, and compare scan tool and hose.`
+      : '',
 };
 
 /** Verdicts on the thermostat; to any other the regulation's test of it has nothing to say. */

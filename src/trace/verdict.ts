@@ -2,6 +2,7 @@
 import { LOGGED_AIR, ONE_AIR_ALONE, SENSOR_AGREES } from '../physics/thermistor.ts';
 import type { ColdSide, NoVerdictReason } from './cold-side.ts';
 import type { FanAsked } from './fan-asked.ts';
+import type { FanRun } from './fan-course.ts';
 import type { Grid } from './grid.ts';
 import type { HotSide } from './hot-side.ts';
 import type { Start } from './outside.ts';
@@ -197,6 +198,7 @@ export function judge(seen: Observations): Verdict {
     ...('because' in cold ? cold.because : []),
     ...fanOpen(seen),
     ...(radiatorAsked(seen) ? [] : ['radiator-not-asked' as const]),
+    ...(finding.id === 'sound' ? neverCleared(seen) : []),
   ];
   // A fan that should have come is said whatever else the log cannot tell.
   const cannotTell = [...finding.because, ...fanOpen(seen).filter((each) => each === 'fan-did-not-show')];
@@ -209,6 +211,15 @@ export function judge(seen: Observations): Verdict {
     outcomes: finding.id.startsWith('sensor') ? sensorOutcomes(finding.id) : outcomesOf(seen),
     open: finding.id === 'cannot-tell' ? cannotTell : complete ? [] : open,
   };
+}
+
+/** What no log of a sound regulation clears: said with the test that does. */
+function neverCleared(seen: Observations): NoVerdictReason[] {
+  return [
+    ...(radiatorAsked(seen) ? ['radiator-asked-lightly' as const] : []),
+    'few-kelvin-out',
+    'level-not-shown',
+  ];
 }
 
 /** Who names more than so many causes has named none. */
@@ -243,6 +254,7 @@ function findingOf({
   start,
   hot,
   cold,
+  asked,
   fanElsewhere,
 }: Observations): RawFinding {
   for (const { kind, times } of sensor) {
@@ -289,6 +301,10 @@ function findingOf({
         return { id: 'cannot-tell', sure: 'not at all', because: ['vehicle-unknown'] };
       if (fanElsewhere !== undefined)
         return { id: 'cannot-tell', sure: 'not at all', because: ['fan-at-other-figure'] };
+      if (asked.is === 'came' && asked.rose)
+        return { id: 'cannot-tell', sure: 'not at all', because: ['fan-did-not-cool'] };
+      if (hot.overStamp !== undefined && vehicle.opens.from !== 'general')
+        return { id: 'cannot-tell', sure: 'not at all', because: ['over-the-stamp'] };
       return found('sound', cold.is === 'holds' && vehicle.opens.from === 'vehicle');
     case 'unknown':
       return {
@@ -306,8 +322,13 @@ function dipped(hot: HotSide): boolean {
 /** What is left open of the fan. */
 function fanOpen({ asked, hot }: Observations): NoVerdictReason[] {
   if (hot.is === 'no fan' || hot.is === 'fan does not help') return [];
-  if (asked.is === 'came') return [];
+  if (asked.is === 'came') return asked.runs.some(cooled) ? [] : ['fan-only-asked'];
   return [asked.is === 'did not show' ? 'fan-did-not-show' : 'fan-not-asked'];
+}
+
+/** The reading fell while it ran: it turned. */
+function cooled({ on, off }: FanRun): boolean {
+  return off !== undefined && off < on - 1;
 }
 
 function sensorOutcomes(finding: FindingId): TestOutcome[] {
@@ -362,8 +383,7 @@ function idleOutcome(
   if (hot.is === 'swings') return undefined;
   if (hot.is === 'no fan') return 'climbs-no-fan';
   if (hot.is === 'fan does not help') return 'climbs-with-fan';
-  if (asked.is === 'came' && asked.runs.some(({ off, on }) => off !== undefined && off < on - 1))
-    return 'cycles';
+  if (asked.is === 'came' && asked.runs.some(cooled)) return 'cycles';
   const idled = drive?.standing.some(
     ({ from, to }) =>
       (to - from) * grid.step >= LONG_IDLE && (grid.smooth[to] ?? 999) < vehicle.fanOn.low - 3,

@@ -8,16 +8,28 @@ import type { NoVerdictReason } from '../../src/trace/cold-side.ts';
 import { judgeTrace } from '../../src/trace/judge-trace.ts';
 import { finish, readLog } from '../../src/trace/read/read-log.ts';
 import { type TypedFigures, traceVehicleOf } from '../../src/trace/vehicle.ts';
+import type { FindingId } from '../../src/trace/verdict.ts';
 
-export const SCORES = ['right', 'cannot tell', 'sound', 'wrong blame', 'not read'] as const;
+export const SCORES = ['right', 'cannot tell', 'not cleared', 'sound', 'wrong blame', 'not read'] as const;
 const shapes = Object.values(SHAPES);
 
-/** Faults that only a part put to work shows, and how a verdict says that it was not. */
-const NOT_ASKED: Partial<Record<FaultId, readonly NoVerdictReason[]>> = {
-  'radiator-fins-blocked': ['radiator-not-asked'],
-  'radiator-blocked-inside': ['radiator-not-asked'],
-  'fan-motor-dead': ['fan-not-asked', 'fan-did-not-show'],
-  'fan-relay-stuck-off': ['fan-not-asked', 'fan-did-not-show'],
+const RADIATOR_OPEN: readonly NoVerdictReason[] = ['radiator-not-asked', 'radiator-asked-lightly'];
+const FAN_OPEN: readonly NoVerdictReason[] = ['fan-not-asked', 'fan-did-not-show', 'fan-only-asked'];
+
+/** How a verdict on a sound regulation says, in a sentence of its own, that it has not cleared a fault. */
+const NOT_CLEARED: Partial<Record<FaultId, readonly NoVerdictReason[]>> = {
+  'radiator-fins-blocked': RADIATOR_OPEN,
+  'radiator-blocked-inside': RADIATOR_OPEN,
+  'pump-impeller-failed': RADIATOR_OPEN,
+  'fan-motor-dead': FAN_OPEN,
+  'fan-relay-stuck-off': FAN_OPEN,
+  'coolant-low': ['level-not-shown'],
+  'trapped-air': ['level-not-shown'],
+  'thermostat-wrong-rating': ['few-kelvin-out'],
+  'thermostat-opens-early': ['few-kelvin-out'],
+  'thermostat-opens-late': ['few-kelvin-out'],
+  'sensor-reads-low': ['few-kelvin-out'],
+  'sensor-reads-high': ['few-kelvin-out'],
 };
 
 /** Stamp and fan as a technician types them off the car, whole degrees. */
@@ -26,11 +38,19 @@ function figuresOf({ values }: Car): TypedFigures {
   return { stamp: values.stamp, fanOn, fanOff: Math.round(fanOn - values.fanOff) };
 }
 
+export interface Scored {
+  score: (typeof SCORES)[number];
+  /** Causes named. */
+  named: number;
+  /** Sentences on what the log leaves open. */
+  open: number;
+}
+
 /**
- * Right: the fault is among the causes named, or a sound car is called sound. Sound: a faulty car is called sound, and the
- * verdict does not say that what is broken was never put to work.
+ * Right: the fault is among the causes named, or a sound car is called sound. Not cleared: a faulty car's regulation is
+ * called sound, and a sentence says that the log does not clear what is broken. Sound: no sentence says so.
  */
-export function scoreOf(id: FaultId, seed: number, known: boolean): (typeof SCORES)[number] {
+export function scored(id: FaultId, seed: number, known: boolean): Scored {
   const random = randomOf(seed, `${id} trace`);
   const car = drawCar(seed, { layout: { kind: 'by-pass closing', ...layoutFor(id) } });
   const drive = driveOf(273.15 + random.between(-5, 32), [
@@ -42,15 +62,23 @@ export function scoreOf(id: FaultId, seed: number, known: boolean): (typeof SCOR
   const fault = { id, severity: drawSeverity(random, id) };
   const shape = shapes[seed % shapes.length];
   const read = finish(readLog(logOf(drive, car, fault, seed, shape && { shape }).text));
-  if (!read.ok) return 'not read';
+  if (!read.ok) return { score: 'not read', named: 0, open: 0 };
   const { finding, causes, open } = judgeTrace(
     read.trace,
     traceVehicleOf(undefined, known ? figuresOf(car) : {}),
   ).verdict;
-  const named: readonly string[] = causes;
-  if (id !== 'normal-behaviour' && named.includes(id)) return 'right';
-  if (named.length > 0) return 'wrong blame';
+  return { score: scoreOf(id, finding, causes, open), named: causes.length, open: open.length };
+}
+
+function scoreOf(
+  id: FaultId,
+  finding: FindingId,
+  causes: readonly string[],
+  open: readonly NoVerdictReason[],
+): Scored['score'] {
+  if (id !== 'normal-behaviour' && causes.includes(id)) return 'right';
+  if (causes.length > 0) return 'wrong blame';
   if (finding !== 'sound') return 'cannot tell';
   if (id === 'normal-behaviour') return 'right';
-  return NOT_ASKED[id]?.some((each) => open.includes(each)) ? 'cannot tell' : 'sound';
+  return NOT_CLEARED[id]?.some((each) => open.includes(each)) ? 'not cleared' : 'sound';
 }
