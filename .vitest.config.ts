@@ -52,6 +52,8 @@ export default defineConfig({
           testTimeout: 120_000,
           hookTimeout: 120_000,
           maxWorkers: 2,
+          // Each file opens a browser of its own; what Node reads for it is read once.
+          isolate: false,
           // Once more on a machine that has more to do than this: the list of tests says which needed it. A fault fails twice.
           retry: 1,
           expect: { poll: { timeout: 20_000 } },
