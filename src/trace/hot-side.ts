@@ -72,7 +72,8 @@ export function hotSide(input: HotSideInput): HotSide {
   const across = acrossEngine(vehicle);
   const high = heldOver(input, across);
   if (high) return { is: 'holds high', at: high.to * step, highest, level: high.level };
-  const overStamp = vehicle.layout.thermostat === undefined ? heldOver(input, READING)?.level : undefined;
+  const overStamp =
+    vehicle.layout.thermostat === undefined ? heldOver(input, STAMP_AND_READING)?.level : undefined;
   return { is: 'not hot', highest, dip: swing?.largest, overStamp };
 }
 
@@ -214,7 +215,7 @@ const HELD = 240;
 const HARD_FROST = 263;
 
 /** A reading and a stamp are each out by about this, K. */
-const READING = 1;
+const STAMP_AND_READING = 1;
 
 /**
  * A steady figure on a mild day, half the lift and more above the stamp: the heat does not get out as it should.
