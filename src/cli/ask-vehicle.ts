@@ -1,38 +1,35 @@
-/** What `npm run new vehicle` asks: what only somebody at the car can say. Nothing has an answer that stands there already. */
-
+/** What `npm run new vehicle` asks: what only somebody at the car can say. */
 import { type KnownLayout, LAYOUT, LAYOUT_FEATURES, layoutIsPossible } from '../model/layout.ts';
 import { layoutQuestion } from '../model/layout-questions.ts';
 import { vehicleSchema } from '../model/vehicle.ts';
-import { wordMeant } from '../model/word-aliases.ts';
-
-/** Asks until nothing is wrong with the answer. */
-export type Ask = (question: string, wrong: (answer: string) => string | undefined) => Promise<string>;
-
-/** Somebody cannot say: the file then has it as still to write. */
-const OPEN = '-';
+import { type Ask, askChoice, askText, type Choice, OPEN } from './ask-field.ts';
+import { askFigures } from './ask-figures.ts';
 
 /**
  * Asks for what is not known yet and puts it into the values.
  * @param values fields of a vehicle, as plain data
+ * @param today as 2026-11-30
  */
-export async function askVehicle(values: Record<string, unknown>, ask: Ask): Promise<void> {
+export async function askVehicle(values: Record<string, unknown>, ask: Ask, today: string): Promise<void> {
   const { shape } = vehicleSchema;
   const { shape: engine } = shape.engine;
   const engineValues = groupOf(values, 'engine');
-  await askLine(values, 'maker', 'Maker: ', ask);
-  await askLine(values, 'model', 'Model: ', ask);
-  await askWord(values, 'body', { asks: 'Body', words: shape.body.options }, ask);
-  await askLine(values, 'years', 'Years, such as 2009-2014: ', ask, (text) => firstFault(shape.years, text));
-  await askLine(engineValues, 'code', 'Engine code, as on the plate: ', ask);
-  await askLine(
+  await putText(values, 'maker', 'Maker: ', ask);
+  await putText(values, 'model', 'Model: ', ask);
+  await putChoice(values, 'body', { asks: 'Body', words: shape.body.options }, ask);
+  await putText(values, 'years', 'Years, such as 2009-2014: ', ask, (text) => firstFault(shape.years, text));
+  await putText(engineValues, 'code', 'Engine code, as on the plate: ', ask);
+  await putText(
     engineValues,
     'size',
     `Engine size with its unit, such as 1.6 l (${OPEN} without): `,
     ask,
     (text) => firstFault(engine.size, text),
   );
-  await askWord(engineValues, 'fuel', { asks: 'Fuel', words: engine.fuel.options }, ask);
+  await putChoice(engineValues, 'fuel', { asks: 'Fuel', words: engine.fuel.options }, ask);
   await askLayout(groupOf(values, 'layout'), ask);
+  await askFigures(values, ask, today);
+  await askWords(values, ask);
 }
 
 async function askLayout(layout: Record<string, unknown>, ask: Ask): Promise<void> {
@@ -43,7 +40,36 @@ async function askLayout(layout: Record<string, unknown>, ask: Ask): Promise<voi
     const [only, another] = words;
     // Follows from an answer that was given, such as what switches a fan on a clutch.
     if (only !== undefined && another === undefined) layout[feature] = only;
-    else await askWord(layout, feature, { ...layoutQuestion(feature), words }, ask);
+    else await putChoice(layout, feature, { ...layoutQuestion(feature), words }, ask);
+  }
+}
+
+/** Where most of it is from, by the word that is chosen. */
+const KNOWN = ['manual', 'measured', 'published', 'common practice', 'from memory'] as const;
+
+async function askWords(values: Record<string, unknown>, ask: Ask): Promise<void> {
+  if (values.access === undefined) {
+    const access: string[] = [];
+    for (;;) {
+      const more = access.length > 0 ? `Another, ${OPEN} for no more: ` : `one thing a line (${OPEN} none): `;
+      const line = await askText(
+        access.length > 0 ? more : `Access, what comes off first, which bolt hides; ${more}`,
+        ask,
+      );
+      if (line === undefined) break;
+      access.push(line);
+    }
+    if (access.length > 0) values.access = access;
+  }
+  await putText(values, 'bleeding', `Where air hides and where it is let out (${OPEN} not known): `, ask);
+  await putText(values, 'gauge', `What the gauge or the lamp really shows (${OPEN} not known): `, ask);
+  if (values.sources !== undefined) return;
+  const known = await askChoice({ asks: 'Where most of this is from', words: KNOWN }, ask);
+  if (known === undefined) return;
+  if (known === 'common practice' || known === 'from memory') values.sources = [known];
+  else {
+    const source = await askText(`Which book and page; what car, when (${OPEN} not known): `, ask);
+    if (source !== undefined) values.sources = [{ [known]: source }];
   }
 }
 
@@ -53,51 +79,27 @@ function groupOf(values: Record<string, unknown>, name: string): Record<string, 
   return group;
 }
 
-async function askLine(
+async function putText(
   values: Record<string, unknown>,
   name: string,
   question: string,
   ask: Ask,
-  fault: (text: string) => string | undefined = () => undefined,
+  fault?: (text: string) => string | undefined,
 ): Promise<void> {
   if (values[name] !== undefined) return;
-  const answer = await ask(question, (typed) => {
-    const text = typed.trim();
-    if (text === '') return `Type it, or ${OPEN} to leave it open.`;
-    return text === OPEN ? undefined : fault(text);
-  });
-  if (answer.trim() !== OPEN) values[name] = answer.trim();
+  const said = await askText(question, ask, fault);
+  if (said !== undefined) values[name] = said;
 }
 
-interface Choice {
-  asks: string;
-  words: readonly string[];
-  tell?: Readonly<Record<string, string>>;
-}
-
-async function askWord(
+async function putChoice(
   values: Record<string, unknown>,
   name: string,
-  { asks, words, tell = {} }: Choice,
+  choice: Choice,
   ask: Ask,
 ): Promise<void> {
   if (values[name] !== undefined) return;
-  const widest = Math.max(...words.map((word) => word.length));
-  const lines = words.map((word, at) => `  ${at + 1}  ${word.padEnd(widest)}  ${tell[word] ?? ''}`.trimEnd());
-  const question = `${asks}\n${lines.join('\n')}\nNumber or word, ${OPEN} if you cannot say: `;
-  const answer = await ask(question, (typed) =>
-    typed.trim() === OPEN || chosen(words, typed) !== undefined
-      ? undefined
-      : `Nothing is taken for granted here: a number from 1 to ${words.length}, or ${OPEN} to leave it open.`,
-  );
-  const word = chosen(words, answer);
+  const word = await askChoice(choice, ask);
   if (word !== undefined) values[name] = word;
-}
-
-function chosen(words: readonly string[], typed: string): string | undefined {
-  const text = typed.trim();
-  if (/^\d+$/.test(text)) return words[Number(text) - 1];
-  return words.includes(text) ? text : wordMeant(text, words);
 }
 
 function firstFault(

@@ -2,6 +2,9 @@
 import { stdin, stdout } from 'node:process';
 import { createInterface } from 'node:readline/promises';
 
+/** Whoever answers has stopped, by Ctrl-C or the end of what was piped in. */
+export class Stopped extends Error {}
+
 /** Whether somebody is there to answer. */
 export function canAsk(): boolean {
   return stdin.isTTY === true && stdout.isTTY === true;
@@ -10,12 +13,16 @@ export function canAsk(): boolean {
 /**
  * Asks until the answer has nothing wrong with it.
  * @param wrong what is wrong with an answer, in words; undefined where nothing is
+ * @throws Stopped
  */
 export async function ask(question: string, wrong: (answer: string) => string | undefined): Promise<string> {
   const lines = createInterface({ input: stdin, output: stdout });
+  const stopped = new Promise<never>((_, fail) => lines.once('close', () => fail(new Stopped())));
+  // Closed after the last answer it has nobody to tell.
+  stopped.catch(() => undefined);
   try {
     for (;;) {
-      const answer = await lines.question(question);
+      const answer = await Promise.race([lines.question(question), stopped]);
       const says = wrong(answer);
       if (says === undefined) return answer;
       stdout.write(`${says}\n`);

@@ -3,7 +3,7 @@
  *
  *     npm run new cause                                   asks
  *     npm run new cause -- --title "Cap seal hardened"    asks nothing where nobody can answer
- *     npm run new vehicle                                 asks for the layout too, and invents nothing
+ *     npm run new vehicle                                 asks what the site's form asks, and invents nothing
  *     npm run new vehicle -- --title "…" --set engine.code=T16 --set body=van --set layout.thermostat="inlet side"
  *     npm run new vehicle -- --help                       every field that can be set, with its words
  *     npm run new test -- --title "…" --print             to the terminal, nothing is written
@@ -26,7 +26,7 @@ import { KIND_NAMES, KINDS, type Kind } from '../model/kinds.ts';
 import { idFromTitle } from '../model/note-file.ts';
 import { ID_FORM } from '../model/scalars.ts';
 import { SCHEMAS } from '../model/schemas.ts';
-import { ask, canAsk } from './ask.ts';
+import { ask, canAsk, Stopped } from './ask.ts';
 import { askVehicle } from './ask-vehicle.ts';
 import { Refusal, readArguments, runCommand, wordsFor } from './command.ts';
 
@@ -107,8 +107,7 @@ async function filesFor(kind: Kind, options: Options, shelf: Shelf): Promise<Map
   const today = dayText(new Date());
   const anyId = (wanted: Kind) => anyIdOf(shelf, wanted);
   const base = { anyId, today };
-  if (asking && kind === 'vehicle') await askVehicle(answers, ask);
-  else if (asking) await askFields(kind, answers, base);
+  if (asking) await askUntilStopped(kind, answers, base);
   const place = (of: Kind, name: string) => {
     const year = of === 'note' ? `${today.slice(0, 4)}/` : '';
     return join(options.shelf, KINDS[of].folder, `${year}${name}.yaml`);
@@ -227,6 +226,21 @@ async function askTitle(kind: Kind): Promise<string> {
   return ask(`Title of the ${KINDS[kind].one}: `, (text) =>
     text.trim() === '' ? 'It needs a title.' : undefined,
   );
+}
+
+/** What was said before somebody stopped is kept: the file has the rest as still to write. */
+async function askUntilStopped(
+  kind: Kind,
+  answers: Record<string, unknown>,
+  base: Pick<Parameters<typeof skeleton>[0], 'anyId' | 'today'>,
+): Promise<void> {
+  try {
+    if (kind === 'vehicle') await askVehicle(answers, ask, base.today);
+    else await askFields(kind, answers, base);
+  } catch (error) {
+    if (!(error instanceof Stopped)) throw error;
+    stdout.write('\nStopped here. What was said is in the file; the rest stands there as still to write.\n');
+  }
 }
 
 /** Asks for the short fields that must be there; the long ones are written in the file. */

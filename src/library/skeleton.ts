@@ -69,8 +69,9 @@ function fieldLines(name: string, field: $ZodType, value: unknown, options: Skel
   const lines = [...comment, ...unclosed(name, written(name, filled(field, name, value, options)))];
   const layout = knownLayout(options.values.layout);
   if (name === 'layout') lines.push(...layoutHelp(layout));
-  if (name === 'figures') lines.push(...figureHelp(layout));
-  if (name === 'torques') lines.push(...jointHelp(layout));
+  const said = isPlainObject(value) ? value : {};
+  if (name === 'figures') lines.push(...figureHelp(layout, said));
+  if (name === 'torques') lines.push(...jointHelp(layout, said));
   return lines;
 }
 
@@ -110,9 +111,9 @@ function layoutHelp(layout: KnownLayout): string[] {
 /** How a figure is written, once above the list of them; nothing is filled in that only the source can say. */
 const WRITTEN_SO = 'Take the mark away, fill in what the source says, and leave the other lines as they are:';
 
-/** Every figure that a vehicle of this layout can have, to be uncommented. */
-function figureHelp(layout: KnownLayout): string[] {
-  const fits = FIGURE_PATHS.filter((path) => figureFits(path, layout));
+/** Every other figure that a vehicle of this layout can have, to be uncommented. */
+function figureHelp(layout: KnownLayout, said: object): string[] {
+  const fits = FIGURE_PATHS.filter((path) => figureFits(path, layout) && !(path in said));
   return [
     `#   ${WRITTEN_SO}`,
     '#   thermostat.opens: { is: 88 °C, from: manual, page: 12, checked: 2026-11-30, sure: read off the source }',
@@ -123,9 +124,9 @@ function figureHelp(layout: KnownLayout): string[] {
   ];
 }
 
-/** Every joint that a vehicle of this layout can have, to be uncommented. */
-function jointHelp(layout: KnownLayout): string[] {
-  const fits = JOINT_NAMES.filter((joint) => figureFits(`torque.${joint}`, layout));
+/** Every other joint that a vehicle of this layout can have, to be uncommented. */
+function jointHelp(layout: KnownLayout, said: object): string[] {
+  const fits = JOINT_NAMES.filter((joint) => figureFits(`torque.${joint}`, layout) && !(joint in said));
   return [
     `#   ${WRITTEN_SO}`,
     '#   water-pump: { is: 10 N·m, bolt: M6, class: 8.8, into: aluminium, from: manual, page: 14, checked: 2026-11-30, sure: read off the source }',
