@@ -32,15 +32,12 @@ export type NoVerdictReason =
   | 'fan-not-asked'
   | 'fan-did-not-show'
   | 'stands-still'
-  | 'fan-only-asked'
   | 'fan-did-not-cool'
   | 'radiator-not-asked'
-  | 'radiator-asked-lightly'
-  | 'level-not-shown'
-  | 'few-kelvin-out'
   | 'over-the-stamp'
   | 'near-the-limit'
   | 'dipped-once'
+  | 'may-read-high'
   | 'fan-at-other-figure';
 
 export type ColdSide =

@@ -65,6 +65,9 @@ export function hotSide(input: HotSideInput): HotSide {
   const late = standingPastFan(input);
   if (late !== undefined && regulatedBefore(input, late))
     return { is: 'no fan', at: late * step, highest, sure: false };
+  const inVain = standingWithFan(input);
+  if (inVain !== undefined && regulatedBefore(input, inVain))
+    return { is: 'fan does not help', at: inVain * step, highest, sure: false };
   if (wentStraightPast(input, smooth.indexOf(highest)) && staysHigh(input, highest))
     return { is: 'straight past', at: smooth.indexOf(highest) * step, highest, sure: false };
   const hot = hotStretch(input);
@@ -176,6 +179,26 @@ function standingPastFan({ grid, drive, vehicle, fan }: HotSideInput): number | 
       break;
     }
   }
+  return undefined;
+}
+
+/** Ordered at a stand for so long, s, a fan that turns has the reading falling. */
+const ORDERED_FOR = 120;
+
+/** Ordered at a stand by the log's column, minutes later well over its start and still climbing. */
+function standingWithFan({ grid, drive, vehicle, fan }: HotSideInput): number | undefined {
+  if (vehicle.fanOn.from === 'general' || fan.from !== 'column') return undefined;
+  const { smooth, step } = grid;
+  const points = (seconds: number) => Math.round(seconds / step);
+  const line = fanLine(vehicle) + FAN_LATE;
+  for (const { from, to } of drive?.standing ?? [])
+    for (const run of fan.runs) {
+      const begun = Math.round(run.from / step);
+      if (begun < from || begun > to) continue;
+      const end = Math.min(to, Math.round((run.to ?? grid.length * step) / step));
+      for (let at = begun + points(ORDERED_FOR); at <= end; at++)
+        if ((smooth[at] ?? 0) > line && riseOver(grid, at - points(60), at) > 0.002) return at;
+    }
   return undefined;
 }
 

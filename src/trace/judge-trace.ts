@@ -9,6 +9,7 @@ import { type Likeness, likenessOf } from './likeness.ts';
 import { type MonitorResult, thermostatMonitor } from './monitor.ts';
 import { type Start, startOf } from './outside.ts';
 import type { Trace } from './read/read-log.ts';
+import { type RiseDips, riseDips } from './rise-dips.ts';
 import { checkSensor, type SensorCheck, type SensorFault } from './sensor-faults.ts';
 import { type StandingReading, standingReading } from './standing-reading.ts';
 import { type Drive, driveOf } from './stretches.ts';
@@ -44,6 +45,8 @@ export interface TraceJudgement {
   standing: StandingReading | undefined;
   monitor: MonitorResult;
   likeness: Likeness | undefined;
+  /** Falls in the first rise that came back as quickly. */
+  dips: RiseDips | undefined;
   cold: ColdSide;
   hot: HotSide;
   verdict: Verdict;
@@ -110,16 +113,19 @@ export function* judgeInParts(
   const fan = hot.is === 'swings' && tracked.from === 'temperature' ? { ...tracked, runs: [] } : tracked;
   const asked = fanAsked(grid, drive, vehicle, fan);
   const fanElsewhere = fanAtOtherFigure(vehicle, fan);
+  const dips = riseDips(grid, vehicle);
   const verdict = judge({
     grid,
     vehicle,
     start,
     drive,
     course,
+    fan,
     asked,
     fanElsewhere,
     sensor: faults,
     standing,
+    dips,
     cold,
     hot,
   });
@@ -137,6 +143,7 @@ export function* judgeInParts(
     standing,
     likeness,
     monitor: thermostatMonitor(grid, vehicle.opens.low, start.outside?.kelvin),
+    dips,
     cold,
     hot,
     verdict,

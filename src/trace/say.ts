@@ -7,6 +7,7 @@ import type { TraceEvent } from './events.ts';
 import { STAMP_TOLERANCE } from './expected-band.ts';
 import { pausedAtStamp } from './first-rise.ts';
 import type { TraceJudgement } from './judge-trace.ts';
+import { levelOf } from './level.ts';
 import { MONITOR_COLDEST, MONITOR_DISTANCE } from './monitor.ts';
 import { type Figure, STOP_ABOVE_FAN, type TraceVehicle } from './vehicle.ts';
 
@@ -69,11 +70,27 @@ export function tell(judged: TraceJudgement, vehicle: TraceVehicle, habit: Habit
     sentence: `${verdict.stop ? 'Stop. ' : ''}${parts.sentence}${likely}`,
     because: parts.because,
     next: parts.next,
-    open: verdict.open.map((refusal) => {
-      const words = REFUSALS[refusal];
-      return typeof words === 'string' ? words : words(judged, vehicle, habit);
-    }),
+    open: [
+      ...leftLines(judged, habit),
+      ...verdict.open
+        // The line of pump and radiator says more.
+        .filter((refusal) => !(verdict.clears && refusal === 'radiator-not-asked'))
+        .map((refusal) => {
+          const words = REFUSALS[refusal];
+          return typeof words === 'string' ? words : words(judged, vehicle, habit);
+        }),
+    ],
   };
+}
+
+/** What a sound log does not clear, a line for each test that does. */
+function leftLines(judged: TraceJudgement, habit: Habit): string[] {
+  const { clears, open } = judged.verdict;
+  // What is said of a fan that was not needed or did not show is said below with its figures.
+  const said = open.includes('fan-not-asked') || open.includes('fan-did-not-show');
+  return (clears?.left ?? [])
+    .filter(({ line }) => !(line === 'fan' && said))
+    .map(({ words, by }) => `Not cleared: ${words.join(by === undefined ? '' : differenceText(by, habit))}`);
 }
 
 type Parts = Omit<VerdictText, 'open'>;
@@ -86,18 +103,20 @@ function endOfScale({ faults: [fault] }: TraceJudgement['sensor'], habit: Habit)
 }
 
 const FINDING_WORDS: Record<TraceJudgement['verdict']['finding'], Say> = {
-  sound: ({ cold, course, hot }, vehicle, habit) =>
-    cold.is === 'opens' && course.pause
+  sound: (judged, vehicle, habit) => {
+    const { cold, course, hot } = judged;
+    return cold.is === 'opens' && course.pause
       ? {
           sentence: `The thermostat opens where it should: the rise breaks off at ${degrees(course.pause.kelvin, habit)}, and it stays about ${degrees(cold.held.level, habit)}, and it should start to open at ${figureText(vehicle.opens, habit)}.`,
-          because: `A thermostat standing open gives the rise no such point, it fades. From there on between ${degrees(cold.held.low, habit)} and ${degrees(cold.held.high, habit)} for ${clockText(cold.held.seconds)}.`,
+          because: `A thermostat standing open gives the rise no such point, it fades. From there on between ${degrees(cold.held.low, habit)} and ${degrees(cold.held.high, habit)} for ${clockText(cold.held.seconds)}. ${judged.verdict.clears?.summary ?? ''}`,
           next: 'How it holds in the wind is shown by ten minutes at one speed.',
         }
       : {
           sentence: `The thermostat holds: ${degrees(levelOf(cold), habit)} at steady speed, and it should start to open at ${figureText(vehicle.opens, habit)}.`,
-          because: `${course.pause && pausedAtStamp(course, vehicle) ? `The rise breaks off at ${degrees(course.pause.kelvin, habit)}, as it does when a shut thermostat opens.` : 'A thermostat standing open would not have held this on this drive.'} Highest ${degrees(hot.highest, habit)}.`,
+          because: `${course.pause && pausedAtStamp(course, vehicle) ? `The rise breaks off at ${degrees(course.pause.kelvin, habit)}, as it does when a shut thermostat opens.` : 'A thermostat standing open would not have held this on this drive.'} Highest ${degrees(hot.highest, habit)}. ${judged.verdict.clears?.summary ?? ''}`,
           next: 'If the customer still sees it, ask when: in traffic, on a hill, with the heater on. Log that drive. If his gauge shows it while the scan tool does not, the fault is in the gauge or its sensor.',
-        },
+        };
+  },
   'cold-at-speed': (judged, vehicle, habit) => {
     const { cold } = judged;
     const next =
@@ -124,11 +143,11 @@ const FINDING_WORDS: Record<TraceJudgement['verdict']['finding'], Say> = {
       'The same figure comes back at different speeds, so something still regulates: a thermostat of a lower rating, one that opens early, or a sensor that reads low by as much.',
     next: 'Compare scan tool and hose first. If they agree, read the stamp on the thermostat.',
   }),
-  'straight-past': ({ hot, course }, { opens }, habit) => ({
+  'straight-past': ({ hot, course, verdict }, { opens }, habit) => ({
     sentence: `It climbs straight past ${figureText(opens, habit)} to ${degrees(hot.highest, habit)}: no heat gets to the air.`,
     because: course.pause
       ? 'The rise goes on after the opening as fast as before.'
-      : 'The rise does not break off where the thermostat should open. Coolant low, air, no pump flow, a thermostat that stays shut or opens late, or a blocked radiator all do this. A sensor that reads high draws the same line over a cooler engine.',
+      : `The rise does not break off where the thermostat should open.${verdict.causes.includes('sensor-reads-high') ? ' A sensor that reads high draws the same line over a cooler engine.' : ''}`,
     next: LEVEL_FIRST,
   }),
   'swings-hot': ({ hot }, _vehicle, habit) => ({
@@ -136,6 +155,12 @@ const FINDING_WORDS: Record<TraceJudgement['verdict']['finding'], Say> = {
     because:
       'Too slow for a loose wire and too quick for an engine full of coolant. Low coolant, trapped air, gas from a head gasket; less often a thermostat that sticks and lets go.',
     next: LEVEL_FIRST,
+  }),
+  'dips-warming': ({ dips }, _vehicle, habit) => ({
+    sentence: `While it warms it falls by ${differenceText(dips?.deepest ?? 0, habit)} within seconds and comes back as quickly, more than once: air passes the sensor.`,
+    because:
+      'Under its opening a full circuit has no water so cold to send past the sensor. A pump held still while cold can.',
+    next: 'Cold, the level; then bleed and log a cold start again. Dips that come back are gas: test for it.',
   }),
   'no-fan': ({ hot, fan }, { fanOn }, habit) => ({
     sentence: `Standing, it climbs past ${figureText(fanOn, habit)} to ${degrees(hot.highest, habit)} and no fan brings it down.`,
@@ -240,10 +265,6 @@ function unlikeSound(
   };
 }
 
-function levelOf(cold: TraceJudgement['cold']): number {
-  return cold.settled?.level ?? Number.NaN;
-}
-
 const REFUSALS: Record<NoVerdictReason, string | ((...of: Parameters<Say>) => string)> = {
   'too-short': 'The log is too short: two minutes are the least, twenty are good.',
   'no-speed':
@@ -262,7 +283,7 @@ const REFUSALS: Record<NoVerdictReason, string | ((...of: Parameters<Say>) => st
       ? `It reads ${degrees(cold.settled.level, habit)} at speed, under the ${figureText(opens, habit)} where it should start to open, by more than stamp and reading are out and by less than a thermostat is blamed for. Compare scan tool and hose, then log again.`
       : 'It is so near to the limit that sensor and stamp could make the difference.',
   'dipped-once':
-    'Hot, it fell once by several degrees and came back within two minutes, and nothing on the drive explains it. Air passing the sensor does that: level first, then log again.',
+    'It fell once by several degrees and came back within two minutes, and nothing on the drive explains it. Air passing the sensor does that: level first, then log again.',
   'fan-at-other-figure': ({ fanElsewhere }, { fanOn }, habit) =>
     fanElsewhere === undefined
       ? ''
@@ -285,26 +306,20 @@ const REFUSALS: Record<NoVerdictReason, string | ((...of: Parameters<Say>) => st
     asked.is === 'did not show'
       ? `The fan should have come at ${clockText(asked.at)}: over ${figureText(fanOn, habit)}, where it starts, for ${clockText(asked.seconds)}, to ${degrees(asked.highest, habit)}, and ${fan.from === 'column' ? 'the log’s fan column shows none' : 'nothing in the log shows that it ran'}. Let it idle up to that figure again and look.`
       : '',
+  'may-read-high':
+    'It begins far over the air and holds over the stamp. If it stood overnight, the sensor reads high: compare scan tool and hose.',
   'stands-still': ({ standing }, _vehicle, habit) =>
     standing
       ? `The reading stands at ${degrees(standing.to, habit)} from ${clockText(standing.at)} to the end, whatever the drive does. It did not leap there, so this log does not prove that it is not the coolant. Read the codes and compare scan tool and hose before anything is judged by it.`
       : '',
-  'fan-only-asked':
-    'The log has when the fan was asked for, and no fall shows that it turned. Look, hands away from it.',
   'fan-did-not-cool': ({ asked }, _vehicle, habit) =>
     asked.is === 'came' && asked.rose
-      ? `The log has the fan on from ${clockText(asked.rose.at)}, and the reading went on rising from ${degrees(asked.rose.from, habit)} to ${degrees(asked.rose.to, habit)}. It may have been asked for and not turned, or be the first stage of two. Idle it up to that figure again and look, hands away from it.`
+      ? `The log has the fan on from ${clockText(asked.rose.at)}, and the reading went on rising from ${degrees(asked.rose.from, habit)} to ${degrees(asked.rose.to, habit)}. Asked for and not turned, or the first of two stages: look, hands away from it.`
       : '',
   'radiator-not-asked': 'Radiator and pump were not put to work: that takes minutes at speed on a warm day.',
-  'radiator-asked-lightly':
-    'Radiator and pump gave what this drive asked of them; a hill, a trailer or a hot day asks for more.',
-  'level-not-shown':
-    'A litre missing or a pocket of air shows in a log only once it comes by the sensor. See the level cold.',
-  'few-kelvin-out':
-    'A thermostat of the next stamp, or a sensor a few kelvin out, holds just as steadily. A thermometer on the hose tells.',
   'over-the-stamp': ({ hot }, { opens }, habit) =>
     hot.is === 'not hot' && hot.overStamp !== undefined
-      ? `It holds at ${degrees(hot.overStamp, habit)}, ${differenceText(hot.overStamp - opens.high, habit)} over the ${figureText(opens, habit)} where it starts to open. With the thermostat at the pump's inlet that is usual; with it at the outlet it is too much. Choose a vehicle built alike, and compare scan tool and hose.`
+      ? `It holds ${differenceText(hot.overStamp - opens.high, habit)} over the stamp: usual with the thermostat at the pump’s inlet, too much at the outlet. Choose a vehicle built alike; compare scan tool and hose.`
       : '',
 };
 

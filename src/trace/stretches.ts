@@ -58,3 +58,8 @@ export function stretchesWhere(length: number, holds: (at: number) => boolean, s
   }
   return found;
 }
+
+/** Whether two stretches have a point in common. */
+export function overlaps(a: Stretch, b: Stretch): boolean {
+  return a.from <= b.to && b.from <= a.to;
+}

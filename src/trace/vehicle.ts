@@ -151,7 +151,7 @@ function differsBy(path: FigurePath): number {
 }
 
 /** 12 kW into 35 l/min of half water, half glycol, at 61 W/K a litre a minute, are 5.6 K. */
-const ACROSS_ENGINE = 6;
+export const ACROSS_ENGINE = 6;
 
 /**
  * An inlet-side thermostat regulates what comes in; the outlet, where the sensor sits, is hotter by what the engine

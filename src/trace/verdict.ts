@@ -1,11 +1,14 @@
 /** From what the log shows to one verdict: what it is, how sure, what the log cannot tell, and what it means for the walk. */
 import { LOGGED_AIR, ONE_AIR_ALONE, SENSOR_AGREES } from '../physics/thermistor.ts';
+import { type Cleared, clearedBy, overStamp } from './cleared.ts';
 import type { ColdSide, NoVerdictReason } from './cold-side.ts';
 import type { FanAsked } from './fan-asked.ts';
-import type { FanRun } from './fan-course.ts';
+import type { FanCourse, FanRun } from './fan-course.ts';
+import { pausedAtStamp } from './first-rise.ts';
 import type { Grid } from './grid.ts';
 import type { HotSide } from './hot-side.ts';
 import type { Start } from './outside.ts';
+import type { RiseDips } from './rise-dips.ts';
 import type { SensorFault } from './sensor-faults.ts';
 import type { StandingReading } from './standing-reading.ts';
 import type { Drive } from './stretches.ts';
@@ -19,6 +22,7 @@ export const FINDINGS = [
   'low-throughout',
   'straight-past',
   'swings-hot',
+  'dips-warming',
   'no-fan',
   'fan-does-not-help',
   'hot-at-speed',
@@ -51,6 +55,8 @@ export interface Verdict {
   outcomes: readonly TestOutcome[];
   /** What the log leaves open. */
   open: readonly NoVerdictReason[];
+  /** What a sound log clears and what it does not; undefined with any other finding. */
+  clears: Cleared | undefined;
 }
 
 export interface Observations {
@@ -59,11 +65,14 @@ export interface Observations {
   start: Start;
   drive: Drive | undefined;
   course: WarmUpCourse;
+  fan: FanCourse;
   asked: FanAsked;
   /** Where the fan came and went far under its start, K. */
   fanElsewhere: number | undefined;
   sensor: readonly SensorFault[];
   standing: StandingReading | undefined;
+  /** Falls in the first rise that came back as quickly. */
+  dips: RiseDips | undefined;
   cold: ColdSide;
   hot: HotSide;
 }
@@ -114,6 +123,10 @@ const MEANINGS: Record<FindingId, Meaning> = {
   'swings-hot': {
     stop: true,
     causes: ['coolant-low', 'trapped-air', 'head-gasket-combustion-leak', 'thermostat-opens-late'],
+    symptom: 'swings-up-and-down',
+  },
+  'dips-warming': {
+    causes: ['trapped-air', 'coolant-low', 'head-gasket-combustion-leak'],
     symptom: 'swings-up-and-down',
   },
   'no-fan': {
@@ -198,7 +211,6 @@ export function judge(seen: Observations): Verdict {
     ...('because' in cold ? cold.because : []),
     ...fanOpen(seen),
     ...(radiatorAsked(seen) ? [] : ['radiator-not-asked' as const]),
-    ...(finding.id === 'sound' ? neverCleared(seen) : []),
   ];
   // A fan that should have come is said whatever else the log cannot tell.
   const cannotTell = [...finding.because, ...fanOpen(seen).filter((each) => each === 'fan-did-not-show')];
@@ -210,30 +222,50 @@ export function judge(seen: Observations): Verdict {
     symptom: meaning.symptom,
     outcomes: finding.id.startsWith('sensor') ? sensorOutcomes(finding.id) : outcomesOf(seen),
     open: finding.id === 'cannot-tell' ? cannotTell : complete ? [] : open,
+    clears: finding.id === 'sound' ? clearedBy(seen) : undefined,
   };
-}
-
-/** What no log of a sound regulation clears: said with the test that does. */
-function neverCleared(seen: Observations): NoVerdictReason[] {
-  return [
-    ...(radiatorAsked(seen) ? ['radiator-asked-lightly' as const] : []),
-    'few-kelvin-out',
-    'level-not-shown',
-  ];
 }
 
 /** Who names more than so many causes has named none. */
 const MOST_NAMED = 6;
 
 /**
- * What reads high has a path beside the sensor, and that shows most when cold: one that agreed with the air at a cold
- * start does not read high.
+ * The causes of a finding, those first that the log speaks for; where they are more than a list may hold, those go that
+ * it speaks against. What reads high has a path beside the sensor, and that shows most when cold: one that agreed with
+ * the air at a cold start does not read high.
  */
-function causesOf(finding: FindingId, { start }: Observations): readonly string[] {
-  const agreed = start.state === 'cold' && start.underAir !== undefined && start.underAir < SENSOR_AGREES;
-  return MEANINGS[finding].causes
-    .filter((cause) => !(agreed && cause === 'sensor-reads-high'))
-    .slice(0, MOST_NAMED);
+function causesOf(finding: FindingId, seen: Observations): readonly string[] {
+  const { state, underAir } = seen.start;
+  const agreed = state === 'cold' && underAir !== undefined && underAir < SENSOR_AGREES;
+  const possible = MEANINGS[finding].causes.filter((cause) => !(agreed && cause === 'sensor-reads-high'));
+  if (possible.length <= MOST_NAMED) return possible;
+  return possible
+    .map((cause) => ({ cause, weight: spokenFor(cause, seen) }))
+    .sort((a, b) => b.weight - a.weight)
+    .slice(0, MOST_NAMED)
+    .map(({ cause }) => cause);
+}
+
+/** A thermostat that opens late has opened so far over its stamp, K: 18 K late and as much again to lift. */
+const LATEST = 30;
+
+/** 1 where the log speaks for a cause, -1 where it speaks against it, 0 where it says nothing. */
+function spokenFor(cause: string, { dips, hot, course, vehicle, start }: Observations): -1 | 0 | 1 {
+  switch (cause) {
+    case 'trapped-air':
+    case 'coolant-low':
+      return dips || dipped(hot) ? 1 : 0;
+    case 'thermostat-stuck-shut':
+      return pausedAtStamp(course, vehicle) ? -1 : 0;
+    case 'thermostat-opens-late':
+      if (hot.highest > vehicle.opens.high + LATEST || pausedAtStamp(course, vehicle)) return -1;
+      return course.pause ? 1 : 0;
+    // Over the air at the start: an engine that had run, or a sensor that reads high.
+    case 'sensor-reads-high':
+      return start.state === 'warm' ? 1 : start.state === 'cold' ? -1 : 0;
+    default:
+      return 0;
+  }
 }
 
 interface RawFinding {
@@ -255,6 +287,7 @@ function findingOf({
   hot,
   cold,
   asked,
+  dips,
   fanElsewhere,
 }: Observations): RawFinding {
   for (const { kind, times } of sensor) {
@@ -282,6 +315,8 @@ function findingOf({
     case 'not hot':
       break;
   }
+  if ((dips?.times ?? 0) + (dipped(hot) ? 1 : 0) > 1) return found('dips-warming', false);
+  const once = dips !== undefined || dipped(hot);
   if ((start.underAir ?? 0) > UNDER_AIR || (start.underOneAir ?? 0) > UNDER_ONE_AIR)
     return found('sensor-under-air', false);
   if (standing) return { id: 'cannot-tell', sure: 'not at all', because: ['stands-still'] };
@@ -295,7 +330,7 @@ function findingOf({
       return found('low-throughout', cold.sure);
     case 'opens':
     case 'holds':
-      if (dipped(hot)) return { id: 'cannot-tell', sure: 'not at all', because: ['dipped-once'] };
+      if (once) return { id: 'cannot-tell', sure: 'not at all', because: ['dipped-once'] };
       // Past every usual fan figure, and this vehicle's is not known: nobody calls that sound.
       if (vehicle.fanOn.from === 'general' && hot.highest > vehicle.fanOn.high + 2)
         return { id: 'cannot-tell', sure: 'not at all', because: ['vehicle-unknown'] };
@@ -305,14 +340,26 @@ function findingOf({
         return { id: 'cannot-tell', sure: 'not at all', because: ['fan-did-not-cool'] };
       if (hot.overStamp !== undefined && vehicle.opens.from !== 'general')
         return { id: 'cannot-tell', sure: 'not at all', because: ['over-the-stamp'] };
+      if (
+        vehicle.opens.from === 'vehicle' &&
+        start.state === 'warm' &&
+        airsAgree(start) &&
+        overStamp(cold, vehicle)
+      )
+        return { id: 'cannot-tell', sure: 'not at all', because: ['may-read-high'] };
       return found('sound', cold.is === 'holds' && vehicle.opens.from === 'vehicle');
     case 'unknown':
       return {
         id: 'cannot-tell',
         sure: 'not at all',
-        because: [...(dipped(hot) ? ['dipped-once' as const] : []), ...cold.because],
+        because: [...(once ? ['dipped-once' as const] : []), ...cold.because],
       };
   }
+}
+
+/** Intake as cool as the air outside: the bay is not warm from a drive before. */
+function airsAgree({ underAir }: Start): boolean {
+  return underAir !== undefined;
 }
 
 function dipped(hot: HotSide): boolean {
@@ -322,7 +369,7 @@ function dipped(hot: HotSide): boolean {
 /** What is left open of the fan. */
 function fanOpen({ asked, hot }: Observations): NoVerdictReason[] {
   if (hot.is === 'no fan' || hot.is === 'fan does not help') return [];
-  if (asked.is === 'came') return asked.runs.some(cooled) ? [] : ['fan-only-asked'];
+  if (asked.is === 'came') return [];
   return [asked.is === 'did not show' ? 'fan-did-not-show' : 'fan-not-asked'];
 }
 

@@ -4,33 +4,21 @@ import { driveOf, town } from '../../src/car/drive.ts';
 import { drawSeverity, type FaultId, layoutFor } from '../../src/car/faults.ts';
 import { logOf, SHAPES } from '../../src/car/log.ts';
 import { randomOf } from '../../src/car/random.ts';
-import type { NoVerdictReason } from '../../src/trace/cold-side.ts';
 import { judgeTrace } from '../../src/trace/judge-trace.ts';
 import { finish, readLog } from '../../src/trace/read/read-log.ts';
 import { type TypedFigures, traceVehicleOf } from '../../src/trace/vehicle.ts';
-import type { FindingId } from '../../src/trace/verdict.ts';
 
 export const SCORES = ['right', 'cannot tell', 'not cleared', 'sound', 'wrong blame', 'not read'] as const;
+export type Score = (typeof SCORES)[number];
 const shapes = Object.values(SHAPES);
 
-const RADIATOR_OPEN: readonly NoVerdictReason[] = ['radiator-not-asked', 'radiator-asked-lightly'];
-const FAN_OPEN: readonly NoVerdictReason[] = ['fan-not-asked', 'fan-did-not-show', 'fan-only-asked'];
-
-/** How a verdict on a sound regulation says, in a sentence of its own, that it has not cleared a fault. */
-const NOT_CLEARED: Partial<Record<FaultId, readonly NoVerdictReason[]>> = {
-  'radiator-fins-blocked': RADIATOR_OPEN,
-  'radiator-blocked-inside': RADIATOR_OPEN,
-  'pump-impeller-failed': RADIATOR_OPEN,
-  'fan-motor-dead': FAN_OPEN,
-  'fan-relay-stuck-off': FAN_OPEN,
-  'coolant-low': ['level-not-shown'],
-  'trapped-air': ['level-not-shown'],
-  'thermostat-wrong-rating': ['few-kelvin-out'],
-  'thermostat-opens-early': ['few-kelvin-out'],
-  'thermostat-opens-late': ['few-kelvin-out'],
-  'sensor-reads-low': ['few-kelvin-out'],
-  'sensor-reads-high': ['few-kelvin-out'],
-};
+export interface Scored {
+  score: Score;
+  /** Causes named. */
+  named: number;
+  /** Of a log called sound: causes it clears, and lines and causes that it does not. */
+  clears: { cleared: number; lines: number; causes: number } | undefined;
+}
 
 /** Stamp and fan as a technician types them off the car, whole degrees. */
 function figuresOf({ values }: Car): TypedFigures {
@@ -38,17 +26,14 @@ function figuresOf({ values }: Car): TypedFigures {
   return { stamp: values.stamp, fanOn, fanOff: Math.round(fanOn - values.fanOff) };
 }
 
-export interface Scored {
-  score: (typeof SCORES)[number];
-  /** Causes named. */
-  named: number;
-  /** Sentences on what the log leaves open. */
-  open: number;
-}
+/** More lines of what is not cleared are not read, and a verdict that clears fewer causes has said nothing. */
+const MOST_LINES = 4;
+const LEAST_CLEARED = 8;
 
 /**
- * Right: the fault is among the causes named, or a sound car is called sound. Not cleared: a faulty car's regulation is
- * called sound, and a sentence says that the log does not clear what is broken. Sound: no sentence says so.
+ * Right: the fault is among the causes named, or a sound car is called sound. Not cleared: a faulty car is called sound,
+ * and the fault is on the printed list of what this log does not clear; a list too long to be read does not count.
+ * Sound: called sound without that.
  */
 export function scored(id: FaultId, seed: number, known: boolean): Scored {
   const random = randomOf(seed, `${id} trace`);
@@ -62,23 +47,24 @@ export function scored(id: FaultId, seed: number, known: boolean): Scored {
   const fault = { id, severity: drawSeverity(random, id) };
   const shape = shapes[seed % shapes.length];
   const read = finish(readLog(logOf(drive, car, fault, seed, shape && { shape }).text));
-  if (!read.ok) return { score: 'not read', named: 0, open: 0 };
-  const { finding, causes, open } = judgeTrace(
-    read.trace,
-    traceVehicleOf(undefined, known ? figuresOf(car) : {}),
-  ).verdict;
-  return { score: scoreOf(id, finding, causes, open), named: causes.length, open: open.length };
-}
-
-function scoreOf(
-  id: FaultId,
-  finding: FindingId,
-  causes: readonly string[],
-  open: readonly NoVerdictReason[],
-): Scored['score'] {
-  if (id !== 'normal-behaviour' && causes.includes(id)) return 'right';
-  if (causes.length > 0) return 'wrong blame';
-  if (finding !== 'sound') return 'cannot tell';
-  if (id === 'normal-behaviour') return 'right';
-  return NOT_CLEARED[id]?.some((each) => open.includes(each)) ? 'not cleared' : 'sound';
+  if (!read.ok) return { score: 'not read', named: 0, clears: undefined };
+  const { verdict } = judgeTrace(read.trace, traceVehicleOf(undefined, known ? figuresOf(car) : {}));
+  const { finding, clears } = verdict;
+  const causes: readonly string[] = verdict.causes;
+  const left = (clears?.left ?? []).flatMap((each) => each.causes);
+  const as = (score: Score): Scored => ({
+    score,
+    named: causes.length,
+    clears: clears && {
+      cleared: clears.cleared.length,
+      lines: clears.left.length,
+      causes: new Set(left).size,
+    },
+  });
+  if (id !== 'normal-behaviour' && causes.includes(id)) return as('right');
+  if (causes.length > 0) return as('wrong blame');
+  if (finding !== 'sound') return as('cannot tell');
+  if (id === 'normal-behaviour') return as('right');
+  const short = clears && clears.left.length <= MOST_LINES && clears.cleared.length >= LEAST_CLEARED;
+  return as(short && left.includes(id) ? 'not cleared' : 'sound');
 }
