@@ -51,7 +51,9 @@ export function readQuantity(
   const form = assume === undefined ? asWritten : plainForm(withPoints(asWritten), dimension, assume);
   if (typeof form !== 'string') return unreadable(form.found, form.expected);
   const trimmed = form;
-  const fault = faultInNumbers(asWritten, trimmed, example);
+  const fault =
+    faultInNumbers(asWritten, trimmed, example) ??
+    (assume === undefined ? faultOfStages(asWritten, dimension) : undefined);
   if (fault) return { ok: false, fault };
   const match = FORM.exec(trimmed);
   if (!match?.[1])
@@ -92,6 +94,16 @@ function unreadable(found: string, expected: string): { ok: false; fault: Quanti
 function faultInNumbers(asWritten: string, pointed: string, example: string): QuantityFault | undefined {
   if (pointed === '')
     return unreadable('Nothing is written here.', `a number with its unit, such as ${example}`).fault;
+  if (UNSEEN.test(asWritten))
+    return unreadable(
+      `A character that cannot be seen stands in "${asWritten.replace(new RegExp(UNSEEN, 'g'), '·')}", at the dot.`,
+      'the same typed again',
+    ).fault;
+  if (GAPPED.test(pointed))
+    return unreadable(
+      `"${asWritten}" has a gap in the number.`,
+      `the number without it: ${pointed.replace(new RegExp(GAPPED, 'g'), '$1$2')}`,
+    ).fault;
   if (/\de[-+]?\d/i.test(pointed))
     return unreadable(`"${asWritten}" has a power of ten in it.`, `the number in full, such as ${example}`)
       .fault;
@@ -102,6 +114,20 @@ function faultInNumbers(asWritten: string, pointed: string, example: string): Qu
       `the number without it, such as ${pointed.replace(/(^|[^\d.])0+(\d)/g, '$1$2')}`,
     ).fault;
   return undefined;
+}
+
+/** Of no width, or only a direction: pasted from elsewhere, they make 25 of 8 and a unit of none. */
+const UNSEEN = /[\u00AD\u200B-\u200F\u202A-\u202E\u2060-\u2064\uFEFF]/;
+/** Thousands parted by a blank, however narrow. */
+const GAPPED = /(\d)[ \u00A0\u2009\u202F](\d{3}(?!\d))/;
+
+/** A torque and an angle are two stages, and a figure holds one. */
+function faultOfStages(asWritten: string, dimension: Dimension): QuantityFault | undefined {
+  if (dimension !== 'torque' || !/\+\s*\d+(?:\.\d+)?\s*(?:°|deg)/i.test(asWritten)) return undefined;
+  return unreadable(
+    `"${asWritten}" holds two stages.`,
+    'the torque here, and the angle in the file as a stage of it: stages: [{ turn: 90° }]',
+  ).fault;
 }
 
 function faultOfComma(asWritten: string, trimmed: string): QuantityFault {

@@ -120,7 +120,7 @@ const SEAT: ThermostatLeft = { part: 'seat', causes: ['thermostat-not-seated', '
 /** A fan that came by its own figure and went again stood the reading down: so much over its start nothing did, K. */
 const OVER_ITS_START = 3;
 /** Once may be the wind or the driver's foot. */
-const TIMES = 2;
+const COME_AND_GONE = 2;
 
 /**
  * The order alone is in most logs. One that is taken back while the car stands was obeyed: only the fan brings the
@@ -132,7 +132,7 @@ function fanShown({ grid, vehicle, drive, fan, asked }: ClearedInput): boolean {
   const { high: highest } = extentOf(grid.smooth, 0, grid.length - 1);
   if (fan.from === 'column' && fanOn.from !== 'general' && highest > fanOn.high + OVER_ITS_START)
     return false;
-  return asked.runs.filter((run) => cameAndWent(run, grid, drive)).length >= TIMES;
+  return asked.runs.filter((run) => cameAndWent(run, grid, drive)).length >= COME_AND_GONE;
 }
 
 function cameAndWent({ from, to }: FanRun, { step }: Grid, drive: Drive | undefined): boolean {

@@ -14,15 +14,15 @@ export interface RiseDips {
  * Under its opening a full circuit has no colder water to send past the sensor but what the heater or a by-pass held,
  * and from that it comes back no faster than the engine warms. K, within so many seconds.
  */
-const FALL = 5;
-const WITHIN = 30;
+const DIP = 5;
+const DIP_WITHIN = 30;
 /** It is back by so much of the fall in so many seconds: a sensor follows within ten. */
-const BACK = 0.7;
-const BACK_WITHIN = 25;
+const DIP_BACK = 0.7;
+const DIP_BACK_WITHIN = 25;
 /** Coolant that has hardly warmed cannot be told from the air, K over the start. */
-const WARMED = 15;
+const DIP_WARMED = 15;
 /** So far under the opening nothing has come from the radiator, K. */
-const SURELY_SHUT = 8;
+const STILL_SHUT = 8;
 /** A standing engine sorts its water by warmth, and started it mixes, s. */
 const RUNS_FOR = 60;
 
@@ -30,25 +30,25 @@ const RUNS_FOR = 60;
 export function riseDips({ signals, step }: Grid, { opens }: TraceVehicle): RiseDips | undefined {
   const { coolant, rpm } = signals;
   const points = (seconds: number) => Math.max(1, Math.round(seconds / step));
-  const begun = (coolant.find(Number.isFinite) ?? Number.POSITIVE_INFINITY) + WARMED;
-  const end = coolant.findIndex((each) => each >= opens.low - SURELY_SHUT);
+  const begun = (coolant.find(Number.isFinite) ?? Number.POSITIVE_INFINITY) + DIP_WARMED;
+  const end = coolant.findIndex((each) => each >= opens.low - STILL_SHUT);
   let dips: RiseDips | undefined;
   let since = RUNS_FOR;
   for (let at = 1; at < end; at++) {
     const here = coolant[at] ?? Number.NaN;
     since = rpm === undefined || (rpm[at] ?? 1000) > 50 ? since + step : 0;
-    const top = extentOf(coolant, at - points(WITHIN), at).high;
-    if (top < begun || top - here < FALL || since < RUNS_FOR) continue;
-    const lowest = lowestWithin(coolant, at, points(WITHIN));
+    const top = extentOf(coolant, at - points(DIP_WITHIN), at).high;
+    if (top < begun || top - here < DIP || since < RUNS_FOR) continue;
+    const lowest = lowestWithin(coolant, at, points(DIP_WITHIN));
     const fall = top - (coolant[lowest] ?? here);
-    const back = extentOf(coolant, lowest, lowest + points(BACK_WITHIN)).high - (coolant[lowest] ?? here);
-    if (back >= BACK * fall)
+    const back = extentOf(coolant, lowest, lowest + points(DIP_BACK_WITHIN)).high - (coolant[lowest] ?? here);
+    if (back >= DIP_BACK * fall)
       dips = {
         times: (dips?.times ?? 0) + 1,
         at: dips?.at ?? at * step,
         deepest: Math.max(dips?.deepest ?? 0, fall),
       };
-    at = lowest + points(BACK_WITHIN);
+    at = lowest + points(DIP_BACK_WITHIN);
   }
   return dips;
 }

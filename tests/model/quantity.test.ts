@@ -100,6 +100,24 @@ describe('typed with a decimal comma', () => {
     expect(result).toEqual({ ok: false, fault: { rule: 'unreadable-quantity', found, expected } });
   });
 
+  test.each([
+    ['6 200 ml', 'volume', '"6 200 ml" has a gap in the number.', 'the number without it: 6200 ml'],
+    [
+      '8\u200b8 °C',
+      'temperature',
+      'A character that cannot be seen stands in "8·8 °C", at the dot.',
+      'the same typed again',
+    ],
+    [
+      '10 Nm + 90°',
+      'torque',
+      '"10 Nm + 90°" holds two stages.',
+      'the torque here, and the angle in the file as a stage of it: stages: [{ turn: 90° }]',
+    ],
+  ] as const)('%s in a record says what it takes', (text, dimension, found, expected) => {
+    expect(readQuantity(text, dimension)).toMatchObject({ ok: false, fault: { found, expected } });
+  });
+
   test('nor on the shelf, where both readings are offered', () => {
     expect(readQuantity('150,000 km', 'length')).toMatchObject({
       fault: { expected: '150.000 km or 150000 km, whichever is meant' },
