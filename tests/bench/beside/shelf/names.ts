@@ -35,6 +35,16 @@ export function spotOf(area: number): string {
   return `${side} ${spot}`;
 }
 
+const FIRST = 'bdfgklmnprtvz';
+const SECOND = 'aeiou';
+
+/** A made word of each area's own, as a workshop has a name for a place: what is said of one of forty alike is known by it. */
+export function areaWord(area: number): string {
+  const syllable = (at: number) =>
+    `${FIRST[at % FIRST.length] ?? ''}${SECOND[Math.floor(at / FIRST.length) % SECOND.length] ?? ''}`;
+  return `${syllable(area)}${syllable(area * 7 + 3)}x`;
+}
+
 export function idOf(title: string): string {
   return title
     .toLowerCase()

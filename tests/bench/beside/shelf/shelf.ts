@@ -189,7 +189,8 @@ class AreaMaker {
       'occasional',
       'occasional',
     ];
-    const complaint = `${names.COMPLAINTS[at % names.COMPLAINTS.length]}, ${this.spot}`.toLowerCase();
+    const complaint =
+      `${names.COMPLAINTS[at % names.COMPLAINTS.length]}, ${this.spot} ${names.areaWord(this.area)}`.toLowerCase();
     const said = () => saying(c, complaint);
     return this.record('symptom', this.titled(names.COMPLAINTS, at), {
       also: { trade: [`${complaint}, ${phrase(c)}`], said: [said(), said(), said()] },
