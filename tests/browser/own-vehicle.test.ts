@@ -78,6 +78,7 @@ test('a car that is not listed is used like a listed one', async () => {
   await asks.getByRole('button', { name: 'Keep' }).click();
   await asks.getByText('"12" has no unit.').waitFor();
   await asks.getByLabel('Fan stops').fill('91 °C');
+  await asks.getByLabel('Temperature warning').fill('115 °C');
   await asks.getByRole('button', { name: 'Keep' }).click();
   await asks.waitFor({ state: 'detached' });
   await expect

@@ -12,7 +12,7 @@ customElements.define('ht-print', Print);
 
 const symptom = document.querySelector<HTMLElement>('[data-booking]')?.dataset.booking;
 if (symptom) {
-  const show = () => showBooking(vehicleMinutes(symptom));
+  const show = () => showBooking(vehicleMinutes(symptom), false);
   document.addEventListener('headertank:change', show);
   show();
 }

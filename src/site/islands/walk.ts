@@ -486,11 +486,11 @@ class Walk extends HTMLElement {
     this.show(true);
   }
 
-  private showRanking({ answers, place: { belief } }: WalkState): void {
+  private showRanking({ answers, place: { belief, standing } }: WalkState): void {
     const { vehicle } = window.headertank;
     if (!this.beside) {
       const minutes = vehicleMinutes(this.data.symptom);
-      showBooking(minutes);
+      showBooking(minutes, standing.kind === 'proven');
       showEstimate(belief.ranked, this.data.causes, vehicle?.repairs, minutes);
     }
     document

@@ -170,7 +170,7 @@ export class Beside implements WalkBeside {
       vehicle && state.answers.size > 0
         ? { ...bookingFromHere(this.host.diagnoser, state), for: `${vehicle.title}, from this question on` }
         : fromStart;
-    showBooking(minutes);
+    showBooking(minutes, state.place.standing.kind === 'proven');
     showEstimate(state.place.belief.ranked, data.causes, vehicle?.repairs ?? this.texts.repairs, minutes);
   }
 }

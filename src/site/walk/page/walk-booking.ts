@@ -23,8 +23,11 @@ export function vehicleMinutes(symptom: string): FindMinutes | undefined {
   return vehicle && mean !== undefined && nine !== undefined ? { mean, nine, for: vehicle.title } : undefined;
 }
 
-/** @param now none: as the page was built */
-export function showBooking(now: FindMinutes | undefined): void {
+/**
+ * @param now none: as the page was built
+ * @param isFound a cause is proven: nobody books minutes to find it
+ */
+export function showBooking(now: FindMinutes | undefined, isFound: boolean): void {
   for (const part of document.querySelectorAll<HTMLElement>(
     '[data-booking] :is([data-mean], [data-nine], [data-for])',
   )) {
@@ -34,8 +37,7 @@ export function showBooking(now: FindMinutes | undefined): void {
     const said = dataset.mean !== undefined ? now?.mean : dataset.nine !== undefined ? now?.nine : now?.for;
     part.textContent = String(said ?? before);
   }
-  // A cause that is found needs no time to find it.
-  for (const line of document.querySelectorAll<HTMLElement>('[data-booking]')) line.hidden = now?.nine === 0;
+  for (const line of document.querySelectorAll<HTMLElement>('[data-booking]')) line.hidden = isFound;
 }
 
 /**
