@@ -114,39 +114,15 @@ export function* judgeInParts(
   const asked = fanAsked(grid, drive, vehicle, fan);
   const fanElsewhere = fanAtOtherFigure(vehicle, fan);
   const dips = riseDips(grid, vehicle);
-  const verdict = judge({
-    grid,
-    vehicle,
-    start,
-    drive,
-    course,
-    fan,
-    asked,
-    fanElsewhere,
-    sensor: faults,
-    standing,
-    dips,
-    cold,
-    hot,
-  });
+  const read = { grid, vehicle, start, drive, course, fan, asked, fanElsewhere };
+  const seen = { ...read, standing, dips, cold, hot };
   return {
-    vehicle,
-    grid,
-    start,
-    drive,
+    ...seen,
     band,
-    course,
-    fan,
-    asked,
-    fanElsewhere,
-    sensor: { ...sensor, faults },
-    standing,
     likeness,
+    sensor: { ...sensor, faults },
     monitor: thermostatMonitor(grid, vehicle.opens.low, start.outside?.kelvin),
-    dips,
-    cold,
-    hot,
-    verdict,
+    verdict: judge({ ...seen, sensor: faults }),
   };
 }
 

@@ -63,10 +63,10 @@ export interface TreeSheet {
 export function planSheet(nodes: readonly TreeNode[], columns: number, columnWidth = PHONE): TreeSheet {
   const marks = marksOf(nodes);
   const byId = new Map(nodes.map((node) => [node.id, node]));
-  const shown = new Set<string>();
   // A tree that is nothing but an end still has something to say.
   const steps = nodes.some(isStep) ? nodes.filter(isStep) : nodes;
-  const entries = steps.map((step) => entryOf(step, columnWidth, marks, byId, shown));
+  const setter = new StepSetter(columnWidth, marks, byId);
+  const entries = steps.map((step) => setter.set(step));
 
   const limit = columnHeight(entries, columns);
   let column = 0;
@@ -114,108 +114,128 @@ function columnHeight(entries: readonly Entry[], columns: number): number {
   return high;
 }
 
-function entryOf(
-  step: TreeNode,
-  width: number,
-  marks: ReadonlyMap<string, string>,
-  byId: ReadonlyMap<string, TreeNode>,
-  shown: Set<string>,
-): Entry {
-  const entry: Entry = { height: 0, texts: [], rules: [], forks: [], heads: [], ends: [] };
-  const target = Math.round(width * TARGET_SHARE);
-  const mark = marks.get(step.id) ?? '';
-  const put = (text: string, style: Style, x: number, y: number, room: number, name: string) => {
+/** Sets the steps of a tree one after the other; it knows which ends have been said in full. */
+class StepSetter {
+  private readonly width: number;
+  private readonly marks: ReadonlyMap<string, string>;
+  private readonly byId: ReadonlyMap<string, TreeNode>;
+  private readonly target: number;
+  private readonly shown = new Set<string>();
+  private entry: Entry = emptyEntry();
+  /** Of the step that is being set. */
+  private mark = '';
+
+  constructor(width: number, marks: ReadonlyMap<string, string>, byId: ReadonlyMap<string, TreeNode>) {
+    this.width = width;
+    this.marks = marks;
+    this.byId = byId;
+    this.target = Math.round(width * TARGET_SHARE);
+  }
+
+  set(step: TreeNode): Entry {
+    this.entry = emptyEntry();
+    this.mark = this.marks.get(step.id) ?? '';
+    this.put(this.mark, 'strong', 2, 0, QUESTION, `number ${this.mark}`);
+    let y = 0;
+    for (const [text, style] of questionOf(step))
+      y = this.put(text, style, QUESTION, y, this.width - 4 - QUESTION, `question ${this.mark}`);
+    y += 3;
+    const branches: number[] = [];
+    if (step.kind === 'prove') {
+      branches.push(y + 8);
+      y = this.toRepair(step.proven, y);
+    }
+    for (const way of step.ways) {
+      if (!this.leadsToStep(way)) y += 3;
+      branches.push(y + 8);
+      y = this.leadOn(way, y);
+    }
+    this.fork(branches);
+    this.entry.height = y + STEP_GAP;
+    return this.entry;
+  }
+
+  private fork(branches: readonly number[]): void {
+    const last = branches.at(-1);
+    if (last === undefined) return;
+    this.entry.forks.push(`M${FORK} ${coordinate((branches[0] ?? 0) - 10)}V${coordinate(last)}`);
+    for (const branch of branches) this.entry.forks.push(`M${FORK} ${coordinate(branch)}H${ANSWER - 6}`);
+  }
+
+  private put(text: string, style: Style, x: number, y: number, room: number, name: string): number {
     const lines = wrapText(text, room, style === 'small' ? SMALL : TEXT, style === 'strong');
-    entry.texts.push({ x, y: y + 12, lines, style, name });
+    this.entry.texts.push({ x, y: y + 12, lines, style, name });
     return y + lines.length * LINE;
-  };
+  }
 
-  put(mark, 'strong', 2, 0, QUESTION, `number ${mark}`);
-  let y = 0;
-  for (const [text, style] of questionOf(step))
-    y = put(text, style, QUESTION, y, width - 4 - QUESTION, `question ${mark}`);
-  y += 3;
-  const branches: number[] = [];
-  if (step.kind === 'prove') {
-    branches.push(y + 8);
-    y = toRepair(step.proven, y);
-  }
-  for (const way of step.ways) {
-    if (!leadsToStep(way)) y += 3;
-    branches.push(y + 8);
-    y = leadOn(way, y);
-  }
-  const last = branches.at(-1);
-  if (last !== undefined) {
-    entry.forks.push(`M${FORK} ${coordinate((branches[0] ?? 0) - 10)}V${coordinate(last)}`);
-    for (const branch of branches) entry.forks.push(`M${FORK} ${coordinate(branch)}H${ANSWER - 6}`);
-  }
-  entry.height = y + STEP_GAP;
-  return entry;
-
-  function leadsToStep({ to }: NodeWay): boolean {
-    const node = byId.get(to);
+  private leadsToStep({ to }: NodeWay): boolean {
+    const node = this.byId.get(to);
     return node !== undefined && isStep(node);
   }
 
   /** The answers of a way, a line, and where it leads; returns where the next may begin. */
-  function leadOn(way: NodeWay, top: number): number {
-    const name = `${mark} to ${marks.get(way.to)}`;
-    const node = byId.get(way.to);
-    if (node?.kind === 'end' && node.causes.length > FEW && !shown.has(node.id)) {
-      const below = phrase(answerLines(way), top, width - 5, name).bottom;
+  private leadOn(way: NodeWay, top: number): number {
+    const name = `${this.mark} to ${this.marks.get(way.to)}`;
+    const node = this.byId.get(way.to);
+    if (node?.kind === 'end' && node.causes.length > FEW && !this.shown.has(node.id)) {
+      const below = this.phrase(answerLines(way), top, this.width - 5, name).bottom;
       const x = ANSWER + 10;
-      entry.rules.push(`M${x} ${coordinate(below + 1)}v6`);
-      entry.heads.push(`M${x} ${coordinate(below + 9)}l-3.5 -7h7z`);
-      return targetOf(way.to, ANSWER, below + 11, name);
+      this.entry.rules.push(`M${x} ${coordinate(below + 1)}v6`);
+      this.entry.heads.push(`M${x} ${coordinate(below + 9)}l-3.5 -7h7z`);
+      return this.targetOf(way.to, ANSWER, below + 11, name);
     }
     // A number takes little room, so the answers before it may run on.
-    const atMost = leadsToStep(way) ? width - NUMBER : target;
-    const { below, at } = answer(answerLines(way), top, atMost, name);
-    return Math.max(below, targetOf(way.to, at, top, name));
+    const atMost = this.leadsToStep(way) ? this.width - NUMBER : this.target;
+    const { below, at } = this.answer(answerLines(way), top, atMost, name);
+    return Math.max(below, this.targetOf(way.to, at, top, name));
   }
 
   /** A cause that is proven leads out of the tree, to its repair. */
-  function toRepair(repair: string, top: number): number {
-    const { below, at } = answer(['Proven'], top, target, `${mark} proven`);
-    return Math.max(below, put(repair, 'small', at, top, width - at - 5, `repair ${mark}`) + 2);
+  private toRepair(repair: string, top: number): number {
+    const { below, at } = this.answer(['Proven'], top, this.target, `${this.mark} proven`);
+    const bottom = this.put(repair, 'small', at, top, this.width - at - 5, `repair ${this.mark}`);
+    return Math.max(below, bottom + 2);
   }
 
   /** @returns where the answers end, and how far to the right what they lead to stands */
-  function answer(phrases: string[], top: number, atMost: number, name: string) {
-    const { lines, bottom } = phrase(phrases, top, atMost - ARROW, name);
+  private answer(phrases: string[], top: number, atMost: number, name: string) {
+    const { lines, bottom } = this.phrase(phrases, top, atMost - ARROW, name);
     const longest = Math.max(...lines.map((line) => widthOf(line, SMALL)));
-    const at = Math.max(target, Math.ceil(ANSWER + longest + ARROW));
+    const at = Math.max(this.target, Math.ceil(ANSWER + longest + ARROW));
     const from = ANSWER + widthOf(lines[0] ?? '', SMALL) + 4;
-    entry.rules.push(`M${coordinate(from)} ${coordinate(top + 8)}H${at - 12}`);
-    entry.heads.push(`M${at - 6} ${coordinate(top + 8)}l-7 -3.5v7z`);
+    this.entry.rules.push(`M${coordinate(from)} ${coordinate(top + 8)}H${at - 12}`);
+    this.entry.heads.push(`M${at - 6} ${coordinate(top + 8)}l-7 -3.5v7z`);
     return { below: bottom + 2, at };
   }
 
-  function phrase(phrases: string[], top: number, right: number, name: string) {
+  private phrase(phrases: string[], top: number, right: number, name: string) {
     const lines = phrases.flatMap((each) => wrapText(each, right - ANSWER, SMALL));
-    entry.texts.push({ x: ANSWER, y: top + 12, lines, style: 'small', name: `answer ${name}` });
+    this.entry.texts.push({ x: ANSWER, y: top + 12, lines, style: 'small', name: `answer ${name}` });
     return { lines, bottom: top + lines.length * LINE };
   }
 
   /** A step by its number; an end in full where it is first led to, by its leading cause after that. */
-  function targetOf(id: string, at: number, top: number, name: string): number {
-    const node = byId.get(id);
-    const letter = marks.get(id) ?? '';
-    if (!node || isStep(node)) return put(letter, 'strong', at, top, 40, `target ${name}`) + 2;
-    put(letter, 'strong', at + 5, top, LETTER, `letter ${name}`);
+  private targetOf(id: string, at: number, top: number, name: string): number {
+    const node = this.byId.get(id);
+    const letter = this.marks.get(id) ?? '';
+    if (!node || isStep(node)) return this.put(letter, 'strong', at, top, 40, `target ${name}`) + 2;
+    this.put(letter, 'strong', at + 5, top, LETTER, `letter ${name}`);
     const x = at + LETTER;
-    const room = width - x - 5;
+    const room = this.width - x - 5;
     const [leading = '', ...others] = leadsTo(node);
-    const again = shown.has(id);
-    shown.add(id);
-    let y = put(leading, again ? 'small' : 'strong', x, top, room, `target ${name}`);
+    const again = this.shown.has(id);
+    this.shown.add(id);
+    let y = this.put(leading, again ? 'small' : 'strong', x, top, room, `target ${name}`);
     if (again) return y + 2;
     const rest = others.length < FEW ? others : [others.join('; ')];
-    for (const cause of rest) y = put(`or: ${cause}`, 'small', x, y, room, `target ${name}`);
-    entry.ends.push({ x: at, y: top - 2, width: width - at - 1, height: y - top + 5 });
+    for (const cause of rest) y = this.put(`or: ${cause}`, 'small', x, y, room, `target ${name}`);
+    this.entry.ends.push({ x: at, y: top - 2, width: this.width - at - 1, height: y - top + 5 });
     return y + 7;
   }
+}
+
+function emptyEntry(): Entry {
+  return { height: 0, texts: [], rules: [], forks: [], heads: [], ends: [] };
 }
 
 function leadsTo(node: TreeNode): string[] {
