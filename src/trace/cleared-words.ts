@@ -15,7 +15,7 @@ function wordsOf(line: LeftLine, parts: readonly LeftPart[], causes: readonly st
     case 'contents':
       return 'low coolant, trapped air, a little combustion gas. Level cold; both heater hoses hot at idle; gas test if it loses coolant.';
     case 'radiator':
-      return `a radiator half blocked${has('pump-impeller-failed', ', a weak pump')}: a level road needs little of either. Fins by eye; both radiator hoses by infrared with the fan running; then a hill on a warm day.`;
+      return `a radiator half blocked${has('pump-impeller-failed', ', a weak pump')}: a level road needs little of ${causes.includes('pump-impeller-failed') ? 'either' : 'it'}. Fins by eye; both radiator hoses by infrared with the fan running; then a hill on a warm day.`;
     case 'fan':
       return 'the fan: many logs hold the order, not the motor. Idle until it has come and gone twice, and see it turn, hands away from it.';
     case 'thermostat': {
