@@ -2,6 +2,7 @@
 import { type KnownLayout, LAYOUT, LAYOUT_FEATURES, layoutIsPossible } from '../model/layout.ts';
 import { layoutQuestion } from '../model/layout-questions.ts';
 import { vehicleSchema } from '../model/vehicle.ts';
+import { ASKS_KNOWN, ASKS_SOURCE, KNOWN_FROM, LONG_TEXTS } from '../model/vehicle-questions.ts';
 import { type Ask, askChoice, askText, type Choice, OPEN } from './ask-field.ts';
 import { askFigures } from './ask-figures.ts';
 
@@ -44,32 +45,31 @@ async function askLayout(layout: Record<string, unknown>, ask: Ask): Promise<voi
   }
 }
 
-/** Where most of it is from, by the word that is chosen. */
-const KNOWN = ['manual', 'measured', 'published', 'common practice', 'from memory'] as const;
-
 async function askWords(values: Record<string, unknown>, ask: Ask): Promise<void> {
-  if (values.access === undefined) {
-    const access: string[] = [];
-    for (;;) {
-      const more = access.length > 0 ? `Another, ${OPEN} for no more: ` : `one thing a line (${OPEN} none): `;
-      const line = await askText(
-        access.length > 0 ? more : `Access, what comes off first, which bolt hides; ${more}`,
-        ask,
-      );
-      if (line === undefined) break;
-      access.push(line);
+  for (const { name, label, hint } of LONG_TEXTS) {
+    if (name !== 'access') await putText(values, name, `${label} (${OPEN} not known): `, ask);
+    else if (values.access === undefined) {
+      const lines = await askLines(`${label}. ${hint} (${OPEN} none): `, ask);
+      if (lines.length > 0) values.access = lines;
     }
-    if (access.length > 0) values.access = access;
   }
-  await putText(values, 'bleeding', `Where air hides and where it is let out (${OPEN} not known): `, ask);
-  await putText(values, 'gauge', `What the gauge or the lamp really shows (${OPEN} not known): `, ask);
   if (values.sources !== undefined) return;
-  const known = await askChoice({ asks: 'Where most of this is from', words: KNOWN }, ask);
+  const words = Object.keys(KNOWN_FROM);
+  const known = await askChoice({ asks: ASKS_KNOWN, words, tell: KNOWN_FROM }, ask);
   if (known === undefined) return;
   if (known === 'common practice' || known === 'from memory') values.sources = [known];
   else {
-    const source = await askText(`Which book and page; what car, when (${OPEN} not known): `, ask);
+    const source = await askText(`${ASKS_SOURCE} (${OPEN} not known): `, ask);
     if (source !== undefined) values.sources = [{ [known]: source }];
+  }
+}
+
+async function askLines(question: string, ask: Ask): Promise<string[]> {
+  const lines: string[] = [];
+  for (;;) {
+    const line = await askText(lines.length > 0 ? `Another (${OPEN} no more): ` : question, ask);
+    if (line === undefined) return lines;
+    lines.push(line);
   }
 }
 

@@ -1,9 +1,10 @@
 /** One question at the terminal. */
 import { stdin, stdout } from 'node:process';
 import { createInterface } from 'node:readline/promises';
+import { Refusal } from './command.ts';
 
 /** Whoever answers has stopped, by Ctrl-C or the end of what was piped in. */
-export class Stopped extends Error {}
+export class Stopped extends Refusal {}
 
 /** Whether somebody is there to answer. */
 export function canAsk(): boolean {
@@ -17,7 +18,9 @@ export function canAsk(): boolean {
  */
 export async function ask(question: string, wrong: (answer: string) => string | undefined): Promise<string> {
   const lines = createInterface({ input: stdin, output: stdout });
-  const stopped = new Promise<never>((_, fail) => lines.once('close', () => fail(new Stopped())));
+  const stopped = new Promise<never>((_, fail) =>
+    lines.once('close', () => fail(new Stopped('Stopped. Nothing was written.'))),
+  );
   // Closed after the last answer it has nobody to tell.
   stopped.catch(() => undefined);
   try {

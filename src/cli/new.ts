@@ -13,6 +13,7 @@ import { dirname, join } from 'node:path';
 import { stdout } from 'node:process';
 import { safeParse } from 'zod';
 import type { $ZodType } from 'zod/v4/core';
+import { checkVehicle } from '../library/check-vehicle.ts';
 import { isOptional, takes } from '../library/field-tables.ts';
 import { nearestOf } from '../library/nearest.ts';
 import { proofsInOrder } from '../library/proofs-in-order.ts';
@@ -91,7 +92,7 @@ async function main(): Promise<void> {
   }
   if (!options.print)
     stdout.write(
-      `Written: ${[...files.keys()].map(shownName).join(', ')}\nNext: write it, then npm run check\n`,
+      `Written: ${[...files.keys()].map(shownName).join(', ')}\nNext: what stands there as "To write", npm run check, then a pull request\n`,
     );
 }
 
@@ -235,12 +236,21 @@ async function askUntilStopped(
   base: Pick<Parameters<typeof skeleton>[0], 'anyId' | 'today'>,
 ): Promise<void> {
   try {
-    if (kind === 'vehicle') await askVehicle(answers, ask, base.today);
-    else await askFields(kind, answers, base);
+    if (kind !== 'vehicle') return await askFields(kind, answers, base);
+    await askVehicle(answers, ask, base.today);
+    for (const says of lookAgainAt(answers, base.today)) stdout.write(`Look again: ${says}\n`);
   } catch (error) {
     if (!(error instanceof Stopped)) throw error;
     stdout.write('\nStopped here. What was said is in the file; the rest stands there as still to write.\n');
   }
+}
+
+/** What only the whole record shows, such as a fan that stops above its start. */
+function lookAgainAt(answers: Record<string, unknown>, today: string): string[] {
+  const record = { title: 'Asked', invented: false, reviewed: today, ...answers };
+  return checkVehicle('asked', record).faults.flatMap(({ path, says, isMissing }) =>
+    isMissing ? [] : [`${path.join(' ')}: ${says}`],
+  );
 }
 
 /** Asks for the short fields that must be there; the long ones are written in the file. */

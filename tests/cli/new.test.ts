@@ -5,6 +5,7 @@ import { tmpdir } from 'node:os';
 import { join } from 'node:path';
 import { afterAll, beforeAll, expect, test } from 'vitest';
 import { askVehicle } from '../../src/cli/ask-vehicle.ts';
+import { checkVehicle } from '../../src/library/check-vehicle.ts';
 import { isOptional } from '../../src/library/field-tables.ts';
 import { readShelf } from '../../src/library/read-shelf.ts';
 import { fieldsOf } from '../../src/library/skeleton.ts';
@@ -205,6 +206,9 @@ test('told the same as the form, it writes what the form writes, and says what c
     ],
   ]);
   expect(values).toEqual(pick(recordOf(fields, '2026-11-30'), Object.keys(values), values.layout));
+  const record = { ...values, invented: false, reviewed: '2026-11-30' };
+  const { faults } = checkVehicle('sedge-van', record);
+  expect(faults.filter(({ isMissing, path }) => !isMissing || path[0] !== 'layout')).toEqual([]);
   expect(refused).toHaveLength(3);
   expect(refused[1]).toMatch(/^hot: /);
   expect(refused[2]).toMatch(/^97 bar: .*temperature/);
